@@ -1,0 +1,13 @@
+/** Physical constants, SI (CODATA 2018). */
+
+/** H/m; 4π·10⁻⁷ to 10 digits since 2019 */
+export const MAGNETIC_CONSTANT = 4e-7 * Math.PI;
+
+/** F/m */
+export const ELECTRIC_CONSTANT = 8.8541878128e-12;
+
+/** m/s */
+export const SPEED_OF_LIGHT = 299792458;
+
+/** K, 0 °C */
+export const ICE_POINT = 273.15;

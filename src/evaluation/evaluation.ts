@@ -1,0 +1,144 @@
+/**
+ * Everything that is computed from a design, all in SI units. Never saved as truth, never edited.
+ * A result's id is its dotted path here. A group that cannot be solved is null, with an error finding.
+ */
+import type { Finding } from "./finding";
+
+export interface ProfilePoint {
+  /** m above ground */
+  height: number;
+  /** normalised to its maximum */
+  voltage: number;
+  /** normalised to its maximum */
+  current: number;
+}
+
+export interface SecondaryResult {
+  inductance: number;
+  wireLength: number;
+  wireMass: number;
+  dcResistance: number;
+  acResistance: number;
+  /** turns' centre to centre */
+  pitch: number;
+  bareResonance: number;
+  resonance: number;
+  loadedResonance: number;
+  resonancePrimaryShorted: number;
+  overtones: number[];
+  effectiveInductance: number;
+  effectiveCapacitance: number;
+  profile: ProfilePoint[];
+  qualityFactor: number;
+  /** V/m along the winding per volt at the top, largest */
+  maximumGradientPerVolt: number;
+  /** V/m along the winding with the top load at its breakout voltage */
+  maximumGradient: number;
+}
+
+export interface TopLoadResult {
+  capacitance: number;
+  surfaceFieldPerVolt: number;
+  breakoutVoltage: number;
+  breakoutVoltageAtPoint: { low: number; typical: number; high: number } | null;
+  /** m, overall */
+  outerDiameter: number;
+  height: number;
+  /** m², outside surface */
+  surfaceArea: number;
+  /** kg, as spun aluminium (common practice wall) */
+  mass: number;
+}
+
+export interface TurnRadius {
+  /** turns from the start, 0, 1, 2 … and the end */
+  turn: number;
+  radius: number;
+  height: number;
+}
+
+export interface PrimaryResult {
+  inductance: number;
+  fullInductance: number;
+  lowFrequencyInductance: number;
+  resonance: number;
+  conductorLength: number;
+  fullConductorLength: number;
+  turnRadii: TurnRadius[];
+  /** end of the unused turns, volts per volt across the active arc; 1 with no unused turns */
+  freeEndVoltage: number;
+  qualityFactor: number;
+  acResistance: number;
+}
+
+export interface CouplingResult {
+  uniformCurrent: number;
+  atResonance: number;
+  /** of the whole primary circuit, leads included */
+  circuit: number;
+  mutualInductance: number;
+}
+
+export interface TankResult {
+  capacitance: number;
+  peakVoltageRating: number;
+  units: number;
+  characteristicImpedance: number;
+}
+
+export interface TuningPoint {
+  tap: number;
+  primaryResonance: number;
+  /** lossless, unloaded */
+  lowerPole: number;
+  upperPole: number;
+  loadedLowerPole: number;
+  loadedUpperPole: number;
+  coupling: number;
+}
+
+export interface TuningResult {
+  /** turns; null where the aim cannot be reached */
+  suggestedTap: number | null;
+  /** taps within which the winding's tolerance puts it */
+  suggestedTapBand: { low: number; high: number } | null;
+  /** Hz, what the primary is tuned to */
+  targetResonance: number;
+  /** relative difference of the primary's resonance from the target */
+  detuning: number;
+  tuned: boolean;
+  curve: TuningPoint[];
+}
+
+export interface ResponsePoint {
+  frequency: number;
+  topVoltagePerVolt: number;
+  inputImpedance: { magnitude: number; phase: number };
+}
+
+export interface ResponseResult {
+  lowerPole: number;
+  upperPole: number;
+  loadedLowerPole: number;
+  loadedUpperPole: number;
+  curve: ResponsePoint[];
+  loadedCurve: ResponsePoint[];
+}
+
+/** The first group of a reply: what the numbers and the drawing show, within the frame. */
+export interface FieldEvaluation {
+  secondary: SecondaryResult | null;
+  topLoad: TopLoadResult | null;
+  primary: PrimaryResult | null;
+  coupling: CouplingResult | null;
+  tank: TankResult | null;
+  tuning: TuningResult | null;
+}
+
+/** The second group: response, burst and findings, by the next frame. */
+export interface DriveEvaluation {
+  response: ResponseResult | null;
+  findings: Finding[];
+}
+
+export type Evaluation = FieldEvaluation & DriveEvaluation;
