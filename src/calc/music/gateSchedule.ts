@@ -1,0 +1,147 @@
+/**
+ * From a score and its lanes to one gate a coil. Every note is a train of pulses at its frequency;
+ * several voices are merged into one gate that keeps every limit. Whatever is shortened, delayed or
+ * dropped is counted and said.
+ */
+import { keyFrequency } from "./equalTemperament";
+import { type Change, type Gate, GateBuilder } from "./gate";
+import { type Coil, type CoilLimits, type Expression, type Lane, playsOn } from "./lane";
+import { INITIAL_LEVEL } from "./channelNotes";
+import { allowedOnTime, wantedOnTime } from "./noteOnTime";
+import { type Score, valueAtTime } from "./score";
+import { allotVoices, type CoilNote } from "./voices";
+
+export type NoteFate = "played" | "shortened" | "dropped";
+
+export interface NoteOutcome {
+  part: string;
+  key: number;
+  /** s, as written */
+  start: number;
+  end: number;
+  fate: NoteFate;
+  /** what happened, empty where it was played as written */
+  reasons: string[];
+  pulses: number;
+}
+
+export interface CoilSchedule {
+  gate: Gate;
+  /** every note that a lane sends to this coil */
+  notes: NoteOutcome[];
+  /** how many pulses met each change */
+  changes: Record<Change, number>;
+}
+
+/** A delay of this part of a period is not heard as another pitch; common practice, no source. */
+const PATIENCE_IN_PERIODS = 0.125;
+const LOWEST_RATE = 0.1;
+
+interface PlayingNote {
+  note: CoilNote;
+  outcome: NoteOutcome;
+  /** s */
+  next: number;
+}
+
+function rateAt(note: CoilNote, time: number): number {
+  return Math.max(LOWEST_RATE, keyFrequency(note.key + valueAtTime(note.bends, time, 0)));
+}
+
+function notesForCoil(score: Score, lanes: readonly Lane[], coil: Coil): { notes: CoilNote[]; outcomes: NoteOutcome[] } {
+  const notes: CoilNote[] = [];
+  const outcomes: NoteOutcome[] = [];
+  for (const lane of lanes.filter((candidate) => playsOn(candidate, coil))) {
+    const part = score.parts.find((candidate) => candidate.id === lane.part);
+    if (!part) continue;
+    for (const { start, end, key, velocity } of part.notes) {
+      const index = outcomes.length;
+      outcomes.push({ part: part.id, key: key + lane.transpose, start, end, fate: "played", reasons: [], pulses: 0 });
+      notes.push({ index, start, end, key: key + lane.transpose, strength: velocity * lane.level, bends: part.bends, levels: part.levels });
+    }
+  }
+  return { notes, outcomes };
+}
+
+function addReason(outcome: NoteOutcome, reason: string): void {
+  if (!outcome.reasons.includes(reason)) outcome.reasons.push(reason);
+}
+
+/** The playing note whose next pulse comes first. */
+function earliest(playing: readonly PlayingNote[]): PlayingNote {
+  return playing.reduce((first, candidate) => (candidate.next < first.next ? candidate : first));
+}
+
+function offerPulse(builder: GateBuilder, limits: CoilLimits, expression: Expression, voice: PlayingNote): Change | null {
+  const { note, outcome, next: time } = voice;
+  const rate = rateAt(note, time);
+  const level = valueAtTime(note.levels, time, INITIAL_LEVEL) / INITIAL_LEVEL;
+  const wanted = wantedOnTime(expression, note.strength * Math.min(1, level), rate);
+  const allowed = allowedOnTime(limits, rate);
+  const change = builder.offer(time, Math.min(wanted, allowed), PATIENCE_IN_PERIODS / rate) ??
+    (wanted > allowed ? "shortened by limit" : null);
+  if (change === null || !SILENCING.has(change)) outcome.pulses++;
+  if (change && change !== "delayed") addReason(outcome, change);
+  voice.next = time + 1 / rate;
+  return change;
+}
+
+function settleFates(outcomes: NoteOutcome[]): void {
+  for (const outcome of outcomes) {
+    if (outcome.pulses === 0) outcome.fate = "dropped";
+    else if (outcome.reasons.length > 0) outcome.fate = "shortened";
+  }
+}
+
+/** Changes after which no pulse is left. */
+const SILENCING: ReadonlySet<Change> = new Set<Change>(["too short to sound", "dropped for the gap", "dropped for duty"]);
+
+const NO_CHANGES: Record<Change, number> = {
+  delayed: 0,
+  "shortened by duty": 0,
+  "shortened by limit": 0,
+  "too short to sound": 0,
+  "dropped for the gap": 0,
+  "dropped for duty": 0,
+};
+
+/**
+ * One coil's gate.
+ * @param onProgress called now and then with the part that is done, 0 … 1; returning false cancels
+ * @returns null where it was cancelled
+ */
+export function coilSchedule(
+  score: Score,
+  lanes: readonly Lane[],
+  coil: Coil,
+  limits: CoilLimits,
+  expression: Expression,
+  onProgress?: (done: number) => boolean,
+): CoilSchedule | null {
+  const { notes, outcomes } = notesForCoil(score, lanes, coil);
+  const allotted = allotVoices(notes, limits.voices);
+  for (const index of allotted.cut) addReason(outcomes[index], "gave way to another note");
+  for (const index of allotted.dropped) addReason(outcomes[index], "no voice free");
+  const builder = new GateBuilder(limits);
+  const changes = { ...NO_CHANGES };
+  let playing: PlayingNote[] = [];
+  let waiting = 0;
+  while (waiting < allotted.notes.length || playing.length > 0) {
+    const upTo = playing.length > 0 ? earliest(playing).next : Number.POSITIVE_INFINITY;
+    const following = allotted.notes[waiting];
+    if (following && following.start <= upTo) {
+      playing.push({ note: following, outcome: outcomes[following.index], next: following.start });
+      waiting++;
+      if (onProgress && waiting % 64 === 0 && !onProgress(waiting / allotted.notes.length)) return null;
+      continue;
+    }
+    const voice = earliest(playing);
+    if (voice.next >= voice.note.end) playing = playing.filter((candidate) => candidate !== voice);
+    else {
+      const change = offerPulse(builder, limits, expression, voice);
+      if (change) changes[change]++;
+    }
+  }
+  settleFates(outcomes);
+  return { gate: builder.gate, notes: outcomes, changes };
+}

@@ -1,0 +1,121 @@
+/**
+ * From the bytes of a Standard MIDI File to a score.
+ *
+ * Source: Standard MIDI Files 1.0 (RP-001); MIDI 1.0 Detailed Specification.
+ */
+import { type MidiEvent, parseMidi } from "midi-file";
+import { type ChannelEvent, channelNotes } from "./channelNotes";
+import { midiChunks } from "./midiChunks";
+import type { Score, ScorePart } from "./score";
+import { type TempoMap, type TempoMark, tempoMap } from "./tempoMap";
+
+export type MidiReading = { ok: true; score: Score } | { ok: false; message: string };
+
+interface Timed {
+  tick: number;
+  event: MidiEvent;
+}
+
+interface Track {
+  name: string;
+  events: Timed[];
+}
+
+const PERCUSSION_CHANNEL = 9;
+const MOST_EVENTS = 1_000_000;
+/** s; longer files have a broken delta time, or are no performance */
+const LONGEST = 6 * 3600;
+
+/** One clean track as a whole file of format 0, which is what the library reads. */
+function trackFile(bytes: readonly number[], division: number): number[] {
+  const length = [24, 16, 8, 0].map((shift) => (bytes.length >>> shift) & 0xff);
+  return [0x4d, 0x54, 0x68, 0x64, 0, 0, 0, 6, 0, 0, 0, 1, division >> 8, division & 0xff, 0x4d, 0x54, 0x72, 0x6b, ...length].concat(bytes);
+}
+
+function readTrack(bytes: readonly number[], division: number, index: number): Track {
+  const [events] = parseMidi(trackFile(bytes, division)).tracks;
+  let tick = 0;
+  let name = "";
+  const timed = events.map((event) => {
+    tick += event.deltaTime;
+    if (event.type === "trackName" || (event.type === "instrumentName" && !name)) name = event.text.trim();
+    return { tick, event };
+  });
+  return { name: name || `Track ${index + 1}`, events: timed };
+}
+
+function tempoMarks(tracks: readonly Track[], reports: string[]): TempoMark[] {
+  const marks: TempoMark[] = [];
+  for (const { events } of tracks) {
+    for (const { tick, event } of events) {
+      if (event.type !== "setTempo") continue;
+      if (event.microsecondsPerBeat > 0) marks.push({ tick, microsecondsPerBeat: event.microsecondsPerBeat });
+      else reports.push("A tempo of zero was left out; the tempo before it goes on.");
+    }
+  }
+  return marks.sort((a, b) => a.tick - b.tick);
+}
+
+function channelEvent(event: MidiEvent, time: number): ChannelEvent | null {
+  switch (event.type) {
+    case "noteOn":
+      return { kind: "note on", time, key: event.noteNumber, velocity: event.velocity };
+    case "noteOff":
+      return { kind: "note off", time, key: event.noteNumber };
+    case "controller":
+      return { kind: "controller", time, controller: event.controllerType, value: event.value };
+    case "pitchBend":
+      return { kind: "bend", time, value: event.value };
+    default:
+      return null;
+  }
+}
+
+function eventsByChannel(track: Track, map: TempoMap): Map<number, ChannelEvent[]> {
+  const channels = new Map<number, ChannelEvent[]>();
+  for (const { tick, event } of track.events) {
+    if (!("channel" in event) || event.type === "channelPrefix") continue;
+    const converted = channelEvent(event, map.secondsAt(tick));
+    if (!converted) continue;
+    const events = channels.get(event.channel);
+    if (events) events.push(converted);
+    else channels.set(event.channel, [converted]);
+  }
+  return channels;
+}
+
+function trackParts(track: Track, index: number, map: TempoMap): ScorePart[] {
+  const end = map.secondsAt(track.events[track.events.length - 1]?.tick ?? 0);
+  return [...eventsByChannel(track, map)].map(([channel, events]) => ({
+    id: `${index + 1}:${channel + 1}`,
+    track: index + 1,
+    channel: channel + 1,
+    name: track.name,
+    percussion: channel === PERCUSSION_CHANNEL,
+    ...channelNotes(events, end),
+  }));
+}
+
+/**
+ * Reads a file as far as it can be read.
+ * @param bytes the whole file
+ * @returns the score with a report of what was left out, or one sentence why there is none
+ */
+export function midiScore(bytes: Uint8Array): MidiReading {
+  const chunks = midiChunks(bytes);
+  if (!chunks.ok) return chunks;
+  const { division } = chunks.header;
+  if (chunks.tracks.reduce((sum, track) => sum + track.events, 0) > MOST_EVENTS) {
+    return { ok: false, message: "This file holds more than a million events. Open a shorter one." };
+  }
+  const reports = [...chunks.reports];
+  const tracks = chunks.tracks.map((track, index) => readTrack(track.bytes, division, index));
+  const map = tempoMap(division, tempoMarks(tracks, reports));
+  const parts = tracks.flatMap((track, index) => trackParts(track, index, map)).filter((part) => part.notes.length > 0);
+  const duration = parts.reduce((longest, part) => part.notes.reduce((end, note) => Math.max(end, note.end), longest), 0);
+  if (parts.length === 0) return { ok: false, message: "This file can be read, but no note is in it." };
+  if (duration > LONGEST) {
+    return { ok: false, message: "By its delta times this file lasts more than six hours; one of them is broken." };
+  }
+  return { ok: true, score: { parts, duration, tempos: map.tempos, reports } };
+}

@@ -1,0 +1,122 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { keyFrequency } from "../../../src/calc/music/equalTemperament";
+import { type CoilSchedule, coilSchedule } from "../../../src/calc/music/gateSchedule";
+import type { CoilLimits, Expression, Lane } from "../../../src/calc/music/lane";
+import type { Score, ScoreNote } from "../../../src/calc/music/score";
+
+const LIMITS: CoilLimits = {
+  longestOnTime: 180e-6,
+  shortestGap: 600e-6,
+  dutyLimit: 0.05,
+  dutyWindow: 0.25,
+  voices: 3,
+  onTimeByRate: [],
+};
+const EXPRESSION: Expression = { onTime: 120e-6, kneeRate: 300, pitchExponent: 1 };
+
+function scoreOf(notes: ScoreNote[]): Score {
+  const duration = Math.max(0, ...notes.map((note) => note.end));
+  return { parts: [{ id: "1:1", track: 1, channel: 1, name: "", percussion: false, notes, bends: [], levels: [] }], duration, tempos: [], reports: [] };
+}
+
+const TO_LEFT: Lane[] = [{ part: "1:1", coil: "left", transpose: 0, level: 1 }];
+
+function play(notes: ScoreNote[], limits = LIMITS, expression = EXPRESSION): CoilSchedule {
+  const schedule = coilSchedule(scoreOf(notes), TO_LEFT, "left", limits, expression);
+  if (!schedule) throw new Error("was cancelled");
+  return schedule;
+}
+
+/** The largest on-time, in ns, within any window: it ends where a pulse ends. */
+function largestWindowSum({ starts, onTimes }: CoilSchedule["gate"], window: number): number {
+  let largest = 0;
+  for (let last = 0; last < starts.length; last++) {
+    const from = starts[last] + onTimes[last] - window;
+    let sum = 0;
+    for (let index = last; index >= 0 && starts[index] + onTimes[index] > from; index--) {
+      sum += starts[index] + onTimes[index] - Math.max(from, starts[index]);
+    }
+    largest = Math.max(largest, sum);
+  }
+  return largest;
+}
+
+const note = fc.record({
+  start: fc.double({ min: 0, max: 1.5, noNaN: true }),
+  length: fc.double({ min: 0, max: 0.8, noNaN: true }),
+  key: fc.integer({ min: 12, max: 108 }),
+  velocity: fc.double({ min: 0, max: 1, noNaN: true }),
+});
+const limits = fc.record({
+  longestOnTime: fc.double({ min: 5e-6, max: 4e-4, noNaN: true }),
+  shortestGap: fc.double({ min: 1e-4, max: 3e-3, noNaN: true }),
+  dutyLimit: fc.double({ min: 0.002, max: 0.2, noNaN: true }),
+  dutyWindow: fc.double({ min: 0.01, max: 0.5, noNaN: true }),
+  voices: fc.integer({ min: 1, max: 6 }),
+  onTimeByRate: fc.constant([]),
+});
+
+describe("the gate of a coil", () => {
+  it("never passes a limit, and accounts for every note, whatever the score", () => {
+    fc.assert(
+      fc.property(fc.array(note, { maxLength: 24 }), limits, (drawn, allowed) => {
+        const notes = drawn.map(({ start, length, key, velocity }) => ({ start, end: start + length, key, velocity }));
+        const { gate, notes: outcomes } = play(notes, allowed, { ...EXPRESSION, onTime: 300e-6 });
+        const gap = allowed.shortestGap * 1e9;
+        for (let index = 0; index < gate.starts.length; index++) {
+          expect(gate.onTimes[index]).toBeGreaterThan(0);
+          expect(gate.onTimes[index]).toBeLessThanOrEqual(allowed.longestOnTime * 1e9);
+          if (index === 0) continue;
+          const end = gate.starts[index - 1] + gate.onTimes[index - 1];
+          expect(gate.starts[index] - end).toBeGreaterThanOrEqual(gap);
+        }
+        expect(largestWindowSum(gate, allowed.dutyWindow * 1e9)).toBeLessThanOrEqual(allowed.dutyLimit * allowed.dutyWindow * 1e9);
+        expect(outcomes).toHaveLength(notes.length);
+        expect(outcomes.reduce((sum, outcome) => sum + outcome.pulses, 0)).toBe(gate.starts.length);
+        for (const { fate, reasons, pulses } of outcomes) {
+          expect(fate === "played").toBe(reasons.length === 0 && pulses > 0);
+          expect(fate === "dropped").toBe(pulses === 0);
+        }
+      }),
+      { numRuns: 500, seed: 7 },
+    );
+  });
+
+  it.each([31, 43, 60, 69, 84])("gives a lone note of key %i its frequency within 0.1 %%", (key) => {
+    const { gate, notes } = play([{ start: 0.1, end: 1.1, key, velocity: 1 }]);
+    const periods = gate.starts.length - 1;
+    const rate = (periods * 1e9) / (gate.starts[periods] - gate.starts[0]);
+    expect(Math.abs(rate / keyFrequency(key) - 1)).toBeLessThan(1e-3);
+    expect(notes[0].fate).toBe("played");
+  });
+
+  it("makes a struck note's pulses longer than a gently played one's", () => {
+    const loud = play([{ start: 0, end: 1, key: 50, velocity: 1 }]).gate.onTimes[3];
+    const soft = play([{ start: 0, end: 1, key: 50, velocity: 0.4 }]).gate.onTimes[3];
+    expect(soft / loud).toBeCloseTo(0.4, 3);
+  });
+
+  it("shortens the pulses above the knee so that the duty stays", () => {
+    const { gate } = play([{ start: 0, end: 1, key: 69, velocity: 1 }]);
+    expect(gate.onTimes[3] * keyFrequency(69)).toBeCloseTo(120e3 * 300, -3);
+  });
+
+  it("lets the weakest note give way, and of equally weak ones the oldest", () => {
+    const chord = (velocities: number[]) =>
+      play(velocities.map((velocity, index) => ({ start: index * 0.1, end: 1, key: 40 + index, velocity })), { ...LIMITS, voices: 2 }).notes;
+    expect(chord([0.9, 0.5, 0.6]).map((outcome) => outcome.reasons)).toEqual([[], ["gave way to another note"], []]);
+    expect(chord([0.5, 0.5, 0.5])[0].reasons).toContain("gave way to another note");
+    expect(chord([0.9, 0.8, 0.2])[2].fate).toBe("dropped");
+  });
+
+  it("drops what cannot sound, and says why", () => {
+    const { notes } = play([{ start: 0, end: 1, key: 60, velocity: 0 }]);
+    expect(notes[0]).toMatchObject({ fate: "dropped", pulses: 0, reasons: ["too short to sound"] });
+  });
+
+  it("stops where it is told to", () => {
+    const many = Array.from({ length: 200 }, (_, index) => ({ start: index / 10, end: index / 10 + 0.05, key: 50, velocity: 1 }));
+    expect(coilSchedule(scoreOf(many), TO_LEFT, "left", LIMITS, EXPRESSION, () => false)).toBeNull();
+  });
+});
