@@ -1,0 +1,19 @@
+import type { Dimension } from "../../units/dimension";
+
+/** What is known about one result: what it is called, how it comes about and how far it can be trusted. */
+export interface ResultEntry {
+  /** dotted path in the evaluation; `*` stands for an index */
+  id: string;
+  label: string;
+  symbol: string;
+  dimension: Dimension;
+  /** the model in words, one or two sentences */
+  words: string;
+  /** the model in symbols */
+  formula: string;
+  /** paths of fields and ids of results that go in directly */
+  inputs: readonly string[];
+  source: string;
+  validity: string;
+  accuracy: string;
+}

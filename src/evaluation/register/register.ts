@@ -1,0 +1,42 @@
+/** The one register of results: screens, help, sheet, line-up, door and theory page all read it. */
+import { COUPLED_RESULTS, RESPONSE_CURVE_RESULTS } from "./coupled";
+import type { ResultEntry } from "./entry";
+import { PRIMARY_RESULTS } from "./primary";
+import { SECONDARY_RESULTS } from "./secondary";
+import { TOP_LOAD_RESULTS } from "./topLoad";
+
+export const RESULTS: readonly ResultEntry[] = [
+  ...SECONDARY_RESULTS,
+  ...TOP_LOAD_RESULTS,
+  ...PRIMARY_RESULTS,
+  ...COUPLED_RESULTS,
+  ...RESPONSE_CURVE_RESULTS,
+];
+
+const BY_ID = new Map(RESULTS.map((entry) => [entry.id, entry]));
+
+/** An index in a path stands for any: `secondary.overtones.0` is `secondary.overtones.*`. */
+function withoutIndices(id: string): string {
+  return id.replace(/\.\d+(?=\.|$)/g, ".*");
+}
+
+/**
+ * The entry of a result.
+ * @param id dotted path in the evaluation, with or without indices
+ * @throws where no result is called so: a name in the code is wrong
+ */
+export function resultEntry(id: string): ResultEntry {
+  const entry = BY_ID.get(withoutIndices(id));
+  if (!entry) throw new Error(`no result is registered as “${id}”`);
+  return entry;
+}
+
+/** The value at a dotted path of an evaluation, null where the group or the number is absent. */
+export function resultValue(evaluation: object, id: string): number | null {
+  let value: unknown = evaluation;
+  for (const key of id.split(".")) {
+    if (value === null || typeof value !== "object") return null;
+    value = (value as Record<string, unknown>)[key];
+  }
+  return typeof value === "number" && Number.isFinite(value) ? value : null;
+}

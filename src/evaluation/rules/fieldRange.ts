@@ -1,0 +1,38 @@
+import { allFields } from "../../design/fields";
+import { fieldValues } from "../../design/changeAt";
+import type { Judgement, Rule } from "./rule";
+
+type Side = "minimum" | "maximum";
+
+function outside(side: Side): Rule["judge"] {
+  return (design) =>
+    allFields.flatMap((field): Judgement[] => {
+      if (field.kind !== "number") return [];
+      const limit = field.range[side];
+      return fieldValues(design, field.path)
+        .filter(({ value }) => typeof value === "number" && (side === "minimum" ? value < limit : value > limit))
+        .map(({ path, value }) => ({
+          where: path,
+          quantity: path,
+          value: value as number,
+          limit,
+          remedy: "check the figure and its unit",
+        }));
+    });
+}
+
+const SENTENCE = "{field} of {value} is outside the range this model is meant for, which";
+
+export const belowRange: Rule = {
+  code: "below-usual-range",
+  severity: "warning",
+  sentence: `${SENTENCE} begins at {limit}.`,
+  judge: outside("minimum"),
+};
+
+export const aboveRange: Rule = {
+  code: "above-usual-range",
+  severity: "warning",
+  sentence: `${SENTENCE} ends at {limit}.`,
+  judge: outside("maximum"),
+};
