@@ -1,0 +1,43 @@
+import { type ReactNode, useEffect, useId, useRef } from "react";
+import { Button } from "./Button";
+import styles from "./Dialog.module.css";
+
+interface DialogProps {
+  title: string;
+  open: boolean;
+  onClose: () => void;
+  /** a dialog that must be answered has no close mark and ignores Escape */
+  mustAnswer?: boolean;
+  children: ReactNode;
+  actions?: ReactNode;
+}
+
+/** The browser's own modal dialog, so that focus is kept in it and given back when it closes. */
+export function Dialog({ title, open, onClose, mustAnswer = false, children, actions }: DialogProps) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const titleId = useId();
+  useEffect(() => {
+    if (open && !dialog.current?.open) dialog.current?.showModal();
+    if (!open) dialog.current?.close();
+  }, [open]);
+  return (
+    <dialog
+      ref={dialog}
+      className={styles.dialog}
+      aria-labelledby={titleId}
+      onCancel={(event) => mustAnswer && event.preventDefault()}
+      onClose={onClose}
+    >
+      {open && (
+        <>
+          <header className={styles.head}>
+            <h2 id={titleId}>{title}</h2>
+            {!mustAnswer && <Button kind="bare" icon="close" aria-label="Close" onClick={onClose} />}
+          </header>
+          <div className={styles.body}>{children}</div>
+          {actions && <footer className={styles.foot}>{actions}</footer>}
+        </>
+      )}
+    </dialog>
+  );
+}
