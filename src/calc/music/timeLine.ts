@@ -89,9 +89,10 @@ interface StepLoad extends Cost {
 
 /** Loads of each step: totals of its bursts, of the rise the largest. */
 function stepLoads(gate: Gate, settings: TimeLineSettings, steps: number): StepLoad[] {
+  const stepNanoseconds = Math.round(settings.step * 1e9);
   const loads = Array.from({ length: steps }, (): StepLoad => ({ onTime: 0, ...NO_COST }));
   gate.starts.forEach((start, index) => {
-    const load = loads[Math.min(steps - 1, Math.floor(start / 1e9 / settings.step))];
+    const load = loads[Math.min(steps - 1, Math.floor(start / stepNanoseconds))];
     const onTime = gate.onTimes[index] / 1e9;
     const cost = burstCost(settings.costs, onTime);
     load.onTime += onTime;
