@@ -10,6 +10,7 @@ export type Dimension =
   | "area"
   | "mass"
   | "angle"
+  | "degrees"
   | "time"
   | "frequency"
   | "temperature"

@@ -1,0 +1,1 @@
+export type UnitSystem = "metric" | "inch";
