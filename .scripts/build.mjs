@@ -1,0 +1,24 @@
+import { spawnSync } from "node:child_process";
+import { join } from "node:path";
+import { hashOf, ROOT, whenChanged } from "./hash.mjs";
+
+const SOURCES = ["src", "public", "index.html", "vite.config.ts", "tsconfig.json", "package-lock.json"];
+
+/** Calls a program of node_modules with Node itself, so that no shell and no PATH matter. */
+export function vite(...args) {
+  return [join(ROOT, "node_modules", "vite", "bin", "vite.js"), ...args];
+}
+
+function build() {
+  process.stderr.write("Building …\n");
+  const done = spawnSync(process.execPath, vite("build", "--logLevel", "warn"), {
+    cwd: ROOT,
+    stdio: ["ignore", 2, 2],
+  });
+  if (done.status !== 0) throw new Error("The build did not succeed; the lines above say why.");
+}
+
+/** Builds the production version into dist unless exactly these sources are built already. */
+export function ensureBuilt() {
+  whenChanged(join("dist", ".source-hash"), hashOf(SOURCES), build);
+}

@@ -1,0 +1,92 @@
+import react from "@vitejs/plugin-react";
+import { VitePWA } from "vite-plugin-pwa";
+import { defineConfig, type TestProjectConfiguration } from "vitest/config";
+
+/**
+ * Only the built page carries the policy: the development server needs inline modules and a socket.
+ * Styles may be inline because React and the charts set style attributes; scripts may not.
+ */
+const CONTENT_SECURITY_POLICY = [
+  "default-src 'self'",
+  "script-src 'self'",
+  "style-src 'self' 'unsafe-inline'",
+  "img-src 'self' data: blob:",
+  "font-src 'self' data:",
+  "connect-src 'self'",
+  "worker-src 'self' blob:",
+  "object-src 'none'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join("; ");
+
+function contentSecurityPolicy() {
+  return {
+    name: "content-security-policy",
+    apply: "build" as const,
+    transformIndexHtml: () => [
+      {
+        tag: "meta",
+        attrs: { "http-equiv": "Content-Security-Policy", content: CONTENT_SECURITY_POLICY },
+        injectTo: "head-prepend" as const,
+      },
+    ],
+  };
+}
+
+/** Everything that the page needs is kept on the machine; a new version waits until it is asked for. */
+const offline = VitePWA({
+  registerType: "prompt",
+  injectRegister: false,
+  includeAssets: ["mark.svg"],
+  manifest: {
+    name: "Coilwright",
+    short_name: "Coilwright",
+    description: "A design workbench for solid-state, double-resonant Tesla coils.",
+    display: "standalone",
+    start_url: ".",
+    scope: ".",
+    theme_color: "#f4ecdb",
+    background_color: "#f4ecdb",
+    icons: [{ src: "mark.svg", sizes: "any", type: "image/svg+xml" }],
+  },
+  workbox: { globPatterns: ["**/*.{js,css,html,svg,woff2}"], navigateFallback: "index.html" },
+});
+
+const node = (name: string, include: string[], rest: object = {}): TestProjectConfiguration => ({
+  extends: true,
+  test: { name, environment: "node", include, ...rest },
+});
+
+const folders = (names: string[]) => names.map((name) => `test/${name}/**/*.test.{ts,tsx}`);
+
+const LOGIC = ["calc", "design", "units", "evaluation", "music", "door"];
+const SCREEN = ["ui", "panels", "charts", "app", "workbench", "drawing", "sheet"];
+
+export default defineConfig({
+  base: "./",
+  plugins: [react(), contentSecurityPolicy(), offline],
+  worker: { format: "es" },
+  build: { target: "es2023", chunkSizeWarningLimit: 700 },
+  test: {
+    testTimeout: 30_000,
+    projects: [
+      node("unit", ["test/*.test.ts", ...folders(LOGIC)]),
+      {
+        extends: true,
+        test: {
+          name: "component",
+          environment: "jsdom",
+          include: folders(SCREEN),
+          setupFiles: ["test/component.setup.ts"],
+        },
+      },
+      node("reference", folders(["reference"])),
+      node("browser", folders(["browser"]), {
+        globalSetup: ["test/browser/support/setup.ts"],
+        fileParallelism: false,
+        testTimeout: 60_000,
+        hookTimeout: 60_000,
+      }),
+    ],
+  },
+});
