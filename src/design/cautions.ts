@@ -51,7 +51,8 @@ export const cautions: readonly Caution[] = [
   {
     code: "electronics",
     title: "Electronics",
-    sentence: "Phones, computers and instruments near the coil, or on the same mains, can be disturbed or destroyed.",
+    sentence:
+      "Phones, computers and instruments near the coil, or on the same mains, can be disturbed or destroyed.",
   },
 ];
 

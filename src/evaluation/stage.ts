@@ -32,8 +32,7 @@ export function stage<Parts, Before extends readonly unknown[], Result>(
     const parts = select(design);
     const key = JSON.stringify(parts);
     const known = memory.findIndex((entry) => entry.key === key && sameResults(entry.before, before));
-    const entry =
-      known >= 0 ? memory.splice(known, 1)[0] : { key, before, result: run(parts, ...before) };
+    const entry = known >= 0 ? memory.splice(known, 1)[0] : { key, before, result: run(parts, ...before) };
     memory.unshift(entry);
     memory.length = Math.min(memory.length, ENTRIES);
     return entry.result;

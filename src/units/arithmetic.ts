@@ -70,7 +70,10 @@ class Expression {
   #number(): number {
     this.#take(/^\s+/);
     const match = this.#take(NUMBER);
-    if (!match) throw new Unreadable(this.rest === "" ? "a number is missing at the end" : `“${this.rest}” is no number`);
+    if (!match)
+      throw new Unreadable(
+        this.rest === "" ? "a number is missing at the end" : `“${this.rest}” is no number`,
+      );
     const value = Number(match[1].replace(",", ".")) * 10 ** Number(match[2] ?? 0);
     const whole = !/[.,eE]/.test(match[0]);
     const fraction = whole ? this.#take(FRACTION) : null;

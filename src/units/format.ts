@@ -34,7 +34,9 @@ function inUnit(value: number, unit: Unit): number {
 
 function numberText(value: number, dimension: Dimension, digits: number): string {
   const exact = digits > 6 || dimension === "count";
-  const text = exact ? withoutTrailingZeros(significant(value, Math.max(digits, 6))) : significant(value, digits);
+  const text = exact
+    ? withoutTrailingZeros(significant(value, Math.max(digits, 6)))
+    : significant(value, digits);
   return exact ? text : text.replace("-", MINUS);
 }
 
@@ -49,7 +51,8 @@ export function formatQuantity(
   system: UnitSystem,
   digits = 4,
 ): FormattedQuantity {
-  if (value === null || value === undefined || !Number.isFinite(value)) return { number: DASH, unit: "", text: DASH };
+  if (value === null || value === undefined || !Number.isFinite(value))
+    return { number: DASH, unit: "", text: DASH };
   const unit = shownUnit(value, dimension, system);
   const number = numberText(inUnit(value, unit), dimension, digits);
   const gap = unit.symbol === "" || unit.symbol === "°" ? "" : NARROW_NO_BREAK_SPACE;

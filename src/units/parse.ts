@@ -5,11 +5,22 @@ import { preferredUnit, QUANTITIES, type Unit } from "./quantities";
 import type { UnitSystem } from "./unitSystem";
 
 export type ParsedQuantity =
-  | { ok: true; /** SI */ value: number }
-  | { ok: false; message: string; /** readings to choose from, each fit to be typed */ choices?: string[] };
+  | { ok: true /** SI */; value: number }
+  | { ok: false; message: string /** readings to choose from, each fit to be typed */; choices?: string[] };
 
 const LONGEST_TEXT = 100;
-const PREFIXES: Record<string, number> = { p: 1e-12, n: 1e-9, u: 1e-6, µ: 1e-6, μ: 1e-6, m: 1e-3, k: 1e3, K: 1e3, M: 1e6, G: 1e9 };
+const PREFIXES: Record<string, number> = {
+  p: 1e-12,
+  n: 1e-9,
+  u: 1e-6,
+  µ: 1e-6,
+  μ: 1e-6,
+  m: 1e-3,
+  k: 1e3,
+  K: 1e3,
+  M: 1e6,
+  G: 1e9,
+};
 
 /** `4n7` is 4.7 n: the prefix stands where the point would. */
 const PREFIX_AS_POINT = /^(\d+)([pnuµμmkKMG])(\d+)([a-zA-ZΩ]*)$/;
@@ -29,13 +40,19 @@ function named(unit: Unit, text: string): boolean {
 
 /** The base unit as people without Ω on their keyboard write it. */
 function plainUnit(text: string): string {
-  return text.replace(/ohms?$/i, "Ω").replace(/Ω/g, "Ω").replace(/\s*\/\s*/g, "/").replace("^2", "²").trim();
+  return text
+    .replace(/ohms?$/i, "Ω")
+    .replace(/Ω/g, "Ω")
+    .replace(/\s*\/\s*/g, "/")
+    .replace("^2", "²")
+    .trim();
 }
 
 /** The unit that stands behind a number, null where the dimension has none of that name. */
 function findUnit(text: string, dimension: Dimension): Unit | null {
   const wanted = plainUnit(text);
-  const exact = unitsOf(dimension).find((unit) => named(unit, wanted)) ??
+  const exact =
+    unitsOf(dimension).find((unit) => named(unit, wanted)) ??
     unitsOf(dimension).find((unit) => named(unit, wanted.toLowerCase()));
   if (exact) return exact;
   const { base, prefixes } = QUANTITIES[dimension];
@@ -69,7 +86,13 @@ function specialReading(text: string, dimension: Dimension): number | null {
 }
 
 function unitList(dimension: Dimension): string {
-  const symbols = [...new Set(unitsOf(dimension).map((unit) => unit.symbol).filter(Boolean))];
+  const symbols = [
+    ...new Set(
+      unitsOf(dimension)
+        .map((unit) => unit.symbol)
+        .filter(Boolean),
+    ),
+  ];
   return symbols.length > 0 ? `use ${symbols.join(", ")}` : "it takes a number without a unit";
 }
 
@@ -94,21 +117,33 @@ function toSi(value: number, unit: Unit): ParsedQuantity {
  * @param bareUnit symbol of the unit that the field shows, which a number without a unit is taken in
  * @returns the value in SI, or one sentence that says what is wrong and what to do
  */
-export function parseQuantity(typed: string, dimension: Dimension, system: UnitSystem, bareUnit?: string): ParsedQuantity {
+export function parseQuantity(
+  typed: string,
+  dimension: Dimension,
+  system: UnitSystem,
+  bareUnit?: string,
+): ParsedQuantity {
   const text = typed.replace(/[\u00a0\u202f]/g, " ").trim();
   if (text === "") return { ok: false, message: "Nothing is entered here: type a number." };
-  if (text.length > LONGEST_TEXT) return { ok: false, message: "This is too long for a number: type a shorter one." };
+  if (text.length > LONGEST_TEXT)
+    return { ok: false, message: "This is too long for a number: type a shorter one." };
   const special = specialReading(text, dimension);
   if (special !== null) return { ok: true, value: special };
   const question = ambiguity(text);
   if (question) return question;
   const reading = readArithmetic(text.replace(PREFIX_AS_POINT, "$1.$3$2$4"));
-  if (!reading.ok) return { ok: false, message: `“${text}” cannot be read, because ${reading.message}: type a number such as 12.5.` };
+  if (!reading.ok)
+    return {
+      ok: false,
+      message: `“${text}” cannot be read, because ${reading.message}: type a number such as 12.5.`,
+    };
   if (reading.rest === "") {
-    const shown = bareUnit === undefined ? undefined : unitsOf(dimension).find((unit) => unit.symbol === bareUnit);
+    const shown =
+      bareUnit === undefined ? undefined : unitsOf(dimension).find((unit) => unit.symbol === bareUnit);
     return toSi(reading.value, shown ?? preferredUnit(dimension, system));
   }
   const unit = findUnit(reading.rest, dimension);
-  if (!unit) return { ok: false, message: `“${reading.rest}” is no unit of this field: ${unitList(dimension)}.` };
+  if (!unit)
+    return { ok: false, message: `“${reading.rest}” is no unit of this field: ${unitList(dimension)}.` };
   return toSi(reading.value, unit);
 }

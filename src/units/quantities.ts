@@ -58,7 +58,10 @@ const PREFIX_SHOWN: readonly [string, number][] = [
 function engineering(base: string, from: string, to: string): Quantity {
   const first = PREFIX_SHOWN.findIndex(([prefix]) => prefix === from);
   const last = PREFIX_SHOWN.findIndex(([prefix]) => prefix === to);
-  const units = PREFIX_SHOWN.slice(first, last + 1).map(([prefix, factor]) => ({ symbol: prefix + base, factor }));
+  const units = PREFIX_SHOWN.slice(first, last + 1).map(([prefix, factor]) => ({
+    symbol: prefix + base,
+    factor,
+  }));
   return { base, shown: same(units), prefixes: true };
 }
 
@@ -68,10 +71,20 @@ function fixed(symbol: string, factor = 1, typed: readonly Unit[] = []): Quantit
 
 const KELVIN: Unit = { symbol: "K", factor: 1 };
 const CELSIUS: Unit = { symbol: "°C", spellings: ["C", "ºC"], factor: 1, offset: 273.15 };
-const DEGREES_FAHRENHEIT: Unit = { symbol: "°F", spellings: ["F", "ºF"], factor: FAHRENHEIT, offset: 459.67 * FAHRENHEIT };
+const DEGREES_FAHRENHEIT: Unit = {
+  symbol: "°F",
+  spellings: ["F", "ºF"],
+  factor: FAHRENHEIT,
+  offset: 459.67 * FAHRENHEIT,
+};
 
 export const QUANTITIES: Record<Dimension, Quantity> = {
-  ratio: { base: "", shown: same([{ symbol: "", factor: 1 }]), typed: [{ symbol: "%", factor: 0.01 }], prefixes: false },
+  ratio: {
+    base: "",
+    shown: same([{ symbol: "", factor: 1 }]),
+    typed: [{ symbol: "%", factor: 0.01 }],
+    prefixes: false,
+  },
   percent: { base: "", shown: same([{ symbol: "%", factor: 0.01 }]), prefixes: false },
   count: { base: "", shown: same([{ symbol: "", factor: 1 }]), prefixes: false },
   turns: { base: "", shown: same([{ symbol: "turns", spellings: ["turn"], factor: 1 }]), prefixes: false },
@@ -82,16 +95,33 @@ export const QUANTITIES: Record<Dimension, Quantity> = {
     prefixes: true,
   },
   smallLength: { base: "m", shown: { metric: [MILLIMETRE], inch: [INCHES] }, typed: LENGTHS, prefixes: true },
-  wireDiameter: { base: "m", shown: { metric: [MILLIMETRE], inch: [INCHES] }, typed: LENGTHS, prefixes: true },
+  wireDiameter: {
+    base: "m",
+    shown: { metric: [MILLIMETRE], inch: [INCHES] },
+    typed: LENGTHS,
+    prefixes: true,
+  },
   area: {
     base: "m²",
-    shown: { metric: [{ symbol: "cm²", factor: 1e-4 }, { symbol: "m²", factor: 1 }], inch: [{ symbol: "in²", factor: INCH ** 2 }] },
+    shown: {
+      metric: [
+        { symbol: "cm²", factor: 1e-4 },
+        { symbol: "m²", factor: 1 },
+      ],
+      inch: [{ symbol: "in²", factor: INCH ** 2 }],
+    },
     typed: [{ symbol: "mm²", factor: 1e-6 }],
     prefixes: false,
   },
   mass: {
     base: "kg",
-    shown: { metric: [{ symbol: "g", factor: 1e-3 }, { symbol: "kg", factor: 1 }], inch: [{ symbol: "lb", factor: POUND }] },
+    shown: {
+      metric: [
+        { symbol: "g", factor: 1e-3 },
+        { symbol: "kg", factor: 1 },
+      ],
+      inch: [{ symbol: "lb", factor: POUND }],
+    },
     typed: [{ symbol: "lb", factor: POUND }],
     prefixes: false,
   },
@@ -114,7 +144,10 @@ export const QUANTITIES: Record<Dimension, Quantity> = {
   pressure: {
     base: "Pa",
     shown: same([{ symbol: "hPa", spellings: ["mbar"], factor: 100 }]),
-    typed: [{ symbol: "kPa", factor: 1e3 }, { symbol: "Pa", factor: 1 }],
+    typed: [
+      { symbol: "kPa", factor: 1e3 },
+      { symbol: "Pa", factor: 1 },
+    ],
     prefixes: false,
   },
   voltage: engineering("V", "m", "M"),
@@ -128,8 +161,14 @@ export const QUANTITIES: Record<Dimension, Quantity> = {
   capacitance: engineering("F", "p", ""),
   fieldStrength: {
     base: "V/m",
-    shown: same([{ symbol: "V/cm", factor: 100 }, { symbol: "kV/cm", factor: 1e5 }]),
-    typed: [{ symbol: "kV/m", factor: 1e3 }, { symbol: "kV/mm", factor: 1e6 }],
+    shown: same([
+      { symbol: "V/cm", factor: 100 },
+      { symbol: "kV/cm", factor: 1e5 },
+    ]),
+    typed: [
+      { symbol: "kV/m", factor: 1e3 },
+      { symbol: "kV/mm", factor: 1e6 },
+    ],
     prefixes: true,
   },
   fieldPerVolt: fixed("1/m"),

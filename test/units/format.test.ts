@@ -25,7 +25,8 @@ describe("a value for reading", () => {
   });
 
   it("shows a dash for what is no number", () => {
-    for (const value of [null, undefined, Number.NaN, Number.POSITIVE_INFINITY]) expect(text(value, "length", "metric")).toBe("–");
+    for (const value of [null, undefined, Number.NaN, Number.POSITIVE_INFINITY])
+      expect(text(value, "length", "metric")).toBe("–");
   });
 
   it("gives whole counts without decimals and editing texts without trailing zeros", () => {

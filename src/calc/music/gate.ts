@@ -7,7 +7,13 @@ import type { CoilLimits } from "./lane";
 const NANOSECONDS = 1e9;
 
 /** Why a pulse was changed. */
-export type Change = "delayed" | "shortened by duty" | "shortened by limit" | "too short to sound" | "dropped for the gap" | "dropped for duty";
+export type Change =
+  | "delayed"
+  | "shortened by duty"
+  | "shortened by limit"
+  | "too short to sound"
+  | "dropped for the gap"
+  | "dropped for duty";
 
 export interface Gate {
   /** ns */

@@ -3,10 +3,11 @@
  * several voices are merged into one gate that keeps every limit. Whatever is shortened, delayed or
  * dropped is counted and said.
  */
+
+import { INITIAL_LEVEL } from "./channelNotes";
 import { keyFrequency } from "./equalTemperament";
 import { type Change, type Gate, GateBuilder } from "./gate";
 import { type Coil, type CoilLimits, type Expression, type Lane, playsOn } from "./lane";
-import { INITIAL_LEVEL } from "./channelNotes";
 import { allowedOnTime, wantedOnTime } from "./noteOnTime";
 import { type Score, valueAtTime } from "./score";
 import { allotVoices, type CoilNote } from "./voices";
@@ -48,7 +49,11 @@ function rateAt(note: CoilNote, time: number): number {
   return Math.max(LOWEST_RATE, keyFrequency(note.key + valueAtTime(note.bends, time, 0)));
 }
 
-function notesForCoil(score: Score, lanes: readonly Lane[], coil: Coil): { notes: CoilNote[]; outcomes: NoteOutcome[] } {
+function notesForCoil(
+  score: Score,
+  lanes: readonly Lane[],
+  coil: Coil,
+): { notes: CoilNote[]; outcomes: NoteOutcome[] } {
   const notes: CoilNote[] = [];
   const outcomes: NoteOutcome[] = [];
   for (const lane of lanes.filter((candidate) => playsOn(candidate, coil))) {
@@ -56,8 +61,24 @@ function notesForCoil(score: Score, lanes: readonly Lane[], coil: Coil): { notes
     if (!part) continue;
     for (const { start, end, key, velocity } of part.notes) {
       const index = outcomes.length;
-      outcomes.push({ part: part.id, key: key + lane.transpose, start, end, fate: "played", reasons: [], pulses: 0 });
-      notes.push({ index, start, end, key: key + lane.transpose, strength: velocity * lane.level, bends: part.bends, levels: part.levels });
+      outcomes.push({
+        part: part.id,
+        key: key + lane.transpose,
+        start,
+        end,
+        fate: "played",
+        reasons: [],
+        pulses: 0,
+      });
+      notes.push({
+        index,
+        start,
+        end,
+        key: key + lane.transpose,
+        strength: velocity * lane.level,
+        bends: part.bends,
+        levels: part.levels,
+      });
     }
   }
   return { notes, outcomes };
@@ -72,13 +93,19 @@ function earliest(playing: readonly PlayingNote[]): PlayingNote {
   return playing.reduce((first, candidate) => (candidate.next < first.next ? candidate : first));
 }
 
-function offerPulse(builder: GateBuilder, limits: CoilLimits, expression: Expression, voice: PlayingNote): Change | null {
+function offerPulse(
+  builder: GateBuilder,
+  limits: CoilLimits,
+  expression: Expression,
+  voice: PlayingNote,
+): Change | null {
   const { note, outcome, next: time } = voice;
   const rate = rateAt(note, time);
   const level = valueAtTime(note.levels, time, INITIAL_LEVEL) / INITIAL_LEVEL;
   const wanted = wantedOnTime(expression, note.strength * Math.min(1, level), rate);
   const allowed = allowedOnTime(limits, rate);
-  const change = builder.offer(time, Math.min(wanted, allowed), PATIENCE_IN_PERIODS / rate) ??
+  const change =
+    builder.offer(time, Math.min(wanted, allowed), PATIENCE_IN_PERIODS / rate) ??
     (wanted > allowed ? "shortened by limit" : null);
   if (change === null || !SILENCING.has(change)) outcome.pulses++;
   if (change && change !== "delayed") addReason(outcome, change);
@@ -94,7 +121,11 @@ function settleFates(outcomes: NoteOutcome[]): void {
 }
 
 /** Changes after which no pulse is left. */
-const SILENCING: ReadonlySet<Change> = new Set<Change>(["too short to sound", "dropped for the gap", "dropped for duty"]);
+const SILENCING: ReadonlySet<Change> = new Set<Change>([
+  "too short to sound",
+  "dropped for the gap",
+  "dropped for duty",
+]);
 
 const NO_CHANGES: Record<Change, number> = {
   delayed: 0,

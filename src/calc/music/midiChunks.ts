@@ -33,7 +33,8 @@ function unwrapped(bytes: Uint8Array): Uint8Array {
   if (bytes.length < 20 || idAt(bytes, 0) !== "RIFF" || idAt(bytes, 8) !== "RMID") return bytes;
   for (let offset = 12; offset + CHUNK_HEAD <= bytes.length; ) {
     const length = view(bytes).getUint32(offset + 4, true);
-    if (idAt(bytes, offset) === "data") return bytes.subarray(offset + CHUNK_HEAD, offset + CHUNK_HEAD + length);
+    if (idAt(bytes, offset) === "data")
+      return bytes.subarray(offset + CHUNK_HEAD, offset + CHUNK_HEAD + length);
     offset += CHUNK_HEAD + length + (length % 2);
   }
   return bytes;
@@ -46,7 +47,8 @@ function readHeader(bytes: Uint8Array): MidiHeader | string {
   const header = view(bytes);
   const format = header.getUint16(8);
   const division = header.getUint16(12);
-  if (format > 1) return `This file has format ${format}; formats 0 and 1 can be opened. Save it again as format 1.`;
+  if (format > 1)
+    return `This file has format ${format}; formats 0 and 1 can be opened. Save it again as format 1.`;
   const ticks = division & 0x8000 ? division & 0xff : division;
   if (ticks === 0) return "This file's header says zero ticks to a beat or frame, so its notes have no time.";
   return { format, division };
@@ -70,14 +72,17 @@ export function midiChunks(file: Uint8Array): MidiChunks {
     const data = bytes.subarray(offset + CHUNK_HEAD, offset + CHUNK_HEAD + length);
     if (id === "MTrk") {
       const name = `Track ${tracks.length + 1}`;
-      if (data.length < length) reports.push(`${name} is cut short: ${data.length} of ${length} bytes are there.`);
+      if (data.length < length)
+        reports.push(`${name} is cut short: ${data.length} of ${length} bytes are there.`);
       const track = cleanTrack(data, name);
       reports.push(...track.reports);
       tracks.push(track);
     }
     offset += CHUNK_HEAD + length;
   }
-  if (tracks.length === 0) return { ok: false, message: "This file has a header but no track that can be read." };
-  if (tracks.length < announced) reports.push(`The header announces ${announced} tracks; ${tracks.length} are there.`);
+  if (tracks.length === 0)
+    return { ok: false, message: "This file has a header but no track that can be read." };
+  if (tracks.length < announced)
+    reports.push(`The header announces ${announced} tracks; ${tracks.length} are there.`);
   return { ok: true, header, tracks, reports };
 }

@@ -29,7 +29,27 @@ const LONGEST = 6 * 3600;
 /** One clean track as a whole file of format 0, which is what the library reads. */
 function trackFile(bytes: readonly number[], division: number): number[] {
   const length = [24, 16, 8, 0].map((shift) => (bytes.length >>> shift) & 0xff);
-  return [0x4d, 0x54, 0x68, 0x64, 0, 0, 0, 6, 0, 0, 0, 1, division >> 8, division & 0xff, 0x4d, 0x54, 0x72, 0x6b, ...length].concat(bytes);
+  return [
+    0x4d,
+    0x54,
+    0x68,
+    0x64,
+    0,
+    0,
+    0,
+    6,
+    0,
+    0,
+    0,
+    1,
+    division >> 8,
+    division & 0xff,
+    0x4d,
+    0x54,
+    0x72,
+    0x6b,
+    ...length,
+  ].concat(bytes);
 }
 
 function readTrack(bytes: readonly number[], division: number, index: number): Track {
@@ -111,11 +131,19 @@ export function midiScore(bytes: Uint8Array): MidiReading {
   const reports = [...chunks.reports];
   const tracks = chunks.tracks.map((track, index) => readTrack(track.bytes, division, index));
   const map = tempoMap(division, tempoMarks(tracks, reports));
-  const parts = tracks.flatMap((track, index) => trackParts(track, index, map)).filter((part) => part.notes.length > 0);
-  const duration = parts.reduce((longest, part) => part.notes.reduce((end, note) => Math.max(end, note.end), longest), 0);
+  const parts = tracks
+    .flatMap((track, index) => trackParts(track, index, map))
+    .filter((part) => part.notes.length > 0);
+  const duration = parts.reduce(
+    (longest, part) => part.notes.reduce((end, note) => Math.max(end, note.end), longest),
+    0,
+  );
   if (parts.length === 0) return { ok: false, message: "This file can be read, but no note is in it." };
   if (duration > LONGEST) {
-    return { ok: false, message: "By its delta times this file lasts more than six hours; one of them is broken." };
+    return {
+      ok: false,
+      message: "By its delta times this file lasts more than six hours; one of them is broken.",
+    };
   }
   return { ok: true, score: { parts, duration, tempos: map.tempos, reports } };
 }

@@ -27,6 +27,8 @@ function seconds(nanoseconds: number): string {
 
 /** The gate schedule as CSV: header `time,coil,onTime`, seconds with nine decimals, in order of time. */
 export function scheduleCsv(gates: Gates): string {
-  const rows = pulsesInOrder(gates).map(({ coil, start, onTime }) => `${seconds(start)},${coil},${seconds(onTime)}`);
+  const rows = pulsesInOrder(gates).map(
+    ({ coil, start, onTime }) => `${seconds(start)},${coil},${seconds(onTime)}`,
+  );
   return `${["time,coil,onTime", ...rows].join("\n")}\n`;
 }

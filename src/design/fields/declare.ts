@@ -16,7 +16,12 @@ function helpOf([what, measure, typical]: Help): NumberField["help"] {
 }
 
 /** Declares a number; what has no meaning at or below zero is the usual case. */
-export function number(path: string, label: string, dimension: Dimension, options: NumberOptions): NumberField {
+export function number(
+  path: string,
+  label: string,
+  dimension: Dimension,
+  options: NumberOptions,
+): NumberField {
   return {
     kind: "number",
     path,

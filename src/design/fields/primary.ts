@@ -5,28 +5,48 @@ export const PRIMARY_FIELDS: readonly Field[] = [
   number("primary.innerRadius", "Inner radius", "length", {
     range: [0.02, 2],
     default: 0.105,
-    help: ["Axis to the conductor's centre where the winding starts.", "Rule from the axis to the inside of the first turn, plus half the tube.", "Former radius plus 25 to 60 mm."],
+    help: [
+      "Axis to the conductor's centre where the winding starts.",
+      "Rule from the axis to the inside of the first turn, plus half the tube.",
+      "Former radius plus 25 to 60 mm.",
+    ],
   }),
   number("primary.turns", "Turns", "turns", {
     range: [1, 40],
     default: 8,
-    help: ["How many turns are wound in all.", "Count along one radius from the start.", "5 to 12; a turn or two more than the tap needs."],
+    help: [
+      "How many turns are wound in all.",
+      "Count along one radius from the start.",
+      "5 to 12; a turn or two more than the tap needs.",
+    ],
   }),
   number("primary.tap", "Tap", "turns", {
     range: [0.5, 40],
     default: 6.2,
-    help: ["Where the tank's clip sits, in turns from the inner start.", "Count whole turns, then the angle on the last one: 90° is a quarter.", "Where the primary meets the tuning aim."],
+    help: [
+      "Where the tank's clip sits, in turns from the inner start.",
+      "Count whole turns, then the angle on the last one: 90° is a quarter.",
+      "Where the primary meets the tuning aim.",
+    ],
   }),
   number("primary.pitch", "Pitch", "smallLength", {
     range: [0.003, 0.1],
     default: 0.0145,
-    help: ["Centre to centre of neighbouring turns, along the slope.", "Rule over all turns, divided by one less than their number.", "1.3 to 2 tube diameters."],
+    help: [
+      "Centre to centre of neighbouring turns, along the slope.",
+      "Rule over all turns, divided by one less than their number.",
+      "1.3 to 2 tube diameters.",
+    ],
   }),
   number("primary.inclinationDegrees", "Inclination", "degrees", {
     range: [0, 90],
     default: 0,
     meaning: "zero or more",
-    help: ["Slope of the winding: 0° a flat spiral, 90° a helix, between them a cone.", "Protractor on one of the supports.", "0 to 30°; helical for tight coupling at low height."],
+    help: [
+      "Slope of the winding: 0° a flat spiral, 90° a helix, between them a cone.",
+      "Protractor on one of the supports.",
+      "0 to 30°; helical for tight coupling at low height.",
+    ],
   }),
   number("primary.tubeDiameter", "Tube diameter", "smallLength", {
     range: [0.001, 0.05],
@@ -36,23 +56,39 @@ export const PRIMARY_FIELDS: readonly Field[] = [
   number("primary.wallThickness", "Wall thickness", "smallLength", {
     range: [0.0002, 0.025],
     default: 0.0008,
-    help: ["Wall of the tube; half the diameter for solid wire.", "Calliper at a cut end.", "0.7 to 1 mm; several skin depths."],
+    help: [
+      "Wall of the tube; half the diameter for solid wire.",
+      "Calliper at a cut end.",
+      "0.7 to 1 mm; several skin depths.",
+    ],
   }),
   number("primary.baseHeight", "Base height", "length", {
     range: [0.005, 5],
     default: 0.1,
-    help: ["Conductor's centre above the ground plane where the winding starts.", "Rule from the ground plane to the tube, plus half the tube.", "Level with the lowest turn of the secondary, or a little below."],
+    help: [
+      "Conductor's centre above the ground plane where the winding starts.",
+      "Rule from the ground plane to the tube, plus half the tube.",
+      "Level with the lowest turn of the secondary, or a little below.",
+    ],
   }),
   number("primary.leadInductance", "Lead inductance", "inductance", {
     range: [0, 2e-5],
     default: 6e-7,
     meaning: "zero or more",
-    help: ["Inductance of bank, bridge and leads in series with the primary.", "Bridge meter across the tank loop with the primary shorted at the start, or about 1 µH a metre of loop.", "0.3 to 1.5 µH."],
+    help: [
+      "Inductance of bank, bridge and leads in series with the primary.",
+      "Bridge meter across the tank loop with the primary shorted at the start, or about 1 µH a metre of loop.",
+      "0.3 to 1.5 µH.",
+    ],
   }),
   number("primary.strikeRail.radius", "Rail radius", "length", {
     range: [0.03, 3],
     default: 0.245,
-    help: ["Axis to the strike rail's centre line.", "Rule from the axis to the rail.", "Just outside the primary's last turn."],
+    help: [
+      "Axis to the strike rail's centre line.",
+      "Rule from the axis to the rail.",
+      "Just outside the primary's last turn.",
+    ],
   }),
   number("primary.strikeRail.tubeDiameter", "Rail tube", "smallLength", {
     range: [0.001, 0.05],
@@ -62,6 +98,10 @@ export const PRIMARY_FIELDS: readonly Field[] = [
   number("primary.strikeRail.height", "Rail height", "length", {
     range: [0.005, 5],
     default: 0.16,
-    help: ["Rail's centre line above the ground plane. The rail is an open ring; a closed one would be a shorted turn.", "Rule from the ground plane.", "40 to 80 mm above the primary."],
+    help: [
+      "Rail's centre line above the ground plane. The rail is an open ring; a closed one would be a shorted turn.",
+      "Rule from the ground plane.",
+      "40 to 80 mm above the primary.",
+    ],
   }),
 ];

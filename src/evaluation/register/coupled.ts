@@ -1,7 +1,9 @@
 import type { ResultEntry } from "./entry";
 
-const NETWORK = "Primary loop coupled to the first modes of the secondary, each normalised to the top voltage, with the spark load at the top.";
-const POLE_SOURCE = "F. E. Terman, Radio Engineers' Handbook (1943), sec. 3 (coupled circuits); state-space eigenvalues";
+const NETWORK =
+  "Primary loop coupled to the first modes of the secondary, each normalised to the top voltage, with the spark load at the top.";
+const POLE_SOURCE =
+  "F. E. Terman, Radio Engineers' Handbook (1943), sec. 3 (coupled circuits); state-space eigenvalues";
 
 function pole(id: string, label: string, symbol: string, words: string): ResultEntry {
   return {
@@ -24,7 +26,8 @@ export const COUPLED_RESULTS: readonly ResultEntry[] = [
     label: "Coupling, uniform current",
     symbol: "k₀",
     dimension: "ratio",
-    words: "Mutual inductance to a secondary with the same current in every turn, as a low-frequency measurement finds it.",
+    words:
+      "Mutual inductance to a secondary with the same current in every turn, as a low-frequency measurement finds it.",
     formula: "k₀ = M/√(L_p·Lₛ)",
     inputs: ["coupling.mutualInductance", "primary.inductance", "secondary.inductance"],
     source: "Definition; Maxwell's and Neumann's integrals",
@@ -62,7 +65,13 @@ export const COUPLED_RESULTS: readonly ResultEntry[] = [
     dimension: "inductance",
     words: "Line integral of r·A_φ of the secondary along the active arc of the primary.",
     formula: "M = ∮ A·dl",
-    inputs: ["primary.tap", "primary.innerRadius", "primary.baseHeight", "secondary.baseHeight", "secondary.turns"],
+    inputs: [
+      "primary.tap",
+      "primary.innerRadius",
+      "primary.baseHeight",
+      "secondary.baseHeight",
+      "secondary.turns",
+    ],
     source: "Maxwell, Treatise, art. 701; Neumann's integral",
     validity: "Axisymmetric secondary.",
     accuracy: "1e-3 of the model.",
@@ -84,7 +93,8 @@ export const COUPLED_RESULTS: readonly ResultEntry[] = [
     label: "Bank voltage by the direct rating",
     symbol: "V_C",
     dimension: "voltage",
-    words: "Direct-voltage rating of a unit times the units in series; at these frequencies the data sheet allows less.",
+    words:
+      "Direct-voltage rating of a unit times the units in series; at these frequencies the data sheet allows less.",
     formula: "V = V_unit·series",
     inputs: ["tank.unit.dcVoltage", "tank.unitsInSeries"],
     source: "Circuit theory",
@@ -156,7 +166,8 @@ export const COUPLED_RESULTS: readonly ResultEntry[] = [
     label: "Frequency aimed at",
     symbol: "f_target",
     dimension: "frequency",
-    words: "The secondary's resonance unloaded or with the spark that is tuned for; a measured resonance replaces the computed one.",
+    words:
+      "The secondary's resonance unloaded or with the spark that is tuned for; a measured resonance replaces the computed one.",
     formula: "f₁, or f₁ with the spark of the aim",
     inputs: ["tuningAim", "secondary.resonance", "secondary.measuredResonance"],
     source: "As the secondary's resonances",
@@ -201,8 +212,18 @@ export const COUPLED_RESULTS: readonly ResultEntry[] = [
   },
   pole("tuning.curve.*.lowerPole", "Lower pole against tap", "f₋(n)", "Lossless, no spark."),
   pole("tuning.curve.*.upperPole", "Upper pole against tap", "f₊(n)", "Lossless, no spark."),
-  pole("tuning.curve.*.loadedLowerPole", "Lower pole with the spark against tap", "f₋ₛ(n)", "With losses and the spark load."),
-  pole("tuning.curve.*.loadedUpperPole", "Upper pole with the spark against tap", "f₊ₛ(n)", "With losses and the spark load."),
+  pole(
+    "tuning.curve.*.loadedLowerPole",
+    "Lower pole with the spark against tap",
+    "f₋ₛ(n)",
+    "With losses and the spark load.",
+  ),
+  pole(
+    "tuning.curve.*.loadedUpperPole",
+    "Upper pole with the spark against tap",
+    "f₊ₛ(n)",
+    "With losses and the spark load.",
+  ),
   {
     id: "tuning.curve.*.coupling",
     label: "Coupling at the resonance against tap",
@@ -215,25 +236,83 @@ export const COUPLED_RESULTS: readonly ResultEntry[] = [
     validity: "At the fundamental, without leads.",
     accuracy: "3e-3 of the model.",
   },
-  pole("response.lowerPole", "Lower pole", "f₋", "Natural frequency of the coupled, lossy system below, no spark."),
-  pole("response.upperPole", "Upper pole", "f₊", "Natural frequency of the coupled, lossy system above, no spark."),
-  pole("response.loadedLowerPole", "Lower pole with the spark", "f₋ₛ", "Natural frequency of the coupled, lossy system below, with the spark load."),
-  pole("response.loadedUpperPole", "Upper pole with the spark", "f₊ₛ", "Natural frequency of the coupled, lossy system above, with the spark load."),
+  pole(
+    "response.lowerPole",
+    "Lower pole",
+    "f₋",
+    "Natural frequency of the coupled, lossy system below, no spark.",
+  ),
+  pole(
+    "response.upperPole",
+    "Upper pole",
+    "f₊",
+    "Natural frequency of the coupled, lossy system above, no spark.",
+  ),
+  pole(
+    "response.loadedLowerPole",
+    "Lower pole with the spark",
+    "f₋ₛ",
+    "Natural frequency of the coupled, lossy system below, with the spark load.",
+  ),
+  pole(
+    "response.loadedUpperPole",
+    "Upper pole with the spark",
+    "f₊ₛ",
+    "Natural frequency of the coupled, lossy system above, with the spark load.",
+  ),
 ];
 
 /** The two response curves have the same entries. */
 function curveResults(curve: "curve" | "loadedCurve", state: string): ResultEntry[] {
   const common = {
-    inputs: ["primary.inductance", "tank.capacitance", "coupling.circuit", "secondary.qualityFactor", "primary.qualityFactor"],
+    inputs: [
+      "primary.inductance",
+      "tank.capacitance",
+      "coupling.circuit",
+      "secondary.qualityFactor",
+      "primary.qualityFactor",
+    ],
     source: POLE_SOURCE,
     validity: NETWORK,
     accuracy: "1e-3 of the network.",
   };
   return [
-    { ...common, id: `response.${curve}.*.frequency`, label: "Frequency", symbol: "f", dimension: "frequency", words: "Sine source in the bridge's place.", formula: "f" },
-    { ...common, id: `response.${curve}.*.topVoltagePerVolt`, label: `Top voltage per bridge volt, ${state}`, symbol: "V_top/V", dimension: "ratio", words: "Top voltage over the voltage of a sine source in the bridge's place.", formula: "V_top/V = Σ v_n / V" },
-    { ...common, id: `response.${curve}.*.inputImpedance.magnitude`, label: `Input impedance, ${state}`, symbol: "|Z|", dimension: "resistance", words: "Impedance that the bridge sees.", formula: "Z = R + jωL + 1/jωC + Σ ω²M_n²/Z_n" },
-    { ...common, id: `response.${curve}.*.inputImpedance.phase`, label: `Phase of the input impedance, ${state}`, symbol: "arg Z", dimension: "angle", words: "Phase of the impedance that the bridge sees; a bridge locks where it is zero.", formula: "arg Z" },
+    {
+      ...common,
+      id: `response.${curve}.*.frequency`,
+      label: "Frequency",
+      symbol: "f",
+      dimension: "frequency",
+      words: "Sine source in the bridge's place.",
+      formula: "f",
+    },
+    {
+      ...common,
+      id: `response.${curve}.*.topVoltagePerVolt`,
+      label: `Top voltage per bridge volt, ${state}`,
+      symbol: "V_top/V",
+      dimension: "ratio",
+      words: "Top voltage over the voltage of a sine source in the bridge's place.",
+      formula: "V_top/V = Σ v_n / V",
+    },
+    {
+      ...common,
+      id: `response.${curve}.*.inputImpedance.magnitude`,
+      label: `Input impedance, ${state}`,
+      symbol: "|Z|",
+      dimension: "resistance",
+      words: "Impedance that the bridge sees.",
+      formula: "Z = R + jωL + 1/jωC + Σ ω²M_n²/Z_n",
+    },
+    {
+      ...common,
+      id: `response.${curve}.*.inputImpedance.phase`,
+      label: `Phase of the input impedance, ${state}`,
+      symbol: "arg Z",
+      dimension: "angle",
+      words: "Phase of the impedance that the bridge sees; a bridge locks where it is zero.",
+      formula: "arg Z",
+    },
   ];
 }
 

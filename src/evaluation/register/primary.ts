@@ -1,7 +1,15 @@
 import type { ResultEntry } from "./entry";
 
-const SPIRAL_INPUTS = ["primary.innerRadius", "primary.turns", "primary.tap", "primary.pitch", "primary.inclinationDegrees", "primary.tubeDiameter"];
-const CROWDING = "Current on the skin of perfectly conducting tube, crowded by its neighbours (flux-function boundary elements), applied as a ratio to the true spiral's Neumann integral; turns beyond the tap carry no net current.";
+const SPIRAL_INPUTS = [
+  "primary.innerRadius",
+  "primary.turns",
+  "primary.tap",
+  "primary.pitch",
+  "primary.inclinationDegrees",
+  "primary.tubeDiameter",
+];
+const CROWDING =
+  "Current on the skin of perfectly conducting tube, crowded by its neighbours (flux-function boundary elements), applied as a ratio to the true spiral's Neumann integral; turns beyond the tap carry no net current.";
 
 export const PRIMARY_RESULTS: readonly ResultEntry[] = [
   {
@@ -12,7 +20,8 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     words: CROWDING,
     formula: "L = L_spiral·(L_crowded/L_rings),  ψ = const on each turn",
     inputs: SPIRAL_INPUTS,
-    source: "Neumann's integral (Grover 1946, ch. 1); J. D. Jackson, Classical Electrodynamics, sec. 5.18 (perfect conductor)",
+    source:
+      "Neumann's integral (Grover 1946, ch. 1); J. D. Jackson, Classical Electrodynamics, sec. 5.18 (perfect conductor)",
     validity: "Skin depth small against the tube; axisymmetric neighbours.",
     accuracy: "3e-3 of the model.",
   },
@@ -33,7 +42,8 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     label: "Inductance a bridge meter reads",
     symbol: "L_p,lf",
     dimension: "inductance",
-    words: "The same spiral with its current spread evenly through the tube's section, as at the low frequency of a meter.",
+    words:
+      "The same spiral with its current spread evenly through the tube's section, as at the low frequency of a meter.",
     formula: "Neumann's integral of the spiral with the uniform-current self term",
     inputs: SPIRAL_INPUTS,
     source: "Grover 1946, ch. 16",

@@ -1,7 +1,9 @@
 import type { ResultEntry } from "./entry";
 
-const RESONATOR = "Perfect ground plane, coil alone with its own primary, rail and room; frequencies far below a wavelength.";
-const LOSS = "Round wire, single layer, sinusoidal current; dielectric and radiation losses are not modelled.";
+const RESONATOR =
+  "Perfect ground plane, coil alone with its own primary, rail and room; frequencies far below a wavelength.";
+const LOSS =
+  "Round wire, single layer, sinusoidal current; dielectric and radiation losses are not modelled.";
 
 export const SECONDARY_RESULTS: readonly ResultEntry[] = [
   {
@@ -9,9 +11,16 @@ export const SECONDARY_RESULTS: readonly ResultEntry[] = [
     label: "Self-inductance, low frequency",
     symbol: "Lₛ",
     dimension: "inductance",
-    words: "Every turn is a circle of round wire; the mutual inductances of all pairs of turns are added, with the self term of a ring that carries uniform current.",
+    words:
+      "Every turn is a circle of round wire; the mutual inductances of all pairs of turns are added, with the self term of a ring that carries uniform current.",
     formula: "Lₛ = Σᵢ Σⱼ Mᵢⱼ,  M = μ₀√(ab)·[(2/κ − κ)K − (2/κ)E],  Mᵢᵢ = μ₀R[ln(8R/ρ) − 7/4]",
-    inputs: ["secondary.formerDiameter", "secondary.windingLength", "secondary.turns", "secondary.wire.conductorDiameter", "secondary.wire.overallDiameter"],
+    inputs: [
+      "secondary.formerDiameter",
+      "secondary.windingLength",
+      "secondary.turns",
+      "secondary.wire.conductorDiameter",
+      "secondary.wire.overallDiameter",
+    ],
     source: "J. C. Maxwell, Treatise, art. 701; F. W. Grover, Inductance Calculations (1946), ch. 16",
     validity: "Circular single-layer winding of constant pitch, wire thin against its radius.",
     accuracy: "1e-6 of the sum; a helix with leads differs by about 1e-4.",
@@ -23,7 +32,12 @@ export const SECONDARY_RESULTS: readonly ResultEntry[] = [
     dimension: "length",
     words: "The length of the helix at the centre of the wire.",
     formula: "ℓ = N·√((2πR)² + p²)",
-    inputs: ["secondary.formerDiameter", "secondary.turns", "secondary.windingLength", "secondary.wire.overallDiameter"],
+    inputs: [
+      "secondary.formerDiameter",
+      "secondary.turns",
+      "secondary.windingLength",
+      "secondary.wire.overallDiameter",
+    ],
     source: "Geometry of the helix",
     validity: "Without tails.",
     accuracy: "As the dimensions.",
@@ -57,10 +71,17 @@ export const SECONDARY_RESULTS: readonly ResultEntry[] = [
     label: "Resistance at the resonance",
     symbol: "R_ac",
     dimension: "resistance",
-    words: "Exact skin effect of a round wire, and proximity by round-wire multipoles coupled between neighbouring turns, driven by the field of the actual current profile; referred to the largest current of the mode.",
+    words:
+      "Exact skin effect of a round wire, and proximity by round-wire multipoles coupled between neighbouring turns, driven by the field of the actual current profile; referred to the largest current of the mode.",
     formula: "R_ac = ∫ R′(z)·I(z)² dz / I_max²",
-    inputs: ["secondary.dcResistance", "secondary.resonance", "secondary.windingLength", "secondary.wire.overallDiameter"],
-    source: "W. R. Smythe, Static and Dynamic Electricity, ch. 10 (round wire in a transverse field); S. Butterworth, Phil. Trans. A 222 (1922), for the coupled multipoles",
+    inputs: [
+      "secondary.dcResistance",
+      "secondary.resonance",
+      "secondary.windingLength",
+      "secondary.wire.overallDiameter",
+    ],
+    source:
+      "W. R. Smythe, Static and Dynamic Electricity, ch. 10 (round wire in a transverse field); S. Butterworth, Phil. Trans. A 222 (1922), for the coupled multipoles",
     validity: LOSS,
     accuracy: "3 % of the wire's loss in a long close winding.",
   },
@@ -81,9 +102,17 @@ export const SECONDARY_RESULTS: readonly ResultEntry[] = [
     label: "Resonance of the bare winding",
     symbol: "f₀",
     dimension: "frequency",
-    words: "Fundamental of the distributed winding with no top load: charges by boundary elements, currents through the full inductance matrix.",
+    words:
+      "Fundamental of the distributed winding with no top load: charges by boundary elements, currents through the full inductance matrix.",
     formula: "(P − ω²·SᵀLS)·q = 0",
-    inputs: ["secondary.formerDiameter", "secondary.windingLength", "secondary.turns", "secondary.baseHeight", "primary.innerRadius", "primary.turns"],
+    inputs: [
+      "secondary.formerDiameter",
+      "secondary.windingLength",
+      "secondary.turns",
+      "secondary.baseHeight",
+      "primary.innerRadius",
+      "primary.turns",
+    ],
     source: "R. F. Harrington, Field Computation by Moment Methods (1968), ch. 1–2; Ritz method",
     validity: RESONATOR,
     accuracy: "1e-4 of the model; a real coil 1–3 %.",
@@ -93,9 +122,16 @@ export const SECONDARY_RESULTS: readonly ResultEntry[] = [
     label: "Resonance, unloaded",
     symbol: "f₁",
     dimension: "frequency",
-    words: "Fundamental with the top load on and no spark; charge at rest in the electric field of winding, top load, primary, rail and ground, current through the full inductance matrix.",
+    words:
+      "Fundamental with the top load on and no spark; charge at rest in the electric field of winding, top load, primary, rail and ground, current through the full inductance matrix.",
     formula: "(P − ω²·SᵀLS)·q = 0",
-    inputs: ["secondary.bareResonance", "topLoad.elements", "secondary.baseHeight", "primary.innerRadius", "primary.turns"],
+    inputs: [
+      "secondary.bareResonance",
+      "topLoad.elements",
+      "secondary.baseHeight",
+      "primary.innerRadius",
+      "primary.turns",
+    ],
     source: "R. F. Harrington, Field Computation by Moment Methods (1968), ch. 1–2; Ritz method",
     validity: RESONATOR,
     accuracy: "1e-4 of the model; a real coil 1–3 %.",
@@ -117,7 +153,8 @@ export const SECONDARY_RESULTS: readonly ResultEntry[] = [
     label: "Resonance, primary shorted",
     symbol: "f₁ₖ",
     dimension: "frequency",
-    words: "What a generator finds at the secondary when the tank is bridged: the primary's flux is expelled.",
+    words:
+      "What a generator finds at the secondary when the tank is bridged: the primary's flux is expelled.",
     formula: "f₁ₖ = f₁/√(1 − k²) with the circuit's k",
     inputs: ["secondary.resonance", "coupling.circuit"],
     source: "Coupled inductors; F. E. Terman, Radio Engineers' Handbook (1943), sec. 3",

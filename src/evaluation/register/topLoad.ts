@@ -20,7 +20,8 @@ export const TOP_LOAD_RESULTS: readonly ResultEntry[] = [
     label: "Largest surface field per volt",
     symbol: "E/V",
     dimension: "fieldPerVolt",
-    words: "The largest surface charge density on the top load over ε₀, in place, with the voltage profile of the fundamental; breakout point left out.",
+    words:
+      "The largest surface charge density on the top load over ε₀, in place, with the voltage profile of the fundamental; breakout point left out.",
     formula: "E = σ/ε₀",
     inputs: ["topLoad.elements", "secondary.resonance"],
     source: "Gauss's law at a conductor",

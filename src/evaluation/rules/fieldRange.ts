@@ -1,5 +1,5 @@
-import { allFields } from "../../design/fields";
 import { fieldValues } from "../../design/changeAt";
+import { allFields } from "../../design/fields";
 import type { Judgement, Rule } from "./rule";
 
 type Side = "minimum" | "maximum";
@@ -10,7 +10,9 @@ function outside(side: Side): Rule["judge"] {
       if (field.kind !== "number") return [];
       const limit = field.range[side];
       return fieldValues(design, field.path)
-        .filter(({ value }) => typeof value === "number" && (side === "minimum" ? value < limit : value > limit))
+        .filter(
+          ({ value }) => typeof value === "number" && (side === "minimum" ? value < limit : value > limit),
+        )
         .map(({ path, value }) => ({
           where: path,
           quantity: path,

@@ -3,7 +3,8 @@ import { judgeWhen, type Rule } from "./rule";
 export const noSuggestedTap: Rule = {
   code: "aim-out-of-reach",
   severity: "warning",
-  sentence: "No tap on this primary reaches the frequency aimed at; with all its turns it resonates at {value} against {limit}.",
+  sentence:
+    "No tap on this primary reaches the frequency aimed at; with all its turns it resonates at {value} against {limit}.",
   judge: ({ tuningAim }, { tuning }) =>
     judgeWhen(tuning !== null && tuning.suggestedTap === null && tuningAim.kind !== "most energy", () => ({
       where: "primary.turns",
@@ -33,7 +34,8 @@ const WORTH_A_WORD = 0.03;
 export const measuredResonanceDiffers: Rule = {
   code: "measured-resonance-differs",
   severity: "note",
-  sentence: "{field} of {value} stands well off the computed {limit}; the suggested tap follows the measured one.",
+  sentence:
+    "{field} of {value} stands well off the computed {limit}; the suggested tap follows the measured one.",
   judge: ({ secondary }, evaluation) => {
     const computed = evaluation.secondary?.resonance;
     const measured = secondary.measuredResonance;
@@ -54,7 +56,8 @@ const RACING_COUPLING = 0.2;
 export const couplingHigh: Rule = {
   code: "coupling-high",
   severity: "warning",
-  sentence: "{field} of {value} is above {limit}, where sparks tend to race along the winding (common practice).",
+  sentence:
+    "{field} of {value} is above {limit}, where sparks tend to race along the winding (common practice).",
   judge: (_, { coupling }) =>
     judgeWhen(coupling !== null && coupling.circuit > RACING_COUPLING, () => ({
       where: "secondary.baseHeight",

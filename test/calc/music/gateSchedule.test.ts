@@ -17,7 +17,12 @@ const EXPRESSION: Expression = { onTime: 120e-6, kneeRate: 300, pitchExponent: 1
 
 function scoreOf(notes: ScoreNote[]): Score {
   const duration = Math.max(0, ...notes.map((note) => note.end));
-  return { parts: [{ id: "1:1", track: 1, channel: 1, name: "", percussion: false, notes, bends: [], levels: [] }], duration, tempos: [], reports: [] };
+  return {
+    parts: [{ id: "1:1", track: 1, channel: 1, name: "", percussion: false, notes, bends: [], levels: [] }],
+    duration,
+    tempos: [],
+    reports: [],
+  };
 }
 
 const TO_LEFT: Lane[] = [{ part: "1:1", coil: "left", transpose: 0, level: 1 }];
@@ -61,7 +66,12 @@ describe("the gate of a coil", () => {
   it("never passes a limit, and accounts for every note, whatever the score", () => {
     fc.assert(
       fc.property(fc.array(note, { maxLength: 24 }), limits, (drawn, allowed) => {
-        const notes = drawn.map(({ start, length, key, velocity }) => ({ start, end: start + length, key, velocity }));
+        const notes = drawn.map(({ start, length, key, velocity }) => ({
+          start,
+          end: start + length,
+          key,
+          velocity,
+        }));
         const { gate, notes: outcomes } = play(notes, allowed, { ...EXPRESSION, onTime: 300e-6 });
         const gap = allowed.shortestGap * 1e9;
         for (let index = 0; index < gate.starts.length; index++) {
@@ -71,7 +81,9 @@ describe("the gate of a coil", () => {
           const end = gate.starts[index - 1] + gate.onTimes[index - 1];
           expect(gate.starts[index] - end).toBeGreaterThanOrEqual(gap);
         }
-        expect(largestWindowSum(gate, allowed.dutyWindow * 1e9)).toBeLessThanOrEqual(allowed.dutyLimit * allowed.dutyWindow * 1e9);
+        expect(largestWindowSum(gate, allowed.dutyWindow * 1e9)).toBeLessThanOrEqual(
+          allowed.dutyLimit * allowed.dutyWindow * 1e9,
+        );
         expect(outcomes).toHaveLength(notes.length);
         expect(outcomes.reduce((sum, outcome) => sum + outcome.pulses, 0)).toBe(gate.starts.length);
         for (const { fate, reasons, pulses } of outcomes) {
@@ -104,8 +116,15 @@ describe("the gate of a coil", () => {
 
   it("lets the weakest note give way, and of equally weak ones the oldest", () => {
     const chord = (velocities: number[]) =>
-      play(velocities.map((velocity, index) => ({ start: index * 0.1, end: 1, key: 40 + index, velocity })), { ...LIMITS, voices: 2 }).notes;
-    expect(chord([0.9, 0.5, 0.6]).map((outcome) => outcome.reasons)).toEqual([[], ["gave way to another note"], []]);
+      play(
+        velocities.map((velocity, index) => ({ start: index * 0.1, end: 1, key: 40 + index, velocity })),
+        { ...LIMITS, voices: 2 },
+      ).notes;
+    expect(chord([0.9, 0.5, 0.6]).map((outcome) => outcome.reasons)).toEqual([
+      [],
+      ["gave way to another note"],
+      [],
+    ]);
     expect(chord([0.5, 0.5, 0.5])[0].reasons).toContain("gave way to another note");
     expect(chord([0.9, 0.8, 0.2])[2].fate).toBe("dropped");
   });
@@ -116,7 +135,12 @@ describe("the gate of a coil", () => {
   });
 
   it("stops where it is told to", () => {
-    const many = Array.from({ length: 200 }, (_, index) => ({ start: index / 10, end: index / 10 + 0.05, key: 50, velocity: 1 }));
+    const many = Array.from({ length: 200 }, (_, index) => ({
+      start: index / 10,
+      end: index / 10 + 0.05,
+      key: 50,
+      velocity: 1,
+    }));
     expect(coilSchedule(scoreOf(many), TO_LEFT, "left", LIMITS, EXPRESSION, () => false)).toBeNull();
   });
 });

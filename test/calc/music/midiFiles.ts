@@ -4,7 +4,10 @@ import { type MidiData, type MidiEvent, writeMidi } from "midi-file";
 
 /** An example file of the Standard MIDI File 1.0 specification (RP-001, appendix), from its printed bytes. */
 export function specificationExample(format: 0 | 1): Uint8Array {
-  const hex = readFileSync(new URL(`../../reference/smf_example_format${format}.hex`, import.meta.url), "utf8");
+  const hex = readFileSync(
+    new URL(`../../reference/smf_example_format${format}.hex`, import.meta.url),
+    "utf8",
+  );
   return Uint8Array.from(hex.trim().split(/\s+/), (byte) => Number.parseInt(byte, 16));
 }
 
@@ -33,7 +36,10 @@ export function fileOfNotes(tracks: PlainNote[][], header: Partial<MidiData["hea
     return [...events, { deltaTime: 0, type: "endOfTrack", meta: true } as MidiEvent];
   });
   return Uint8Array.from(
-    writeMidi({ header: { format: 1, numTracks: written.length, ticksPerBeat: 480, ...header }, tracks: written }),
+    writeMidi({
+      header: { format: 1, numTracks: written.length, ticksPerBeat: 480, ...header },
+      tracks: written,
+    }),
   );
 }
 

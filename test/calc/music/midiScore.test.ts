@@ -34,7 +34,12 @@ describe("the example files of the Standard MIDI File 1.0 specification (RP-001)
 
 describe("reading a file", () => {
   it("agrees with the library that wrote it", () => {
-    const score = read(fileOfNotes([[{ start: 480, length: 240, key: 69, velocity: 127 }], [{ start: 0, length: 960, key: 43, velocity: 64 }]]));
+    const score = read(
+      fileOfNotes([
+        [{ start: 480, length: 240, key: 69, velocity: 127 }],
+        [{ start: 0, length: 960, key: 43, velocity: 64 }],
+      ]),
+    );
     expect(score.parts.map((part) => part.id)).toEqual(["1:1", "2:2"]);
     expect(score.parts[0].notes).toEqual([{ start: 0.5, end: 0.75, key: 69, velocity: 1 }]);
     expect(score.parts[1].notes[0].end).toBe(1);
@@ -50,7 +55,34 @@ describe("reading a file", () => {
 
   it("lets the sustain pedal hold notes, and a key struck again begin anew", () => {
     const score = read(
-      rawFile([0, 0xb0, 64, 127, 0, 0x90, 60, 100, 0x83, 0x60, 60, 0, 0x83, 0x60, 60, 90, 0x83, 0x60, 60, 0, 0x83, 0x60, 0xb0, 64, 0, ...END]),
+      rawFile([
+        0,
+        0xb0,
+        64,
+        127,
+        0,
+        0x90,
+        60,
+        100,
+        0x83,
+        0x60,
+        60,
+        0,
+        0x83,
+        0x60,
+        60,
+        90,
+        0x83,
+        0x60,
+        60,
+        0,
+        0x83,
+        0x60,
+        0xb0,
+        64,
+        0,
+        ...END,
+      ]),
     );
     expect(score.parts[0].notes.map(({ start, end }) => [start, end])).toEqual([
       [0, 1],
@@ -60,7 +92,37 @@ describe("reading a file", () => {
 
   it("keeps bends, with their range, and levels", () => {
     const score = read(
-      rawFile([0, 0xb0, 101, 0, 0, 100, 0, 0, 6, 12, 0, 0xe0, 0x7f, 0x7f, 0, 0xb0, 7, 127, 0, 11, 64, 0, 0x90, 60, 100, 0x60, 60, 0, ...END]),
+      rawFile([
+        0,
+        0xb0,
+        101,
+        0,
+        0,
+        100,
+        0,
+        0,
+        6,
+        12,
+        0,
+        0xe0,
+        0x7f,
+        0x7f,
+        0,
+        0xb0,
+        7,
+        127,
+        0,
+        11,
+        64,
+        0,
+        0x90,
+        60,
+        100,
+        0x60,
+        60,
+        0,
+        ...END,
+      ]),
     );
     expect(score.parts[0].bends.at(-1)?.value).toBeCloseTo(12, 2);
     expect(score.parts[0].levels.at(-1)?.value).toBeCloseTo(64 / 127, 6);
@@ -73,8 +135,33 @@ describe("reading a file", () => {
   });
 
   it("follows changes of tempo", () => {
-    const tempo = (microseconds: number) => [0xff, 0x51, 3, (microseconds >> 16) & 0xff, (microseconds >> 8) & 0xff, microseconds & 0xff];
-    const score = read(rawFile([0, ...tempo(1_000_000), 0, 0x90, 60, 100, 0x83, 0x60, ...tempo(250_000), 0x83, 0x60, 0x90, 60, 0, ...END]));
+    const tempo = (microseconds: number) => [
+      0xff,
+      0x51,
+      3,
+      (microseconds >> 16) & 0xff,
+      (microseconds >> 8) & 0xff,
+      microseconds & 0xff,
+    ];
+    const score = read(
+      rawFile([
+        0,
+        ...tempo(1_000_000),
+        0,
+        0x90,
+        60,
+        100,
+        0x83,
+        0x60,
+        ...tempo(250_000),
+        0x83,
+        0x60,
+        0x90,
+        60,
+        0,
+        ...END,
+      ]),
+    );
     expect(score.parts[0].notes[0].end).toBeCloseTo(1.25, 12);
   });
 
@@ -85,7 +172,7 @@ describe("reading a file", () => {
 
 describe("files that are not as they should be", () => {
   it("says what is no MIDI file, in one sentence", () => {
-    expect(midiScore(new TextEncoder().encode("{ \"format\": \"coilwright-design\" }"))).toEqual({
+    expect(midiScore(new TextEncoder().encode('{ "format": "coilwright-design" }'))).toEqual({
       ok: false,
       message: "This is not a Standard MIDI File: it does not begin with a header chunk “MThd”.",
     });
@@ -116,9 +203,29 @@ describe("files that are not as they should be", () => {
     const file = specificationExample(0);
     const size = [file.length & 0xff, file.length >> 8, 0, 0];
     const text = (word: string) => [...word].map((letter) => letter.charCodeAt(0));
-    const wrapped = Uint8Array.from([...text("RIFF"), 0, 0, 0, 0, ...text("RMID"), ...text("data"), ...size, ...file]);
+    const wrapped = Uint8Array.from([
+      ...text("RIFF"),
+      0,
+      0,
+      0,
+      0,
+      ...text("RMID"),
+      ...text("data"),
+      ...size,
+      ...file,
+    ]);
     expect(read(wrapped)).toEqual(read(file));
-    const odd = Uint8Array.from([...file.subarray(0, 14), ...text("XFIH"), 0, 0, 0, 2, 1, 2, ...file.subarray(14)]);
+    const odd = Uint8Array.from([
+      ...file.subarray(0, 14),
+      ...text("XFIH"),
+      0,
+      0,
+      0,
+      2,
+      1,
+      2,
+      ...file.subarray(14),
+    ]);
     expect(read(odd).parts).toEqual(read(file).parts);
   });
 
@@ -132,7 +239,9 @@ describe("files that are not as they should be", () => {
         const reading = midiScore(bytes);
         if (!reading.ok) return reading.message.endsWith(".");
         return reading.score.parts.every((part) =>
-          part.notes.every((note) => Number.isFinite(note.start) && note.end >= note.start && Number.isFinite(note.end)),
+          part.notes.every(
+            (note) => Number.isFinite(note.start) && note.end >= note.start && Number.isFinite(note.end),
+          ),
         );
       }),
       { numRuns: 1000, seed: 1 },
@@ -140,7 +249,12 @@ describe("files that are not as they should be", () => {
   });
 
   it("reads a hundred thousand events", () => {
-    const notes = Array.from({ length: 50_000 }, (_, index) => ({ start: index * 10, length: 9, key: 40 + (index % 40), velocity: 90 }));
+    const notes = Array.from({ length: 50_000 }, (_, index) => ({
+      start: index * 10,
+      length: 9,
+      key: 40 + (index % 40),
+      velocity: 90,
+    }));
     expect(read(fileOfNotes([notes])).parts[0].notes).toHaveLength(50_000);
   });
 });

@@ -25,7 +25,12 @@ describe("the schedule as a wave file", () => {
 
   it("is a RIFF WAVE of two channels of 8 bits", () => {
     expect(String.fromCharCode(...bytes.subarray(0, 4), ...bytes.subarray(8, 16))).toBe("RIFFWAVEfmt ");
-    expect([view.getUint16(20, true), view.getUint16(22, true), view.getUint32(24, true), view.getUint16(34, true)]).toEqual([1, 2, rate, 8]);
+    expect([
+      view.getUint16(20, true),
+      view.getUint16(22, true),
+      view.getUint32(24, true),
+      view.getUint16(34, true),
+    ]).toEqual([1, 2, rate, 8]);
     expect(view.getUint32(4, true)).toBe(bytes.length - 8);
     expect(view.getUint32(40, true)).toBe(bytes.length - 44);
   });
@@ -37,7 +42,9 @@ describe("the schedule as a wave file", () => {
   });
 
   it("never lengthens a pulse: it begins at the next sample and ends at the last before its end", () => {
-    const on = Array.from(bytes.subarray(44 + 312_000 * 2)).filter((value, index) => index % 2 === 0 && value === 255);
+    const on = Array.from(bytes.subarray(44 + 312_000 * 2)).filter(
+      (value, index) => index % 2 === 0 && value === 255,
+    );
     expect(on).toHaveLength(9); // 99.999 µs hold nine whole samples of 10 µs
   });
 });

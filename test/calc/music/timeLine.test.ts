@@ -16,7 +16,10 @@ const SETTINGS: TimeLineSettings = {
 /** A steady tone: pulses of 100 µs, 100 a second. */
 function tone(seconds: number) {
   const count = seconds * 100;
-  return { starts: Array.from({ length: count }, (_, index) => index * 1e7), onTimes: new Array(count).fill(100_000) };
+  return {
+    starts: Array.from({ length: count }, (_, index) => index * 1e7),
+    onTimes: new Array(count).fill(100_000),
+  };
 }
 
 describe("the cost of a burst", () => {

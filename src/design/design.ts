@@ -1,0 +1,45 @@
+import type { DesignParts } from "../calc/design-parts";
+import { type DocumentKind, type Refusal, readDocument, readJson } from "./document";
+import { DESIGN_FORMAT, DESIGN_VERSION, designSchema } from "./schema";
+
+/** Everything a builder decides about one coil; the document that is saved. */
+export interface Design extends DesignParts {
+  format: typeof DESIGN_FORMAT;
+  version: typeof DESIGN_VERSION;
+  title: string;
+  notes: string;
+}
+
+const DESIGN: DocumentKind<Design> = {
+  format: DESIGN_FORMAT,
+  version: DESIGN_VERSION,
+  schema: designSchema,
+  migrations: {},
+};
+
+export type ParsedDesign = { ok: true; design: Design } | Refusal;
+
+/**
+ * A design from a file's text or from JSON data.
+ * @returns the design with defaults filled in, or the faults with path and reason; never throws
+ */
+export function parseDesign(source: unknown): ParsedDesign {
+  const json = typeof source === "string" ? readJson(source) : { ok: true as const, json: source };
+  if (!json.ok) return json;
+  const reading = readDocument(DESIGN, json.json);
+  return reading.ok ? { ok: true, design: reading.value } : reading;
+}
+
+/** The text of a design's file: keys in the schema's order, two spaces, a line feed at the end. */
+export function serialiseDesign(design: Design): string {
+  return `${JSON.stringify(designSchema.parse(design), null, 2)}\n`;
+}
+
+/** A file name from a title: letters and digits of any script, words joined by hyphens. */
+export function fileName(title: string, kind: "design" | "show"): string {
+  const words = title
+    .normalize("NFKC")
+    .toLowerCase()
+    .match(/[\p{Letter}\p{Number}]+/gu) ?? ["untitled"];
+  return `${words.join("-").slice(0, 80)}.coilwright-${kind}.json`;
+}

@@ -1,0 +1,112 @@
+import { z } from "zod";
+import type { TopLoad } from "../calc/design-parts";
+import type { Design } from "./design";
+import { type DocumentKind, type Refusal, readDocument, readJson } from "./document";
+import { designSchema, topLoadSchema } from "./schema";
+
+/** A top load that is compared with others on the open design. */
+export interface LineUpCandidate {
+  id: string;
+  name: string;
+  topLoad: TopLoad;
+  /** whether its curves are drawn */
+  shown: boolean;
+}
+
+/** What is opened and kept: designs by id, which two play, and what is compared. */
+export interface Show {
+  format: "coilwright-show";
+  version: 1;
+  designs: Record<string, Design>;
+  /** ids in the order of the list */
+  order: string[];
+  /** id of the design on the board */
+  open: string;
+  left: string;
+  right: string | null;
+  /** m, axis to axis */
+  spacing: number;
+  phase: "in phase" | "opposed";
+  lineUp: { candidates: LineUpCandidate[] };
+}
+
+const MOST_CANDIDATES = 4;
+const MOST_DESIGNS = 200;
+const DEFAULT_SPACING = 2;
+
+const id = z.string().min(1).max(64);
+
+const showSchema: z.ZodType<Show> = z
+  .strictObject({
+    format: z.literal("coilwright-show"),
+    version: z.literal(1),
+    designs: z.record(id, designSchema),
+    order: z.array(id).min(1).max(MOST_DESIGNS),
+    open: id,
+    left: id,
+    right: id.nullable(),
+    spacing: z.number().positive("must be above zero").default(DEFAULT_SPACING),
+    phase: z.enum(["in phase", "opposed"]).default("in phase"),
+    lineUp: z
+      .strictObject({
+        candidates: z
+          .array(
+            z.strictObject({ id, name: z.string().max(100), topLoad: topLoadSchema, shown: z.boolean() }),
+          )
+          .max(MOST_CANDIDATES),
+      })
+      .default({ candidates: [] }),
+  })
+  .superRefine((show, context) => {
+    const known = new Set(Object.keys(show.designs));
+    const check = (name: string | null, path: (string | number)[]): void => {
+      if (name !== null && !known.has(name))
+        context.addIssue({ code: "custom", path, message: "must name a design of this show" });
+    };
+    show.order.forEach((name, index) => check(name, ["order", index]));
+    for (const key of ["open", "left", "right"] as const) check(show[key], [key]);
+    if (new Set(show.order).size !== known.size) {
+      context.addIssue({ code: "custom", path: ["order"], message: "must list every design once" });
+    }
+  });
+
+const SHOW: DocumentKind<Show> = {
+  format: "coilwright-show",
+  version: 1,
+  schema: showSchema,
+  migrations: {},
+};
+
+export type ParsedShow = { ok: true; show: Show } | Refusal;
+
+/**
+ * A show from a file's text or from JSON data.
+ * @returns the show with defaults filled in, or the faults with path and reason; never throws
+ */
+export function parseShow(source: unknown): ParsedShow {
+  const json = typeof source === "string" ? readJson(source) : { ok: true as const, json: source };
+  if (!json.ok) return json;
+  const reading = readDocument(SHOW, json.json);
+  return reading.ok ? { ok: true, show: reading.value } : reading;
+}
+
+/** The text of a show's file. */
+export function serialiseShow(show: Show): string {
+  return `${JSON.stringify(show, null, 2)}\n`;
+}
+
+/** A show of one design. */
+export function showOf(designId: string, design: Design): Show {
+  return {
+    format: "coilwright-show",
+    version: 1,
+    designs: { [designId]: design },
+    order: [designId],
+    open: designId,
+    left: designId,
+    right: null,
+    spacing: DEFAULT_SPACING,
+    phase: "in phase",
+    lineUp: { candidates: [] },
+  };
+}

@@ -1,0 +1,175 @@
+import { readFileSync } from "node:fs";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { valueAt, withValueAt } from "../../src/design/changeAt";
+import { type Design, fileName, parseDesign, serialiseDesign } from "../../src/design/design";
+import { readDocument } from "../../src/design/document";
+import { pierHallLeft, pierHallRight } from "../../src/design/examples";
+import { allFields, fieldAt } from "../../src/design/fields";
+import { designJsonSchema } from "../../src/design/jsonSchema";
+import { designSchema } from "../../src/design/schema";
+
+function faults(source: unknown): string[] {
+  const parsed = parseDesign(source);
+  return parsed.ok ? [] : parsed.faults.map((fault) => fault.message);
+}
+
+/** The first version's document, as files of that version hold it. */
+const firstVersion = JSON.parse(
+  readFileSync(new URL("../reference/design-version-1.json", import.meta.url), "utf8"),
+);
+
+describe("a design's file", () => {
+  it("reads a document that has only the keys of the first version, and fills in the rest", () => {
+    const parsed = parseDesign(firstVersion);
+    expect(parsed).toMatchObject({
+      ok: true,
+      design: { drive: { overCurrentAction: "end burst" }, topLoad: { surfaceFactor: 1 } },
+    });
+  });
+
+  it.each([pierHallLeft, pierHallRight])("comes back as it was written: $title", (design) => {
+    const text = serialiseDesign(design);
+    expect(parseDesign(text)).toEqual({ ok: true, design });
+    const again = parseDesign(text);
+    expect(again.ok && serialiseDesign(again.design)).toBe(text);
+  });
+
+  it("needs every key of the first version", () => {
+    for (const field of allFields) {
+      const key = field.path.split(".").pop() ?? "";
+      const parent = field.path.slice(0, -key.length - 1);
+      const branch = valueAt(firstVersion, parent);
+      if (branch === null || typeof branch !== "object" || !(key in branch)) continue;
+      const { [key]: _, ...rest } = branch as Record<string, unknown>;
+      const message = faults(withValueAt(firstVersion, parent, rest))[0] ?? "";
+      expect(message, field.path).toContain(key);
+    }
+  });
+
+  it("refuses what it does not know, and names it", () => {
+    expect(faults({ ...firstVersion, colour: "red" })).toEqual([
+      "colour is not a part of this document: remove it or correct its name.",
+    ]);
+    expect(faults(withValueAt(firstVersion, "primary.taper", 1))[0]).toContain("primary.taper");
+  });
+
+  it.each([
+    ["secondary.turns", 0, "Turns (secondary.turns) is 0: it must be above zero."],
+    [
+      "secondary.windingLength",
+      -0.5,
+      "Winding length (secondary.windingLength) is -0.5: it must be above zero.",
+    ],
+    [
+      "secondary.windingLength",
+      "long",
+      'Winding length (secondary.windingLength) is "long": it takes a finite number.',
+    ],
+    ["tank.strings", 2.5, "Strings in parallel (tank.strings) is 2.5: it must be a whole number."],
+    ["drive.bridge", "quarter", 'Bridge (drive.bridge) is "quarter": use one of "full", "half".'],
+    ["primary.tubeDiameter", null, "Tube diameter (primary.tubeDiameter) is null: it takes a finite number."],
+  ])("says what is wrong with %s = %s", (path, value, sentence) => {
+    expect(faults(withValueAt(firstVersion, path, value))[0]).toBe(sentence);
+  });
+
+  it.each([Number.NaN, Number.POSITIVE_INFINITY])("refuses %s in any number", (value) => {
+    for (const field of allFields.filter(
+      (candidate) => candidate.kind === "number" && !candidate.path.includes("*"),
+    )) {
+      if (valueAt(pierHallLeft, field.path) === undefined) continue;
+      expect(faults(withValueAt(pierHallLeft, field.path, value))[0], field.path).toContain(field.label);
+    }
+  });
+
+  it("takes a tap past the end and crossing conductors as they are, for a finding to speak of", () => {
+    expect(faults(withValueAt(pierHallLeft, "primary.tap", 30))).toEqual([]);
+    expect(faults(withValueAt(pierHallLeft, "topLoad.elements.0.centreHeight", 0.3))).toEqual([]);
+  });
+
+  it.each([
+    ["", "not-json"],
+    ["{", "not-json"],
+    ["[]", "not-ours"],
+    ["null", "not-ours"],
+    ['{"format":"something else"}', "not-ours"],
+    ['{"format":"coilwright-design"}', "invalid"],
+    ['{"format":"coilwright-design","version":2}', "too-new"],
+  ])("tells %j as %s", (text, kind) => {
+    expect(parseDesign(text)).toMatchObject({ ok: false, kind });
+  });
+
+  it("never throws, whatever is in the file", () => {
+    fc.assert(
+      fc.property(fc.jsonValue(), (json) => parseDesign(json).ok === false),
+      { numRuns: 300, seed: 2 },
+    );
+    fc.assert(
+      fc.property(fc.string(), (text) => parseDesign(text).ok === false),
+      { numRuns: 300, seed: 2 },
+    );
+  });
+
+  it("is named after its title", () => {
+    expect(fileName("Pier hall, left coil", "design")).toBe("pier-hall-left-coil.coilwright-design.json");
+    expect(fileName("///", "show")).toBe("untitled.coilwright-show.json");
+  });
+});
+
+describe("documents of older versions", () => {
+  it("go through every step up to the present one", () => {
+    const kind = {
+      format: "coilwright-design",
+      version: 3,
+      schema: designSchema as never,
+      migrations: {
+        1: (document: Record<string, unknown>) => ({ ...document, notes: `${document.notes} one` }),
+        2: (document: Record<string, unknown>) => ({ ...document, notes: `${document.notes} two` }),
+      },
+    };
+    const reading = readDocument<Design>(kind, { ...firstVersion, notes: "was" });
+    // the artificial third version has no schema of its own: what the present one refuses shows that the steps ran
+    expect(reading).toMatchObject({ ok: false, faults: [{ path: "version" }] });
+    expect(reading.ok === false && reading.faults[0].message).toContain("is 3");
+  });
+});
+
+describe("the declarations of the fields", () => {
+  it("have a default within the range, and help in sentences", () => {
+    for (const field of allFields) {
+      for (const sentence of [field.help.what, field.help.measure, field.help.typical])
+        expect(sentence, field.path).toMatch(/\.$/);
+      if (field.kind !== "number" || field.default === null) continue;
+      expect(field.default, field.path).toBeGreaterThanOrEqual(field.range.minimum);
+      expect(field.default, field.path).toBeLessThanOrEqual(field.range.maximum);
+    }
+  });
+
+  it("stand once each, and are found with indices", () => {
+    expect(new Set(allFields.map((field) => field.path)).size).toBe(allFields.length);
+    expect(fieldAt("topLoad.elements.3.tubeDiameter")?.label).toBe("Tube diameter");
+    expect(fieldAt("nowhere")).toBeNull();
+  });
+
+  it("cover every number of a design", () => {
+    const paths: string[] = [];
+    const walk = (value: unknown, path: string): void => {
+      if (typeof value === "number" && path !== "version") paths.push(path);
+      else if (value !== null && typeof value === "object") {
+        for (const [key, child] of Object.entries(value)) walk(child, path ? `${path}.${key}` : key);
+      }
+    };
+    walk(pierHallLeft, "");
+    expect(paths.filter((path) => fieldAt(path)?.kind !== "number")).toEqual([]);
+  });
+});
+
+describe("the published JSON Schema", () => {
+  it("asks for the keys of the first version and allows no others", () => {
+    expect(designJsonSchema()).toMatchObject({
+      type: "object",
+      additionalProperties: false,
+      required: expect.arrayContaining(["secondary", "tank"]),
+    });
+  });
+});
