@@ -63,7 +63,7 @@ const showSchema: z.ZodType<Show> = z
       if (name !== null && !known.has(name))
         context.addIssue({ code: "custom", path, message: "must name a design of this show" });
     };
-    show.order.forEach((name, index) => check(name, ["order", index]));
+    for (const [index, name] of show.order.entries()) check(name, ["order", index]);
     for (const key of ["open", "left", "right"] as const) check(show[key], [key]);
     if (new Set(show.order).size !== known.size) {
       context.addIssue({ code: "custom", path: ["order"], message: "must list every design once" });

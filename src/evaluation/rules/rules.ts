@@ -1,0 +1,23 @@
+/** Every rule, each with its test; the findings of a design are what they say, in this order. */
+import { aboveRange, belowRange } from "./fieldRange";
+import { primaryInsideFormer, tapPastEnd, tubeThickerThanPitch, wallThickerThanTube } from "./primaryFits";
+import type { Rule } from "./rule";
+import { couplingHigh, measuredResonanceDiffers, noSuggestedTap, notTuned } from "./tuning";
+import { gradientHigh } from "./winding";
+import { enamelThinnerThanWire, windingTooShort } from "./windingFits";
+
+export const RULES: readonly Rule[] = [
+  windingTooShort,
+  enamelThinnerThanWire,
+  tapPastEnd,
+  tubeThickerThanPitch,
+  wallThickerThanTube,
+  primaryInsideFormer,
+  noSuggestedTap,
+  couplingHigh,
+  gradientHigh,
+  belowRange,
+  aboveRange,
+  measuredResonanceDiffers,
+  notTuned,
+];
