@@ -1,0 +1,2 @@
+export function ensureBuilt(): void;
+export function vite(...args: string[]): string[];
