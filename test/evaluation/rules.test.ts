@@ -1,0 +1,80 @@
+import { describe, expect, it } from "vitest";
+import { withValueAt } from "../../src/design/changeAt";
+import type { Design } from "../../src/design/design";
+import { pierHallLeft, pierHallRight } from "../../src/design/examples";
+import { evaluate } from "../../src/evaluation/evaluate";
+import { findingMessage } from "../../src/evaluation/findingMessage";
+import { RULES } from "../../src/evaluation/rules/rules";
+
+function changed(changes: Record<string, unknown>): Design {
+  return Object.entries(changes).reduce(
+    (design, [path, value]) => withValueAt(design, path, value),
+    pierHallLeft,
+  );
+}
+
+function codes(design: Design): string[] {
+  return evaluate(design).findings.map((finding) => finding.code);
+}
+
+function sentence(design: Design, code: string): string {
+  const finding = evaluate(design).findings.find((candidate) => candidate.code === code);
+  return finding ? findingMessage(finding, "metric").replaceAll("\u202f", " ") : "";
+}
+
+describe("the rules", () => {
+  it("have a code each, never two the same", () => {
+    expect(new Set(RULES.map((rule) => rule.code)).size).toBe(RULES.length);
+    for (const rule of RULES) expect(rule.code).toMatch(/^[a-z]+(-[a-z]+)*$/);
+  });
+
+  it.each([pierHallLeft, pierHallRight])("find no error and no warning in the example: $title", (design) => {
+    expect(evaluate(design).findings.filter((finding) => finding.severity !== "note")).toEqual([]);
+  });
+
+  it.each<[string, Record<string, unknown>, string]>([
+    [
+      "winding-shorter-than-its-turns",
+      { "secondary.windingLength": 0.5 },
+      "Winding length of 500.0 mm is shorter than its turns side by side, which need 549.1 mm.",
+    ],
+    [
+      "overall-diameter-below-conductor",
+      { "secondary.wire.overallDiameter": 0.0003 },
+      "Overall diameter of 0.3000 mm is below the bare conductor's 0.3350 mm.",
+    ],
+    [
+      "tap-past-end",
+      { "primary.tap": 9 },
+      "Tap at 9.000 turns lies past the end of the primary, which has 8.000 turns.",
+    ],
+    [
+      "primary-turns-touch",
+      { "primary.tubeDiameter": 0.015 },
+      "Tube diameter of 15.00 mm is not below the pitch of 14.50 mm: neighbouring turns touch.",
+    ],
+    [
+      "wall-thicker-than-tube",
+      { "primary.wallThickness": 0.006 },
+      "Wall thickness of 6.000 mm is more than half the tube, 4.750 mm.",
+    ],
+    [
+      "primary-inside-former",
+      { "primary.innerRadius": 0.05 },
+      "Inner radius of 50.00 mm puts the primary's conductor inside the secondary, which reaches to 67.62 mm.",
+    ],
+    [
+      "below-usual-range",
+      { "air.pressure": 20000 },
+      "Air pressure of 200.0 hPa is outside the range this model is meant for, which begins at 500.0 hPa.",
+    ],
+    [
+      "above-usual-range",
+      { "interrupter.dutyLimit": 0.9 },
+      "Duty limit of 90.00 % is outside the range this model is meant for, which ends at 50.00 %.",
+    ],
+  ])("say what %s means", (code, changes, expected) => {
+    expect(codes(pierHallLeft)).not.toContain(code);
+    expect(sentence(changed(changes), code)).toContain(expected);
+  });
+});
