@@ -1,0 +1,106 @@
+/** Designs and shows that come and go: new, copied, renamed, deleted, imported, exported. */
+import type { TopLoad } from "../calc/design-parts";
+import { type Design, fileName, parseDesign, serialiseDesign } from "../design/design";
+import type { Fault } from "../design/document";
+import { exampleShow } from "../design/examples";
+import { parseShow, type Show, serialiseShow } from "../design/show";
+import type { Editing } from "./editing";
+import { freeTitle, startingDesign, withAddedDesign, withDesign, withoutDesign } from "./showEdits";
+
+export interface TextFile {
+  fileName: string;
+  text: string;
+}
+
+export type ImportOutcome = { ok: true } | { ok: false; faults: readonly Fault[] };
+
+export interface Documents {
+  newDesign(): void;
+  duplicateDesign(id: string): void;
+  renameDesign(id: string, title: string): void;
+  /** Deletes a design; where it was the last one, a starting design takes its place. */
+  deleteDesign(id: string): void;
+  /** Adds the design of a file and opens it, or replaces the show by the one of a file, in one step. */
+  importText(text: string, fileName: string): ImportOutcome;
+  /** @throws where no design has the id */
+  exportDesign(id: string): TextFile;
+  exportShow(): TextFile;
+  /** Puts a top load, as one of the line-up, into the open design. */
+  adoptTopLoad(topLoad: TopLoad): void;
+  /** Puts the worked example in place of the show, as one step that can be taken back. */
+  resetToExamples(): void;
+}
+
+type Imported =
+  | { ok: true; apply: (show: Show, id: string) => Show }
+  | { ok: false; faults: readonly Fault[] };
+
+function addingDesign(design: Design): (show: Show, id: string) => Show {
+  return (show, id) => withAddedDesign(show, id, { ...design, title: freeTitle(show, design.title) });
+}
+
+function read(text: string): Imported {
+  const design = parseDesign(text);
+  if (design.ok) return { ok: true, apply: addingDesign(design.design) };
+  if (design.kind !== "not-ours") return design;
+  const show = parseShow(text);
+  if (show.ok) return { ok: true, apply: () => show.show };
+  if (show.kind !== "not-ours") return show;
+  return {
+    ok: false,
+    faults: [
+      {
+        path: "format",
+        message:
+          "This file is neither a design nor a show of this app: its “format” should be “coilwright-design” or “coilwright-show”.",
+      },
+    ],
+  };
+}
+
+function inFile(name: string, faults: readonly Fault[]): readonly Fault[] {
+  return faults.map((fault) => ({ ...fault, message: `${name}: ${fault.message}` }));
+}
+
+/** Makes the actions on documents over the edits; `readOnly` says why nothing may be changed. */
+export function newDocuments(
+  editing: Pick<Editing, "edit" | "editShow">,
+  present: () => Show,
+  newId: () => string,
+  readOnly: () => string | null,
+): Documents {
+  const add = (label: string, design: (show: Show) => Design) =>
+    editing.editShow(label, (show) => withAddedDesign(show, newId(), design(show)));
+  return {
+    newDesign: () => add("new design", (show) => startingDesign(freeTitle(show, "New design"))),
+    duplicateDesign(id) {
+      const original = present().designs[id];
+      if (!original) return;
+      add("duplicate design", (show) => ({ ...original, title: freeTitle(show, `${original.title}, copy`) }));
+    },
+    renameDesign(id, title) {
+      const original = present().designs[id];
+      if (original) editing.editShow("rename design", (show) => withDesign(show, id, { ...original, title }));
+    },
+    deleteDesign: (id) => editing.editShow("delete design", (show) => withoutDesign(show, id, newId())),
+    importText(text, name) {
+      const reason = readOnly();
+      if (reason !== null) return { ok: false, faults: [{ path: "", message: reason }] };
+      const imported = read(text);
+      if (!imported.ok) return { ok: false, faults: inFile(name, imported.faults) };
+      editing.editShow(`open ${name}`, (show) => imported.apply(show, newId()));
+      return { ok: true };
+    },
+    exportDesign(id) {
+      const design = present().designs[id];
+      if (!design) throw new Error(`no design has the id “${id}”`);
+      return { fileName: fileName(design.title, "design"), text: serialiseDesign(design) };
+    },
+    exportShow() {
+      const show = present();
+      return { fileName: fileName(show.designs[show.left].title, "show"), text: serialiseShow(show) };
+    },
+    adoptTopLoad: (topLoad) => editing.edit("put in top load", (design) => ({ ...design, topLoad })),
+    resetToExamples: () => editing.editShow("load the example", exampleShow),
+  };
+}

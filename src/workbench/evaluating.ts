@@ -1,0 +1,84 @@
+/** Keeps the evaluation in step with the open design: asks at each change, takes what is not stale. */
+import type { StoreApi } from "zustand/vanilla";
+import type { Evaluator, EvaluatorReply } from "./evaluator";
+import { withNotice, withoutNotice } from "./notice";
+import { openDesignOf } from "./showEdits";
+import { EMPTY_EVALUATION, type WorkbenchState } from "./workbenchState";
+
+const FAILURE = "evaluation-failed";
+
+type Changes = Partial<WorkbenchState>;
+
+function afterField(state: WorkbenchState, reply: Extract<EvaluatorReply, { group: "field" }>): Changes {
+  if (reply.revision <= state.fieldRevision || reply.revision < state.oldestRevision) return {};
+  return { evaluation: { ...state.evaluation, ...reply.field }, fieldRevision: reply.revision };
+}
+
+function afterDrive(state: WorkbenchState, reply: Extract<EvaluatorReply, { group: "drive" }>): Changes {
+  if (reply.revision <= state.driveRevision || reply.revision < state.oldestRevision) return {};
+  return {
+    evaluation: { ...state.evaluation, ...reply.drive },
+    driveRevision: reply.revision,
+    evaluating: reply.revision !== state.revision,
+    notices: withoutNotice(state.notices, FAILURE),
+  };
+}
+
+/** The old figures would belong to another design than the one on screen, so they go. */
+function afterFailure(state: WorkbenchState, reply: Extract<EvaluatorReply, { group: "failure" }>): Changes {
+  const notices = withNotice(state.notices, {
+    id: FAILURE,
+    severity: "error",
+    sentence: reply.sentence,
+    details: [],
+    waysOut: ["dismiss"],
+  });
+  if (reply.revision !== state.revision) return { notices };
+  const revision = reply.revision;
+  return {
+    notices,
+    evaluation: EMPTY_EVALUATION,
+    fieldRevision: revision,
+    driveRevision: revision,
+    evaluating: false,
+  };
+}
+
+/** What a reply changes; nothing where it is older than what is shown. */
+export function afterReply(state: WorkbenchState, reply: EvaluatorReply): Changes {
+  if (reply.group === "field") return afterField(state, reply);
+  if (reply.group === "drive") return afterDrive(state, reply);
+  return afterFailure(state, reply);
+}
+
+/** What a new show on the board changes besides itself; nothing where the open design is the same. */
+function afterChange(state: WorkbenchState, before: WorkbenchState): Changes | null {
+  const [now, then] = [state.history.present, before.history.present];
+  if (openDesignOf(now) === openDesignOf(then) && now.open === then.open) return null;
+  const revision = state.revision + 1;
+  const begun = { revision, evaluating: true };
+  return now.open === then.open
+    ? begun
+    : { ...begun, evaluation: EMPTY_EVALUATION, oldestRevision: revision };
+}
+
+/** Connects a store and an evaluator, and asks for the first evaluation. Returns what ends it. */
+export function connectEvaluator(store: StoreApi<WorkbenchState>, evaluator: Evaluator): () => void {
+  const request = () => {
+    const { revision, history } = store.getState();
+    evaluator.request(revision, openDesignOf(history.present));
+  };
+  const endListening = evaluator.listen((reply) => store.setState((state) => afterReply(state, reply)));
+  const endFollowing = store.subscribe((state, before) => {
+    const changes = afterChange(state, before);
+    if (!changes) return;
+    store.setState(changes);
+    request();
+  });
+  store.setState({ revision: 1, evaluating: true });
+  request();
+  return () => {
+    endListening();
+    endFollowing();
+  };
+}

@@ -1,0 +1,66 @@
+/** The steps that can be taken back and done again, over any immutable state. */
+
+interface Step<State> {
+  /** what was done, as in “move tap” */
+  label: string;
+  /** the state on the other side of the step */
+  state: State;
+}
+
+export interface History<State> {
+  past: readonly Step<State>[];
+  present: State;
+  future: readonly Step<State>[];
+}
+
+/** Steps that are remembered; the oldest fall away. */
+export const HISTORY_DEPTH = 200;
+
+/** A history that has only a present. */
+export function newHistory<State>(present: State): History<State> {
+  return { past: [], present, future: [] };
+}
+
+/** Whether two states hold the same values; identity is tried first because it is nearly free. */
+export function sameValue(a: unknown, b: unknown): boolean {
+  return a === b || JSON.stringify(a) === JSON.stringify(b);
+}
+
+/** Records one step from `before` to `after`; nothing where the two hold the same values. */
+export function recordStep<State>(
+  history: History<State>,
+  label: string,
+  before: State,
+  after: State,
+): History<State> {
+  if (sameValue(before, after)) return { ...history, present: before };
+  const past = [...history.past, { label, state: before }].slice(-HISTORY_DEPTH);
+  return { past, present: after, future: [] };
+}
+
+/** Replaces the present without a step, as within a gesture. */
+export function replacePresent<State>(history: History<State>, present: State): History<State> {
+  return { ...history, present };
+}
+
+/** Takes the last step back; unchanged where there is none. */
+export function stepBack<State>(history: History<State>): History<State> {
+  const last = history.past.at(-1);
+  if (!last) return history;
+  return {
+    past: history.past.slice(0, -1),
+    present: last.state,
+    future: [{ label: last.label, state: history.present }, ...history.future],
+  };
+}
+
+/** Does the step again that was taken back last; unchanged where there is none. */
+export function stepForward<State>(history: History<State>): History<State> {
+  const [next, ...future] = history.future;
+  if (!next) return history;
+  return {
+    past: [...history.past, { label: next.label, state: history.present }],
+    present: next.state,
+    future,
+  };
+}

@@ -1,0 +1,48 @@
+/** What components read of the session; each follows only the part that it selects. */
+import { useStore } from "zustand";
+import { useShallow } from "zustand/react/shallow";
+import type { Design } from "../design/design";
+import type { Show } from "../design/show";
+import type { Evaluation } from "../evaluation/evaluation";
+import type { UnitSystem } from "../units/unitSystem";
+import { usePreferences } from "./preferences";
+import { session } from "./session";
+import { type SessionView, sessionView } from "./sessionView";
+import { openDesignOf } from "./showEdits";
+
+/** A part of the show. */
+export function useShow<Part>(selector: (show: Show) => Part): Part {
+  return useStore(
+    session.store,
+    useShallow((state) => selector(state.history.present)),
+  );
+}
+
+/** A part of the open design. */
+export function useDesign<Part>(selector: (design: Design) => Part): Part {
+  return useStore(
+    session.store,
+    useShallow((state) => selector(openDesignOf(state.history.present))),
+  );
+}
+
+/** A part of the open design's evaluation; its groups are null before the first result. */
+export function useEvaluation<Part>(selector: (evaluation: Evaluation) => Part): Part {
+  return useStore(
+    session.store,
+    useShallow((state) => selector(state.evaluation)),
+  );
+}
+
+/** A part of the session's own state: undo, gesture, saving, revisions, notices. */
+export function useSession<Part>(selector: (view: SessionView) => Part): Part {
+  return useStore(
+    session.store,
+    useShallow((state) => selector(sessionView(state))),
+  );
+}
+
+/** Whether lengths are shown in metric or inch units. */
+export function useUnitSystem(): UnitSystem {
+  return usePreferences((preferences) => preferences.unitSystem);
+}

@@ -1,0 +1,19 @@
+/** A set of listeners to one kind of event. */
+export interface Listeners<Event> {
+  listen(listener: (event: Event) => void): () => void;
+  tell(event: Event): void;
+}
+
+/** Makes a set of listeners that is empty. */
+export function newListeners<Event>(): Listeners<Event> {
+  const listeners = new Set<(event: Event) => void>();
+  return {
+    listen(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    tell(event) {
+      for (const listener of listeners) listener(event);
+    },
+  };
+}

@@ -1,0 +1,93 @@
+/** Reads what was kept in the browser: parse, envelope, migrate, validate; nothing is written here. */
+import type { Refusal } from "../design/document";
+import type { Show } from "../design/show";
+
+export const APP_NAME = "coilwright";
+export const ENVELOPE_VERSION = 1;
+
+export interface Envelope {
+  app: typeof APP_NAME;
+  version: number;
+  /** one higher with each save, whichever tab saved */
+  revision: number;
+  /** ISO 8601 */
+  savedAt: string;
+  show: unknown;
+}
+
+export type LoadedShow =
+  | { kind: "nothing" }
+  | { kind: "ok"; show: Show; revision: number; savedAt: string }
+  | { kind: "not ours"; sentence: string }
+  | { kind: "corrupt"; sentence: string }
+  | { kind: "too new"; sentence: string }
+  | { kind: "invalid"; sentence: string; faults: readonly string[] };
+
+/** What reads a show out of plain data, with its migrations. */
+export type ReadShow = (value: unknown) => { ok: true; show: Show } | Refusal;
+
+function isObject(value: unknown): value is Record<string, unknown> {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}
+
+function parsed(text: string): { value: unknown } | null {
+  try {
+    return { value: JSON.parse(text) };
+  } catch {
+    return null;
+  }
+}
+
+function isCount(value: unknown): value is number {
+  return Number.isInteger(value) && (value as number) >= 0;
+}
+
+const NOT_OURS: LoadedShow = {
+  kind: "not ours",
+  sentence: "What the browser keeps under this app's name was not written by it.",
+};
+const CORRUPT: LoadedShow = {
+  kind: "corrupt",
+  sentence: "The kept show is damaged and cannot be read.",
+};
+const TOO_NEW: LoadedShow = {
+  kind: "too new",
+  sentence:
+    "The kept show was saved by a newer version of this app; it stays as it is, and nothing is saved until you " +
+    "reload with that version or start afresh beside it.",
+};
+
+function readEnvelope(envelope: Record<string, unknown>, readShow: ReadShow): LoadedShow {
+  const { version, revision, savedAt, show } = envelope;
+  if (!isCount(version) || !isCount(revision)) return CORRUPT;
+  if (version > ENVELOPE_VERSION) return TOO_NEW;
+  const result = readShow(show);
+  if (result.ok) return { kind: "ok", show: result.show, revision, savedAt: String(savedAt) };
+  if (result.kind === "too-new") return TOO_NEW;
+  return {
+    kind: "invalid",
+    sentence: "The kept show has faults and cannot be opened.",
+    faults: result.faults.map((fault) => fault.message),
+  };
+}
+
+/** Reads the text of an envelope; `null` is a browser that keeps nothing yet. */
+export function readKeptText(text: string | null, readShow: ReadShow): LoadedShow {
+  if (text === null) return { kind: "nothing" };
+  const result = parsed(text);
+  if (!result) return CORRUPT;
+  if (!isObject(result.value) || result.value.app !== APP_NAME) return NOT_OURS;
+  return readEnvelope(result.value, readShow);
+}
+
+/** The text of an envelope around a show. */
+export function keptText(show: Show, revision: number, savedAt: Date): string {
+  const envelope: Envelope = {
+    app: APP_NAME,
+    version: ENVELOPE_VERSION,
+    revision,
+    savedAt: savedAt.toISOString(),
+    show,
+  };
+  return JSON.stringify(envelope);
+}

@@ -1,0 +1,82 @@
+/** How this person likes the screen: kept in the browser, apart from the show and from undo. */
+import { z } from "zod";
+import { useStore } from "zustand";
+import { createStore, type StoreApi } from "zustand/vanilla";
+import type { UnitSystem } from "../units/unitSystem";
+import { browserStorage } from "./browserStorage";
+import { PREFERENCES_KEY } from "./storageKeys";
+
+export type Theme = "light" | "dark" | "system";
+
+export interface Preferences {
+  theme: Theme;
+  unitSystem: UnitSystem;
+  /** whether the cautions of first start were acknowledged on this browser */
+  cautionsAcknowledged: boolean;
+  /** ISO 8601; null before they were */
+  cautionsAcknowledgedAt: string | null;
+  /** by the panel's name; a panel that is not named is open */
+  panelsOpen: Readonly<Record<string, boolean>>;
+}
+
+export interface PreferencesState extends Preferences {
+  setTheme(theme: Theme): void;
+  setUnitSystem(unitSystem: UnitSystem): void;
+  acknowledgeCautions(): void;
+  setPanelOpen(panel: string, open: boolean): void;
+}
+
+const DEFAULTS: Preferences = {
+  theme: "system",
+  unitSystem: "metric",
+  cautionsAcknowledged: false,
+  cautionsAcknowledgedAt: null,
+  panelsOpen: {},
+};
+
+/** Each preference falls back to its default alone, so that one bad value does not take the others. */
+const preferencesSchema = z.object({
+  theme: z.enum(["light", "dark", "system"]).catch(DEFAULTS.theme),
+  unitSystem: z.enum(["metric", "inch"]).catch(DEFAULTS.unitSystem),
+  cautionsAcknowledged: z.boolean().catch(false),
+  cautionsAcknowledgedAt: z.string().nullable().catch(null),
+  panelsOpen: z.record(z.string(), z.boolean()).catch({}),
+});
+
+function readPreferences(storage: Storage | null): Preferences {
+  try {
+    return preferencesSchema.parse(JSON.parse(storage?.getItem(PREFERENCES_KEY) ?? "{}"));
+  } catch {
+    return DEFAULTS;
+  }
+}
+
+/** A preference that cannot be kept still holds until the page is closed: nothing else is lost with it. */
+function keepPreferences(storage: Storage | null, preferences: Preferences): void {
+  try {
+    storage?.setItem(PREFERENCES_KEY, JSON.stringify(preferencesSchema.parse(preferences)));
+  } catch {
+    return;
+  }
+}
+
+/** Makes the store of preferences over a storage, or over none. */
+export function createPreferences(storage: Storage | null, now: () => Date): StoreApi<PreferencesState> {
+  const store = createStore<PreferencesState>((set, get) => ({
+    ...readPreferences(storage),
+    setTheme: (theme) => set({ theme }),
+    setUnitSystem: (unitSystem) => set({ unitSystem }),
+    acknowledgeCautions: () =>
+      set({ cautionsAcknowledged: true, cautionsAcknowledgedAt: now().toISOString() }),
+    setPanelOpen: (panel, open) => set({ panelsOpen: { ...get().panelsOpen, [panel]: open } }),
+  }));
+  store.subscribe((state) => keepPreferences(storage, state));
+  return store;
+}
+
+const preferences = createPreferences(browserStorage(), () => new Date());
+
+/** A part of the preferences, followed as it changes. */
+export function usePreferences<Part>(selector: (preferences: PreferencesState) => Part): Part {
+  return useStore(preferences, selector);
+}

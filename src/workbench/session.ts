@@ -1,0 +1,27 @@
+/** The session of this page. */
+import { browserStorage } from "./browserStorage";
+import { directEvaluator } from "./directEvaluator";
+import type { Evaluator } from "./evaluator";
+import { watchPage } from "./page";
+import { createWorkbench } from "./store";
+import { workerEvaluator } from "./workerEvaluator";
+
+function startWorker(): Worker {
+  return new Worker(new URL("./evaluation.worker.ts", import.meta.url), { type: "module" });
+}
+
+/** Where there are no workers the evaluation runs in place. */
+function pageEvaluator(): Evaluator {
+  return typeof Worker === "undefined" ? directEvaluator() : workerEvaluator(startWorker);
+}
+
+export const session = createWorkbench({
+  evaluator: pageEvaluator(),
+  storage: browserStorage(),
+  now: () => new Date(),
+  newId: () => crypto.randomUUID(),
+});
+
+if (typeof window !== "undefined") watchPage(session, window);
+
+export const workbench = session.actions;

@@ -1,0 +1,68 @@
+/** The edits of a show as pure functions: designs are added, opened, renamed, copied and taken out. */
+import type { Design } from "../design/design";
+import { pierHallLeft } from "../design/examples";
+import type { Show } from "../design/show";
+
+/** The design on the board. */
+export function openDesignOf(show: Show): Design {
+  return show.designs[show.open];
+}
+
+/** The show with a design of it replaced. */
+export function withDesign(show: Show, id: string, design: Design): Show {
+  return { ...show, designs: { ...show.designs, [id]: design } };
+}
+
+/** The show with the open design replaced by what the recipe makes of it. */
+export function withOpenDesign(show: Show, recipe: (design: Design) => Design): Show {
+  const before = openDesignOf(show);
+  const after = recipe(before);
+  return after === before ? show : withDesign(show, show.open, after);
+}
+
+/** The show with a design added at the end of the list and opened. */
+export function withAddedDesign(show: Show, id: string, design: Design): Show {
+  return { ...withDesign(show, id, design), order: [...show.order, id], open: id };
+}
+
+/** The show with another design on the board; unchanged where the id is not known. */
+export function withOpened(show: Show, id: string): Show {
+  return id in show.designs && id !== show.open ? { ...show, open: id } : show;
+}
+
+/** A title that no design of the show has: the wanted one, or with a number after it. */
+export function freeTitle(show: Show, wanted: string): string {
+  const taken = new Set(Object.values(show.designs).map((design) => design.title));
+  let title = wanted;
+  for (let count = 2; taken.has(title); count++) title = `${wanted} ${count}`;
+  return title;
+}
+
+/** A design to start from, with the proportions of the worked example. */
+export function startingDesign(title: string): Design {
+  return { ...pierHallLeft, title, notes: "" };
+}
+
+/**
+ * The show without a design. The neighbour in the list takes its place on the board and at the left;
+ * where it was the last one, a starting design under the new id does.
+ */
+export function withoutDesign(show: Show, id: string, newId: string): Show {
+  if (!(id in show.designs)) return show;
+  if (show.order.length === 1) {
+    return withoutDesign(withAddedDesign(show, newId, startingDesign("New design")), id, newId);
+  }
+  const at = show.order.indexOf(id);
+  const order = show.order.filter((each) => each !== id);
+  const heir = order[Math.min(at, order.length - 1)];
+  const { [id]: _gone, ...designs } = show.designs;
+  const left = show.left === id ? heir : show.left;
+  return {
+    ...show,
+    designs,
+    order,
+    left,
+    right: show.right === id || show.right === left ? null : show.right,
+    open: show.open === id ? heir : show.open,
+  };
+}
