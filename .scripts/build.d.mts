@@ -1,2 +1,2 @@
-export function ensureBuilt(): void;
+export function ensureBuilt(): Promise<void>;
 export function vite(...args: string[]): string[];

@@ -19,6 +19,6 @@ function build() {
 }
 
 /** Builds the production version into dist unless exactly these sources are built already. */
-export function ensureBuilt() {
-  whenChanged(join("dist", ".source-hash"), hashOf(SOURCES), build);
+export async function ensureBuilt() {
+  await whenChanged(join("dist", ".source-hash"), hashOf(SOURCES), build);
 }

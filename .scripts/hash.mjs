@@ -22,15 +22,20 @@ export function hashOf(paths) {
   return hash.digest("hex");
 }
 
-/**
- * Runs the work only when the hash differs from the one that was kept after the last success.
- * @returns whether the work was done
- */
-export function whenChanged(stampPath, hash, work) {
+function isStamped(stampPath, hash) {
   const stamp = join(ROOT, stampPath);
-  if (existsSync(stamp) && readFileSync(stamp, "utf8") === hash) return false;
-  work();
+  return existsSync(stamp) && readFileSync(stamp, "utf8") === hash;
+}
+
+function writeStamp(stampPath, hash) {
+  const stamp = join(ROOT, stampPath);
   mkdirSync(dirname(stamp), { recursive: true });
   writeFileSync(stamp, hash);
-  return true;
+}
+
+/** Does the work only when the hash differs from the one that was kept after the last success. */
+export async function whenChanged(stampPath, hash, work) {
+  if (isStamped(stampPath, hash)) return;
+  await work();
+  writeStamp(stampPath, hash);
 }

@@ -22,13 +22,14 @@ function install() {
 }
 
 /** Installs the packages of the lock file unless exactly those are there already. */
-export function ready() {
-  whenChanged(join("node_modules", ".lock-hash"), hashOf(["package-lock.json"]), install);
+export async function ready(work = install) {
+  await whenChanged(join("node_modules", ".lock-hash"), hashOf(["package-lock.json"]), work);
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   try {
-    ready();
+    // npm calls this after an install of its own, so that the next start does not install again
+    await ready(process.argv.includes("--installed") ? () => {} : install);
   } catch (error) {
     process.stderr.write(`${error.message}\n`);
     process.exitCode = 1;

@@ -23,8 +23,8 @@ async function serve(port) {
 
 try {
   const port = portWanted();
-  ready();
-  ensureBuilt();
+  await ready();
+  await ensureBuilt();
   await serve(port).catch((error) => {
     if (!/in use|EADDRINUSE/.test(error.message)) throw error;
     throw new Error(

@@ -8,7 +8,11 @@ const REPORT = join(ROOT, "node_modules", ".cache", "vitest.json");
 
 const CHECKS = [
   { name: "types", module: "typescript/bin/tsc", args: ["--noEmit"] },
-  { name: "types of the calculation, without a screen", module: "typescript/bin/tsc", args: ["-p", "src/calc"] },
+  {
+    name: "types of the calculation, without a screen",
+    module: "typescript/bin/tsc",
+    args: ["-p", "src/calc"],
+  },
   { name: "lint and format", module: "@biomejs/biome/bin/biome", args: ["check", "--colors=off"] },
   { name: "dead code", module: "knip/bin/knip.js", args: ["--no-progress"] },
 ];
@@ -57,7 +61,7 @@ function total(results) {
 }
 
 try {
-  ready();
+  await ready();
 } catch (error) {
   process.stderr.write(`${error.message}\n0 passed, 1 failed\n`);
   process.exit(1);

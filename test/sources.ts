@@ -13,7 +13,8 @@ export interface SourceFile {
   packages: string[];
 }
 
-const IMPORT = /(?:^|\n)\s*(?:import|export)\b[^;'"]*?from\s*["']([^"']+)["']|\bimport\s*\(?\s*["']([^"']+)["']|new URL\(\s*["']([^"']+)["']\s*,\s*import\.meta\.url/g;
+const IMPORT =
+  /(?:^|\n)\s*(?:import|export)\b[^;'"]*?from\s*["']([^"']+)["']|\bimport\s*\(?\s*["']([^"']+)["']|new URL\(\s*["']([^"']+)["']\s*,\s*import\.meta\.url/g;
 
 function withoutComments(text: string): string {
   return text.replace(/\/\*[\s\S]*?\*\//g, "").replace(/(^|\s)\/\/.*$/gm, "$1");

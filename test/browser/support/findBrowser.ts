@@ -7,7 +7,13 @@ export interface FoundBrowser {
   environment: Record<string, string>;
 }
 
-const NAMES = ["google-chrome-stable", "google-chrome", "chromium", "chromium-browser", "microsoft-edge-stable"];
+const NAMES = [
+  "google-chrome-stable",
+  "google-chrome",
+  "chromium",
+  "chromium-browser",
+  "microsoft-edge-stable",
+];
 
 const MAC = ["Google Chrome", "Chromium", "Microsoft Edge"].map(
   (name) => `/Applications/${name}.app/Contents/MacOS/${name}`,

@@ -11,7 +11,12 @@ import type { FoundBrowser } from "./findBrowser";
 
 const ROOT = join(import.meta.dirname, "..", "..", "..");
 const HOME = join(ROOT, "node_modules", ".cache", "packed-browser");
-const BINARIES = join(dirname(createRequire(import.meta.url).resolve("@sparticuz/chromium")), "..", "..", "bin");
+const BINARIES = join(
+  dirname(createRequire(import.meta.url).resolve("@sparticuz/chromium")),
+  "..",
+  "..",
+  "bin",
+);
 
 function decompressed(name: string): Buffer {
   return brotliDecompressSync(readFileSync(join(BINARIES, name)));
@@ -40,7 +45,8 @@ function unpack(): void {
   const aside = `${HOME}.${process.pid}`;
   mkdirSync(aside, { recursive: true });
   writeFileSync(join(aside, "chromium"), decompressed("chromium.br"), { mode: 0o755 });
-  for (const archive of ["swiftshader.tar.br", "al2023.tar.br", "fonts.tar.br"]) unpackArchive(archive, aside);
+  for (const archive of ["swiftshader.tar.br", "al2023.tar.br", "fonts.tar.br"])
+    unpackArchive(archive, aside);
   writeFileSync(join(aside, "fonts.conf"), fontConfiguration(HOME));
   rmSync(HOME, { recursive: true, force: true });
   renameSync(aside, HOME);

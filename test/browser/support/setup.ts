@@ -50,7 +50,7 @@ export default async function setup(project: TestProject) {
   const open: { close: () => Promise<void> }[] = [];
   let fault = "";
   try {
-    ensureBuilt();
+    await ensureBuilt();
     const server = await serve();
     open.push(server);
     project.provide("address", addressOf(server));

@@ -1,0 +1,14 @@
+import type { Fault } from "../design/document";
+import type { Evaluation } from "../evaluation/evaluation";
+import type { Finding } from "../evaluation/finding";
+
+/** An evaluation as it is printed: every finding carries its sentence in SI units. */
+export type PrintedEvaluation = Omit<Evaluation, "findings"> & {
+  findings: (Finding & { message: string })[];
+};
+
+/** What became of one file. */
+export type Outcome =
+  | { file: string; evaluation: PrintedEvaluation }
+  | { file: string; faults: Fault[] }
+  | { file: string; failure: string };

@@ -1,0 +1,35 @@
+/** npm run bench: what an evaluation costs, in plain Node, warm. No test depends on these figures. */
+import { pierHallLeft } from "../../src/design/examples";
+import { evaluate } from "../../src/evaluation/evaluate";
+import { type Bench, measure, seeded, table } from "./harness";
+
+const random = seeded(1);
+const example = pierHallLeft;
+
+/** A little change each time, so that no stage finds its answer in its memory. */
+function everythingChanged(): typeof example {
+  const { secondary, primary, topLoad } = example;
+  const stretched = 1 + 1e-3 * random();
+  return {
+    ...example,
+    secondary: { ...secondary, windingLength: secondary.windingLength * stretched },
+    primary: { ...primary, innerRadius: primary.innerRadius * stretched },
+    topLoad: { ...topLoad, elements: topLoad.elements.map((element) => ({ ...element })) },
+  };
+}
+
+function tapChanged(): typeof example {
+  const tap = example.primary.tap + 0.5 * (random() - 0.5);
+  return { ...example, primary: { ...example.primary, tap } };
+}
+
+const BENCHES: Bench[] = [
+  {
+    name: "full evaluation of the example, nothing remembered",
+    goal: 12,
+    run: () => evaluate(everythingChanged()),
+  },
+  { name: "tap alone changed", goal: 3, run: () => evaluate(tapChanged()) },
+];
+
+console.log(table(BENCHES.map(measure)));
