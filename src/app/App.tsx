@@ -1,14 +1,52 @@
-import styles from "./App.module.css";
+import { useState } from "react";
+import { usePreferences } from "../workbench/preferences";
+import { CautionsDialog } from "./CautionsDialog";
+import { DropTarget } from "./DropTarget";
+import { Header } from "./Header";
+import { ImportRefusal } from "./ImportRefusal";
+import { Notices } from "./Notices";
+import { PhoneLayout } from "./PhoneLayout";
+import { openSheet, useSheetOpen } from "./place";
+import { SheetView } from "./SheetView";
+import { useImport } from "./useImport";
+import { useShortcuts } from "./useShortcuts";
+import { useTheme } from "./useTheme";
+import { useWide } from "./useWide";
+import { WideLayout } from "./WideLayout";
 
-/** The whole screen: one drawing sheet with its frame, the drawing in the middle. */
+/** The whole screen: one drawing sheet, the drawing in the middle, and what may lie over it. */
 export function App() {
+  useTheme();
+  useShortcuts();
+  const wide = useWide();
+  const { importFile, askForFile, refusal, forgetRefusal } = useImport();
+  const acknowledged = usePreferences((preferences) => preferences.cautionsAcknowledged);
+  const acknowledge = usePreferences((preferences) => preferences.acknowledgeCautions);
+  const [reading, setReading] = useState(false);
+  const sheetOpen = useSheetOpen();
+  const Layout = wide ? WideLayout : PhoneLayout;
+  const header = (
+    <>
+      <Header onImport={askForFile} onCautions={() => setReading(true)} onSheet={openSheet} />
+      <Notices />
+    </>
+  );
   return (
-    <div className={styles.sheet}>
-      <header className={styles.head} />
-      <section className={styles.panels} aria-label="Design" />
-      <main className={styles.drawing} />
-      <section className={styles.results} aria-label="Results" />
-      <section className={styles.findings} aria-label="Findings" />
-    </div>
+    <>
+      <div hidden={sheetOpen}>
+        <Layout header={header} />
+      </div>
+      {sheetOpen && <SheetView />}
+      <DropTarget onFile={importFile} />
+      <ImportRefusal refusal={refusal} onClose={forgetRefusal} />
+      <CautionsDialog
+        open={reading || !acknowledged}
+        mustAcknowledge={!acknowledged}
+        onAcknowledge={() => {
+          acknowledge();
+          setReading(false);
+        }}
+      />
+    </>
   );
 }

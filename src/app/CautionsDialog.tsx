@@ -24,7 +24,9 @@ export function CautionsDialog({ open, mustAcknowledge, onAcknowledge }: Caution
         </Button>
       }
     >
-      <p className={styles.lead}>A coil of this kind can kill the one who builds it and harm those who watch.</p>
+      <p className={styles.lead}>
+        A coil of this kind can kill the one who builds it and harm those who watch.
+      </p>
       <ul className={styles.list}>
         {cautions.map((caution) => (
           <li key={caution.code}>

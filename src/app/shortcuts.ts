@@ -10,7 +10,9 @@ const keys: Record<string, ShortcutName> = {
 };
 
 /** Ctrl or Cmd with a letter; null where the press means nothing here. */
-export function shortcutOf(event: Pick<KeyboardEvent, "key" | "ctrlKey" | "metaKey" | "shiftKey" | "altKey">) {
+export function shortcutOf(
+  event: Pick<KeyboardEvent, "key" | "ctrlKey" | "metaKey" | "shiftKey" | "altKey">,
+) {
   if (!(event.ctrlKey || event.metaKey) || event.altKey) return null;
   return keys[`${event.shiftKey ? "shift+" : ""}${event.key.toLowerCase()}`] ?? null;
 }

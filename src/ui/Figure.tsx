@@ -13,7 +13,15 @@ interface FigureProps {
 }
 
 /** One number that matters: a small caption above a large value and its unit, in a ruled cell. */
-export function Figure({ caption, number, unit, remark, size = "small", tone = "plain", title }: FigureProps) {
+export function Figure({
+  caption,
+  number,
+  unit,
+  remark,
+  size = "small",
+  tone = "plain",
+  title,
+}: FigureProps) {
   return (
     <div className={`${styles.figure} ${styles[size]} ${styles[tone]}`} title={title}>
       <dt className={styles.caption}>{caption}</dt>

@@ -18,7 +18,11 @@ export function FindingList({ rows, onGo }: { rows: FindingRow[]; onGo: (where: 
     <ul className={styles.list}>
       {rows.map((row) => (
         <li key={row.id}>
-          <button type="button" className={`${styles.row} ${styles[row.severity]}`} onClick={() => onGo(row.where)}>
+          <button
+            type="button"
+            className={`${styles.row} ${styles[row.severity]}`}
+            onClick={() => onGo(row.where)}
+          >
             <span className={styles.severity}>
               <Icon name={row.severity} />
               {severityWord[row.severity]}

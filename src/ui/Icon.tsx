@@ -21,6 +21,7 @@ const shapes = {
     </>
   ),
   ok: <path d="M2 8.5l4 4 8-9" />,
+  saving: <path d="M2 8h.1M8 8h.1M14 8h.1" strokeWidth="3" />,
   undo: <path d="M6 3 2.5 6.5 6 10M3 6.5h6.5a4 4 0 0 1 0 8H6" />,
   redo: <path d="M10 3l3.5 3.5L10 10m3-3.5H6.5a4 4 0 0 0 0 8H10" />,
   help: (
@@ -45,6 +46,13 @@ const shapes = {
     <>
       <circle cx="8" cy="8" r="3" />
       <path d="M8 1v2M8 13v2M1 8h2M13 8h2M3 3l1.4 1.4M11.6 11.6 13 13M13 3l-1.4 1.4M4.4 11.6 3 13" />
+    </>
+  ),
+  /** half light, half dark */
+  system: (
+    <>
+      <circle cx="8" cy="8" r="6" />
+      <path d="M8 2a6 6 0 0 1 0 12z" fill="currentColor" />
     </>
   ),
   moon: <path d="M13.5 9.5A6 6 0 0 1 6.5 2.5a6 6 0 1 0 7 7z" />,

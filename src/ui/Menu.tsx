@@ -56,9 +56,16 @@ export function Menu({ label, name, entries }: MenuProps) {
         <Icon name="chevron" size={12} />
       </Button>
       {open && (
-        <div id={id} role="menu" aria-label={name} tabIndex={-1} className={styles.list} onKeyDown={onKeyDown}>
-          {entries.map((entry) => (
-            <MenuRow key={`${entry.kind} ${entry.label}`} entry={entry} close={close} />
+        <div
+          id={id}
+          role="menu"
+          aria-label={name}
+          tabIndex={-1}
+          className={styles.list}
+          onKeyDown={onKeyDown}
+        >
+          {entries.map((entry, place) => (
+            <MenuRow key={`${place} ${entry.label}`} entry={entry} close={close} />
           ))}
         </div>
       )}
@@ -90,7 +97,9 @@ function MenuRow({ entry, close }: { entry: MenuEntry; close: () => void }) {
       }}
     >
       <span className={styles.sign}>
-        {choice ? entry.chosen && <Icon name="ok" size={13} /> : entry.icon && <Icon name={entry.icon} size={14} />}
+        {choice
+          ? entry.chosen && <Icon name="ok" size={13} />
+          : entry.icon && <Icon name={entry.icon} size={14} />}
       </span>
       {entry.label}
       {entry.kind === "action" && entry.keys && <kbd className={styles.keys}>{entry.keys}</kbd>}

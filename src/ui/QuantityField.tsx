@@ -37,7 +37,17 @@ const fullDigits = 12;
  * field with a sentence; looking in and leaving changes nothing.
  */
 export function QuantityField(props: QuantityFieldProps) {
-  const { value, dimension, system, onCommit, refuse, nullable = false, whole = false, path, ...cell } = props;
+  const {
+    value,
+    dimension,
+    system,
+    onCommit,
+    refuse,
+    nullable = false,
+    whole = false,
+    path,
+    ...cell
+  } = props;
   const id = useId();
   const [focused, setFocused] = useState(false);
   const [draft, setDraft] = useState<string | null>(null);
@@ -118,7 +128,12 @@ export function QuantityField(props: QuantityFieldProps) {
           {unit}
         </span>
         {nullable && value !== null && (
-          <button type="button" className={styles.clear} aria-label={`Clear ${cell.label}`} onClick={() => take(null)}>
+          <button
+            type="button"
+            className={styles.clear}
+            aria-label={`Clear ${cell.label}`}
+            onClick={() => take(null)}
+          >
             <Icon name="close" size={11} />
           </button>
         )}

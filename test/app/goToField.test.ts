@@ -11,7 +11,9 @@ describe("going from a finding to its field", () => {
   });
 
   it("finds the field of the very path", () => {
-    expect(fieldElement("topLoad.elements.1.tubeDiameter")?.dataset.field).toBe("topLoad.elements.1.tubeDiameter");
+    expect(fieldElement("topLoad.elements.1.tubeDiameter")?.dataset.field).toBe(
+      "topLoad.elements.1.tubeDiameter",
+    );
   });
 
   it("finds the first field within a part, and the nearest one for a path without a field", () => {

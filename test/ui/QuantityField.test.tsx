@@ -43,7 +43,11 @@ function field({ value = 0.125, dimension = "length", system = "metric", ...rest
     );
   }
   render(<Kept />);
-  return { commits, input: screen.getByLabelText<HTMLInputElement>("Former diameter"), user: userEvent.setup() };
+  return {
+    commits,
+    input: screen.getByLabelText<HTMLInputElement>("Former diameter"),
+    user: userEvent.setup(),
+  };
 }
 
 async function retype(user: ReturnType<typeof userEvent.setup>, input: HTMLInputElement, text: string) {
@@ -119,7 +123,9 @@ describe("a field for a quantity", () => {
   });
 
   it("keeps what has no meaning out of the design and says why", async () => {
-    const { commits, input, user } = field({ refuse: (value) => (value > 0 ? null : "It must be above zero.") });
+    const { commits, input, user } = field({
+      refuse: (value) => (value > 0 ? null : "It must be above zero."),
+    });
     await retype(user, input, "-3{Enter}");
     expect(commits).not.toHaveBeenCalled();
     expect(input.value).toBe("-3");

@@ -25,7 +25,17 @@ function contrast(first: string, second: string): number {
 }
 
 const grounds = ["--paper", "--paper-raised", "--paper-sunk"];
-const texts = ["--ink", "--ink-soft", "--ink-faint", "--error", "--warning", "--note", "--ok", "--live", "--copper"];
+const texts = [
+  "--ink",
+  "--ink-soft",
+  "--ink-faint",
+  "--error",
+  "--warning",
+  "--note",
+  "--ok",
+  "--live",
+  "--copper",
+];
 const lines = ["--rule", "--rule-strong", "--winding", "--ground", "--field", "--focus"];
 const pairs = (fronts: string[]) => fronts.flatMap((front) => grounds.map((ground) => [front, ground]));
 
@@ -38,7 +48,8 @@ describe("the contrast figure itself", () => {
 
 describe.each(["light", "dark"])("the colours of the %s theme", (theme) => {
   const colours = block(theme);
-  const ratio = (front: string, ground: string) => contrast(colours.get(front) ?? "", colours.get(ground) ?? "");
+  const ratio = (front: string, ground: string) =>
+    contrast(colours.get(front) ?? "", colours.get(ground) ?? "");
 
   it.each(pairs(texts))("let %s be read as text on %s", (front, ground) => {
     expect(ratio(front, ground)).toBeGreaterThanOrEqual(4.5);

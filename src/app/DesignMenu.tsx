@@ -1,0 +1,34 @@
+import { Icon } from "../ui/Icon";
+import { Menu, type MenuEntry } from "../ui/Menu";
+import { useShow } from "../workbench/hooks";
+import { workbench } from "../workbench/session";
+import { saveDesign, saveShow } from "./files";
+
+/** The designs of the show and what can be done with them; deleting is a step that can be taken back. */
+export function DesignMenu({ onImport }: { onImport: () => void }) {
+  const show = useShow((whole) => whole);
+  const open = show.designs[show.open];
+  const designs = show.order.map(
+    (id): MenuEntry => ({
+      kind: "choice",
+      label: show.designs[id].title,
+      chosen: id === show.open,
+      run: () => workbench.openDesign(id),
+    }),
+  );
+  const entries: MenuEntry[] = [
+    { kind: "heading", label: "Designs in this show" },
+    ...designs,
+    { kind: "heading", label: `With “${open.title}”` },
+    { kind: "action", label: "Rename", run: () => document.getElementById("design-title")?.focus() },
+    { kind: "action", label: "Duplicate", run: () => workbench.duplicateDesign(show.open) },
+    { kind: "action", label: "Export design as a file", keys: "Ctrl S", run: () => saveDesign(show.open) },
+    { kind: "action", label: "Delete", icon: "remove", run: () => workbench.deleteDesign(show.open) },
+    { kind: "heading", label: "More" },
+    { kind: "action", label: "New design", icon: "plus", run: () => workbench.newDesign() },
+    { kind: "action", label: "Open a file", icon: "folder", run: onImport },
+    { kind: "action", label: "Export the whole show", run: saveShow },
+    { kind: "action", label: "Load the example, the pier hall pair", run: () => workbench.resetToExamples() },
+  ];
+  return <Menu name="Designs and files" label={<Icon name="folder" />} entries={entries} />;
+}

@@ -1,0 +1,52 @@
+import { useMemo, useState } from "react";
+import { findingMessage } from "../evaluation/findingMessage";
+import { FindingList, type FindingRow, type Severity } from "../ui/FindingList";
+import { Icon } from "../ui/Icon";
+import { useEvaluation, useUnitSystem } from "../workbench/hooks";
+import styles from "./FindingsDock.module.css";
+import { findingCounts, inOrderOfSeverity } from "./findingCounts";
+
+/** Everything that needs attention, along the lower edge: counts always, sentences while it is open. */
+export function FindingsDock({ onGo }: { onGo: (where: string) => void }) {
+  const findings = useEvaluation((evaluation) => evaluation.findings);
+  const system = useUnitSystem();
+  const [open, setOpen] = useState(true);
+  const rows = useMemo(
+    () =>
+      inOrderOfSeverity(findings).map(
+        (finding, place): FindingRow => ({
+          id: `${finding.code} ${finding.where} ${place}`,
+          severity: finding.severity,
+          sentence: findingMessage(finding, system),
+          where: finding.where,
+        }),
+      ),
+    [findings, system],
+  );
+  return (
+    <div className={styles.dock}>
+      <button type="button" className={styles.head} aria-expanded={open} onClick={() => setOpen(!open)}>
+        <h2 className={styles.title}>Findings</h2>
+        {rows.length === 0 && (
+          <span className={styles.none}>
+            <Icon name="ok" /> none
+          </span>
+        )}
+        {findingCounts(findings).map(({ severity, text }) => (
+          <span key={severity} className={`${styles.count} ${styles[severity as Severity]}`}>
+            <Icon name={severity} />
+            {text}
+          </span>
+        ))}
+        <span className={open ? styles.chevronOpen : styles.chevron}>
+          <Icon name="chevron" size={14} />
+        </span>
+      </button>
+      {open && rows.length > 0 && (
+        <div className={styles.list}>
+          <FindingList rows={rows} onGo={onGo} />
+        </div>
+      )}
+    </div>
+  );
+}

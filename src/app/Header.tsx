@@ -1,0 +1,77 @@
+import { Button } from "../ui/Button";
+import { useUnitSystem } from "../workbench/hooks";
+import { usePreferences } from "../workbench/preferences";
+import { DesignMenu } from "./DesignMenu";
+import { DesignTitle } from "./DesignTitle";
+import styles from "./Header.module.css";
+import { Mark } from "./Mark";
+import { SaveStateSign } from "./SaveStateSign";
+import { ThemeButton } from "./ThemeButton";
+import { UndoRedo } from "./UndoRedo";
+
+interface HeaderProps {
+  onImport: () => void;
+  onCautions: () => void;
+  onSheet: () => void;
+}
+
+/** The title block along the top: what is open, what was done, how it is read, where it goes. */
+export function Header({ onImport, onCautions, onSheet }: HeaderProps) {
+  return (
+    <div className={styles.head}>
+      <h1 className={`${styles.cell} ${styles.name}`}>
+        <Mark />
+        <span className={styles.nameText}>Coilwright</span>
+      </h1>
+      <div className={`${styles.cell} ${styles.title}`}>
+        <DesignTitle />
+        <DesignMenu onImport={onImport} />
+      </div>
+      <div className={styles.cell}>
+        <UndoRedo />
+      </div>
+      <div className={styles.cell}>
+        <UnitSwitch />
+      </div>
+      <div className={styles.cell}>
+        <ThemeButton />
+        <Button kind="bare" icon="caution" aria-label="Cautions" title="Cautions" onClick={onCautions} />
+      </div>
+      <div className={`${styles.cell} ${styles.saveCell}`}>
+        <SaveStateSign />
+      </div>
+      <div className={`${styles.cell} ${styles.last}`}>
+        <Button kind="filled" icon="sheet" onClick={onSheet}>
+          Build sheet
+        </Button>
+      </div>
+    </div>
+  );
+}
+
+const systems = [
+  { system: "metric", label: "mm" },
+  { system: "inch", label: "inch" },
+] as const;
+
+function UnitSwitch() {
+  const chosen = useUnitSystem();
+  const setUnitSystem = usePreferences((preferences) => preferences.setUnitSystem);
+  return (
+    <fieldset className={styles.units}>
+      <legend className="visually-hidden">Units</legend>
+      {systems.map(({ system, label }) => (
+        <label key={system}>
+          <input
+            type="radio"
+            name="units"
+            className="visually-hidden"
+            checked={system === chosen}
+            onChange={() => setUnitSystem(system)}
+          />
+          {label}
+        </label>
+      ))}
+    </fieldset>
+  );
+}

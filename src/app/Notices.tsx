@@ -1,0 +1,53 @@
+import { Button } from "../ui/Button";
+import { severityWord } from "../ui/FindingList";
+import { Icon } from "../ui/Icon";
+import { useSession } from "../workbench/hooks";
+import type { WayOut } from "../workbench/notice";
+import { workbench } from "../workbench/session";
+import { saveKept } from "./files";
+import styles from "./Notices.module.css";
+
+const words: Record<WayOut, string> = {
+  dismiss: "Dismiss",
+  "start afresh": "Start afresh",
+  "discard what is kept": "Discard what is kept",
+  "take the other": "Show the other",
+  "keep this": "Keep this one",
+  "save again": "Save again",
+  "export what is kept": "Export what is kept",
+};
+
+function takeWayOut(noticeId: string, way: WayOut) {
+  if (way === "export what is kept") saveKept();
+  else workbench.takeWayOut(noticeId, way);
+}
+
+/** What has to be told about the session itself, with the ways out of it. */
+export function Notices() {
+  const notices = useSession((session) => session.notices);
+  return (
+    <div aria-live="polite">
+      {notices.map((notice) => (
+        <div key={notice.id} className={`${styles.notice} ${styles[notice.severity]}`}>
+          <Icon name={notice.severity} />
+          <div className={styles.words}>
+            <p>
+              <span className="visually-hidden">{severityWord[notice.severity]}: </span>
+              {notice.sentence}
+            </p>
+            {notice.details.map((detail) => (
+              <p key={detail} className={styles.detail}>
+                {detail}
+              </p>
+            ))}
+          </div>
+          {notice.waysOut.map((way) => (
+            <Button key={way} onClick={() => takeWayOut(notice.id, way)}>
+              {words[way]}
+            </Button>
+          ))}
+        </div>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,28 @@
+import { Suspense } from "react";
+import { Button } from "../ui/Button";
+import { closeSheet } from "./place";
+import styles from "./SheetView.module.css";
+import { lazyPart } from "./lazyPart";
+import { Waiting } from "./Waiting";
+
+const BuildSheet = lazyPart(import.meta.glob("../sheet/BuildSheet.tsx"), "BuildSheet");
+
+/** The build sheet as it will be printed, with a bar above it that stays off the paper. */
+export function SheetView() {
+  return (
+    <div className={styles.view}>
+      <header className={styles.bar}>
+        <Button onClick={closeSheet}>Back to the bench</Button>
+        <p className={styles.hint}>Fits one page of A4 or Letter; a PDF is one of the printer's choices.</p>
+        <Button kind="filled" icon="sheet" onClick={() => window.print()}>
+          Print
+        </Button>
+      </header>
+      <main className={styles.paper} tabIndex={-1}>
+        <Suspense fallback={<Waiting what="build sheet" />}>
+          <BuildSheet />
+        </Suspense>
+      </main>
+    </div>
+  );
+}

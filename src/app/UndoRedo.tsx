@@ -1,0 +1,30 @@
+import { Button } from "../ui/Button";
+import { useSession } from "../workbench/hooks";
+import { workbench } from "../workbench/session";
+
+/** Back and forth through everything that was done, each with the name of the step. */
+export function UndoRedo() {
+  const { undoLabel, redoLabel, canUndo, canRedo } = useSession((session) => session);
+  const undo = undoLabel ?? "Nothing to undo";
+  const redo = redoLabel ?? "Nothing to redo";
+  return (
+    <>
+      <Button
+        kind="bare"
+        icon="undo"
+        aria-label={undo}
+        title={undo}
+        disabled={!canUndo}
+        onClick={() => workbench.undo()}
+      />
+      <Button
+        kind="bare"
+        icon="redo"
+        aria-label={redo}
+        title={redo}
+        disabled={!canRedo}
+        onClick={() => workbench.redo()}
+      />
+    </>
+  );
+}

@@ -1,0 +1,34 @@
+import type { ReactNode } from "react";
+import { KeyNumbers } from "../panels/keyNumbers/KeyNumbers";
+import { TapBar } from "../panels/tuning/TapBar";
+import styles from "./App.module.css";
+import { DesignPanels } from "./DesignPanels";
+import { Drawing } from "./Drawing";
+import { FindingsDock } from "./FindingsDock";
+import { goToField } from "./goToField";
+import { Views } from "./Views";
+
+/** Three columns within the frame of a drawing sheet: what is decided, the drawing, what comes of it. */
+export function WideLayout({ header }: { header: ReactNode }) {
+  return (
+    <div className={styles.sheet}>
+      <header className={styles.head}>{header}</header>
+      <section className={styles.panels} aria-label="Design" tabIndex={-1}>
+        <DesignPanels />
+      </section>
+      <main className={styles.drawing}>
+        <div className={styles.section}>
+          <Drawing />
+        </div>
+        <TapBar />
+      </main>
+      <section className={styles.results} aria-label="Results">
+        <KeyNumbers />
+        <Views />
+      </section>
+      <section className={styles.findings} aria-label="Findings">
+        <FindingsDock onGo={goToField} />
+      </section>
+    </div>
+  );
+}

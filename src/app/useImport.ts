@@ -1,0 +1,23 @@
+import { useCallback, useState } from "react";
+import type { Fault } from "../design/document";
+import { workbench } from "../workbench/session";
+import { chooseFile } from "./files";
+
+export interface RefusedFile {
+  name: string;
+  faults: readonly Fault[];
+}
+
+/** Opens a file into the show; one that is refused changes nothing and says why. */
+export function useImport() {
+  const [refusal, setRefusal] = useState<RefusedFile | null>(null);
+  const importFile = useCallback(async (file: File) => {
+    const outcome = workbench.importText(await file.text(), file.name);
+    setRefusal(outcome.ok ? null : { name: file.name, faults: outcome.faults });
+  }, []);
+  const askForFile = useCallback(async () => {
+    const file = await chooseFile();
+    if (file) await importFile(file);
+  }, [importFile]);
+  return { importFile, askForFile, refusal, forgetRefusal: () => setRefusal(null) };
+}

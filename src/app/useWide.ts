@@ -1,0 +1,14 @@
+import { useSyncExternalStore } from "react";
+
+const query = "(min-width: 1100px)";
+
+function subscribe(notify: () => void): () => void {
+  const media = window.matchMedia(query);
+  media.addEventListener("change", notify);
+  return () => media.removeEventListener("change", notify);
+}
+
+/** Whether the window holds the three columns of the drawing sheet; else everything stands in one. */
+export function useWide(): boolean {
+  return useSyncExternalStore(subscribe, () => window.matchMedia(query).matches);
+}

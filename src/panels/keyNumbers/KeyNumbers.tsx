@@ -1,0 +1,20 @@
+import { ResultFigure } from "../parts/ResultFigure";
+import styles from "./KeyNumbers.module.css";
+
+/** The numbers that a builder watches while changing anything else. */
+export function KeyNumbers() {
+  return (
+    <section aria-label="Key numbers">
+      <dl className={styles.strip}>
+        <ResultFigure id="secondary.resonance" size="large" />
+        <ResultFigure id="primary.resonance" size="large" />
+        <ResultFigure id="tuning.suggestedTap" />
+        <ResultFigure id="coupling.circuit" />
+        <ResultFigure id="topLoad.breakoutVoltage" />
+        <ResultFigure id="response.lowerPole" />
+        <ResultFigure id="response.upperPole" />
+        <ResultFigure id="tank.characteristicImpedance" />
+      </dl>
+    </section>
+  );
+}

@@ -1,0 +1,94 @@
+import { valueAt } from "../../design/changeAt";
+import type { ChoiceField as Choice, NumberField, SwitchField as Switch } from "../../design/field";
+import { fieldAt } from "../../design/fields";
+import { ChoiceField } from "../../ui/ChoiceField";
+import { QuantityField } from "../../ui/QuantityField";
+import { SwitchField } from "../../ui/SwitchField";
+import { formatQuantity } from "../../units/format";
+import { useDesign, useUnitSystem } from "../../workbench/hooks";
+import { workbench } from "../../workbench/session";
+import { meaningRefusal } from "./meaning";
+import { useRemarks } from "./useRemarks";
+
+interface DesignFieldProps {
+  /** dotted path in the design, with indices */
+  path: string;
+  wide?: boolean;
+}
+
+/** One field of the design with all that its declaration says: label, unit, range, help. */
+export function DesignField({ path, wide }: DesignFieldProps) {
+  const field = fieldAt(path);
+  if (!field) throw new Error(`no field is declared as “${path}”`);
+  if (field.kind === "number") return <NumberEntry field={field} path={path} wide={wide} />;
+  return field.kind === "choice" ? (
+    <ChoiceEntry field={field} path={path} wide={wide} />
+  ) : (
+    <SwitchEntry field={field} path={path} wide={wide} />
+  );
+}
+
+interface EntryProps<Kind> {
+  field: Kind;
+  path: string;
+  wide?: boolean;
+}
+
+function useEntry(path: string) {
+  return {
+    value: useDesign((design) => valueAt(design, path)),
+    remarks: useRemarks(path),
+    onCommit: (value: unknown) => workbench.setValue(path, value),
+  };
+}
+
+function NumberEntry({ field, path, wide }: EntryProps<NumberField>) {
+  const system = useUnitSystem();
+  const { value, ...entry } = useEntry(path);
+  const text = (limit: number) => formatQuantity(limit, field.dimension, system).text;
+  return (
+    <QuantityField
+      {...entry}
+      label={field.label}
+      help={field.help}
+      path={path}
+      wide={wide}
+      value={value as number | null}
+      dimension={field.dimension}
+      system={system}
+      nullable={field.nullable}
+      whole={field.meaning.includes("whole")}
+      range={`${text(field.range.minimum)} to ${text(field.range.maximum)}`}
+      refuse={(typed) => meaningRefusal(field, typed, system)}
+    />
+  );
+}
+
+function ChoiceEntry({ field, path, wide }: EntryProps<Choice>) {
+  const { value, ...entry } = useEntry(path);
+  return (
+    <ChoiceField
+      {...entry}
+      label={field.label}
+      help={field.help}
+      path={path}
+      wide={wide}
+      options={field.options}
+      value={value as string}
+    />
+  );
+}
+
+function SwitchEntry({ field, path, wide }: EntryProps<Switch>) {
+  const { value, ...entry } = useEntry(path);
+  return (
+    <SwitchField
+      {...entry}
+      label={field.label}
+      help={field.help}
+      path={path}
+      wide={wide}
+      value={value as boolean}
+    />
+  );
+}

@@ -1,0 +1,48 @@
+import { valueAt } from "../../design/changeAt";
+import { Button } from "../../ui/Button";
+import { useDesign } from "../../workbench/hooks";
+import { workbench } from "../../workbench/session";
+import { DesignField } from "./DesignField";
+import { declaredDefaults } from "./declaredDefaults";
+import { Group } from "./Group";
+import styles from "./OptionalGroup.module.css";
+
+interface OptionalGroupProps {
+  /** dotted path of the part, null in the design while it is absent */
+  path: string;
+  /** its name within a sentence, as in “strike rail” */
+  name: string;
+  title: string;
+  fields: readonly string[];
+}
+
+/** A part that may be absent: added and removed as a whole. */
+export function OptionalGroup({ path, name, title, fields }: OptionalGroupProps) {
+  const present = useDesign((design) => valueAt(design, path) !== null);
+  return (
+    <Group
+      title={title}
+      actions={
+        present ? (
+          <Button kind="bare" icon="remove" onClick={() => workbench.setValue(path, null, `remove ${name}`)}>
+            Remove
+          </Button>
+        ) : (
+          <Button
+            kind="bare"
+            icon="plus"
+            onClick={() => workbench.setValue(path, declaredDefaults(path, fields), `add ${name}`)}
+          >
+            Add
+          </Button>
+        )
+      }
+    >
+      {present ? (
+        fields.map((field) => <DesignField key={field} path={`${path}.${field}`} />)
+      ) : (
+        <p className={styles.absent}>No {name} in this design.</p>
+      )}
+    </Group>
+  );
+}

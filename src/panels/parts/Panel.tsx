@@ -1,0 +1,35 @@
+import type { ReactNode } from "react";
+import { Icon } from "../../ui/Icon";
+import { usePreferences } from "../../workbench/preferences";
+import styles from "./Panel.module.css";
+
+interface PanelProps {
+  title: string;
+  /** whether it is open for one who has never touched it */
+  open?: boolean;
+  children: ReactNode;
+}
+
+/** A section of the title-block column; its fields stay in the page while it is closed, drafts and all. */
+export function Panel({ title, open = false, children }: PanelProps) {
+  const chosen = usePreferences((preferences) => preferences.panelsOpen[title]);
+  const setPanelOpen = usePreferences((preferences) => preferences.setPanelOpen);
+  const isOpen = chosen ?? open;
+  return (
+    <details
+      className={styles.panel}
+      open={isOpen}
+      onToggle={(event) =>
+        event.currentTarget.open !== isOpen && setPanelOpen(title, event.currentTarget.open)
+      }
+    >
+      <summary className={styles.summary}>
+        <h2 className={styles.title}>{title}</h2>
+        <span className={styles.chevron}>
+          <Icon name="chevron" size={14} />
+        </span>
+      </summary>
+      <div className={styles.content}>{children}</div>
+    </details>
+  );
+}

@@ -1,0 +1,37 @@
+import type { Sphere, TopLoad, TopLoadElement, Toroid } from "../../calc/design-parts";
+import { numberField } from "../../design/fields";
+
+/** m, air left between an element that is added and what stands below it */
+const gap = 0.02;
+
+function standard(name: string): number {
+  const field = numberField(`topLoad.elements.*.${name}`);
+  return field.default ?? field.range.minimum;
+}
+
+/** Height of the highest conductor so far. */
+function topOf(topLoad: TopLoad, windingTop: number): number {
+  const half = (element: TopLoadElement) =>
+    (element.shape === "toroid" ? element.tubeDiameter : element.diameter) / 2;
+  return Math.max(windingTop, ...topLoad.elements.map((element) => element.centreHeight + half(element)));
+}
+
+/** A toroid of the declared default size, standing clear of all that is below it. */
+export function newToroid(topLoad: TopLoad, windingTop: number): Toroid {
+  const [outerDiameter, tubeDiameter] = [standard("outerDiameter"), standard("tubeDiameter")];
+  const centreHeight = topOf(topLoad, windingTop) + gap + tubeDiameter / 2;
+  return { shape: "toroid", outerDiameter, tubeDiameter, centreHeight };
+}
+
+/** A sphere of the declared default size, standing clear of all that is below it. */
+export function newSphere(topLoad: TopLoad, windingTop: number): Sphere {
+  const diameter = standard("diameter");
+  return { shape: "sphere", diameter, centreHeight: topOf(topLoad, windingTop) + gap + diameter / 2 };
+}
+
+/** The elements with one of them moved to another place in the list. */
+export function moved(elements: readonly TopLoadElement[], from: number, to: number): TopLoadElement[] {
+  const next = [...elements];
+  next.splice(to, 0, ...next.splice(from, 1));
+  return next;
+}

@@ -1,0 +1,36 @@
+import { Button } from "../../ui/Button";
+import { useDesign, useEvaluation } from "../../workbench/hooks";
+import { workbench } from "../../workbench/session";
+import { DesignField } from "../parts/DesignField";
+import { ResultFigure } from "../parts/ResultFigure";
+import styles from "./TapBar.module.css";
+import { TapSlider } from "./TapSlider";
+import { TuningState } from "./TuningState";
+
+/** The tap under the drawing: slide it, type it, or take the suggested one; and whether the coil is in tune. */
+export function TapBar() {
+  const suggested = useEvaluation((evaluation) => evaluation.tuning?.suggestedTap ?? null);
+  const turns = useDesign((design) => design.primary.turns);
+  return (
+    <section className={styles.bar} aria-label="Tap">
+      <TapSlider />
+      <div className={styles.cells}>
+        <DesignField path="primary.tap" />
+        <dl className={styles.suggested}>
+          <ResultFigure id="tuning.suggestedTap" size="large" />
+        </dl>
+        <TuningState />
+        <Button
+          kind="filled"
+          className={styles.take}
+          disabled={suggested === null || suggested > turns}
+          onClick={() =>
+            suggested !== null && workbench.setValue("primary.tap", suggested, "use suggested tap")
+          }
+        >
+          Use suggested tap
+        </Button>
+      </div>
+    </section>
+  );
+}

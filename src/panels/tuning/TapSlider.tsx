@@ -1,0 +1,59 @@
+import { useRef } from "react";
+import { formatQuantity } from "../../units/format";
+import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/hooks";
+import { workbench } from "../../workbench/session";
+import { TapRuler } from "./TapRuler";
+import styles from "./TapSlider.module.css";
+
+const step = 0.01;
+
+/** Slides the tap along the turns; one slide is one step of undo, and Escape gives the old tap back. */
+export function TapSlider() {
+  const tap = useDesign((design) => design.primary.tap);
+  const turns = useDesign((design) => design.primary.turns);
+  const tuning = useEvaluation((evaluation) => evaluation.tuning);
+  const system = useUnitSystem();
+  const gesture = useTapGesture();
+  return (
+    <div className={styles.slider}>
+      <TapRuler
+        turns={turns}
+        suggested={tuning?.suggestedTap ?? null}
+        band={tuning?.suggestedTapBand ?? null}
+      />
+      <input
+        type="range"
+        className={styles.range}
+        aria-label="Tap along the primary"
+        aria-valuetext={formatQuantity(tap, "turns", system).text}
+        min={0}
+        max={turns}
+        step={step}
+        value={tap}
+        onChange={(event) => gesture.move(Math.max(step, Number(event.target.value)))}
+        onPointerUp={gesture.end}
+        onKeyUp={gesture.end}
+        onBlur={gesture.end}
+        onKeyDown={(event) => event.key === "Escape" && gesture.giveUp()}
+      />
+    </div>
+  );
+}
+
+function useTapGesture() {
+  const held = useRef(false);
+  const finish = (how: () => void) => {
+    if (!held.current) return;
+    held.current = false;
+    how();
+  };
+  return {
+    move(tap: number) {
+      if (!held.current) workbench.begin("move tap");
+      held.current = true;
+      workbench.change((design) => ({ ...design, primary: { ...design.primary, tap } }));
+    },
+    end: () => finish(workbench.commit),
+    giveUp: () => finish(workbench.cancel),
+  };
+}
