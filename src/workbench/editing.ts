@@ -6,7 +6,7 @@ import type { Fault } from "../design/document";
 import { fieldAt } from "../design/fields";
 import { parseShow, type Show } from "../design/show";
 import { type History, recordStep, replacePresent, sameValue, stepBack, stepForward } from "./history";
-import { withNotice } from "./notice";
+import { withNotice, withoutNotice } from "./notice";
 import { openDesignOf, withOpenDesign, withOpened } from "./showEdits";
 import type { WorkbenchState } from "./workbenchState";
 
@@ -31,6 +31,8 @@ export interface Editing {
   openDesign(id: string): void;
 }
 
+const REFUSED = "refused";
+
 function labelOf(path: string): string {
   return fieldAt(path)?.label ?? path;
 }
@@ -44,7 +46,7 @@ export function newEditing(store: StoreApi<WorkbenchState>): Editing {
     const sentence = "This change was not made, because the design would have no meaning.";
     store.setState(({ notices }) => ({
       notices: withNotice(notices, {
-        id: "refused",
+        id: REFUSED,
         severity: "error",
         sentence,
         details,
@@ -53,7 +55,8 @@ export function newEditing(store: StoreApi<WorkbenchState>): Editing {
     }));
   };
   const setHistory = (history: History<Show>) => {
-    if (history !== state().history) store.setState({ history, gesture: null });
+    const notices = withoutNotice(state().notices, REFUSED);
+    if (history !== state().history) store.setState({ history, gesture: null, notices });
   };
   const commit = () => {
     const { gesture, history } = state();

@@ -33,5 +33,5 @@ export function withNotice(notices: readonly Notice[], notice: Notice): readonly
 
 /** The list without the notice of an id. */
 export function withoutNotice(notices: readonly Notice[], id: string): readonly Notice[] {
-  return notices.filter((notice) => notice.id !== id);
+  return notices.some((notice) => notice.id === id) ? notices.filter((notice) => notice.id !== id) : notices;
 }

@@ -1,0 +1,76 @@
+import type { Design } from "../../src/design/design";
+import type { DriveEvaluation, FieldEvaluation } from "../../src/evaluation/evaluation";
+import type { Evaluator, EvaluatorReply } from "../../src/workbench/evaluator";
+import { createWorkbench } from "../../src/workbench/store";
+
+/** A storage in memory; `fail` is thrown by the next writes while it is set. */
+export class MemoryStorage implements Storage {
+  readonly entries = new Map<string, string>();
+  fail: unknown = null;
+  writes = 0;
+  get length() {
+    return this.entries.size;
+  }
+  clear() {
+    this.entries.clear();
+  }
+  getItem(key: string) {
+    return this.entries.get(key) ?? null;
+  }
+  key(index: number) {
+    return [...this.entries.keys()][index] ?? null;
+  }
+  removeItem(key: string) {
+    this.entries.delete(key);
+  }
+  setItem(key: string, value: string) {
+    if (this.fail) throw this.fail;
+    this.writes += 1;
+    this.entries.set(key, value);
+  }
+}
+
+/** An evaluator that notes what is asked and answers when the test says so. */
+export class HandEvaluator implements Evaluator {
+  readonly requests: { revision: number; design: Design }[] = [];
+  private listeners = new Set<(reply: EvaluatorReply) => void>();
+  request(revision: number, design: Design) {
+    this.requests.push({ revision, design });
+  }
+  listen(listener: (reply: EvaluatorReply) => void) {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  }
+  tell(reply: EvaluatorReply) {
+    for (const listener of this.listeners) listener(reply);
+  }
+  close() {
+    this.listeners.clear();
+  }
+}
+
+/** A field reply whose tank's capacitance tells which one it is. */
+export function fieldWith(capacitance: number): FieldEvaluation {
+  const tank = { capacitance, peakVoltageRating: 1, units: 1, characteristicImpedance: 1 };
+  return { secondary: null, topLoad: null, primary: null, coupling: null, tank, tuning: null };
+}
+
+export const EMPTY_DRIVE: DriveEvaluation = { response: null, findings: [] };
+
+/** A session for a test: over a storage of its own unless one is given. */
+export function newBench(storage: MemoryStorage | null = new MemoryStorage()) {
+  const evaluator = new HandEvaluator();
+  let ids = 0;
+  const newId = () => `new-${++ids}`;
+  const now = () => new Date();
+  const bench = createWorkbench({ evaluator, storage, now, newId });
+  const show = () => bench.store.getState().history.present;
+  return {
+    ...bench,
+    evaluator,
+    storage,
+    show,
+    state: bench.store.getState,
+    open: () => show().designs[show().open],
+  };
+}
