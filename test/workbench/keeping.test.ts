@@ -1,0 +1,333 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { exampleShow } from "../../src/design/examples";
+import type { Show } from "../../src/design/show";
+import { ENVELOPE_VERSION, type Envelope } from "../../src/workbench/loadedShow";
+import { watchPage } from "../../src/workbench/page";
+import { SAVE_DELAY } from "../../src/workbench/saving";
+import { BACKUP_KEYS, KEPT_PREFIX, SHOW_KEY } from "../../src/workbench/storageKeys";
+import { MemoryStorage, newBench } from "./fakes";
+
+beforeEach(() => vi.useFakeTimers());
+afterEach(() => vi.useRealTimers());
+
+const wait = () => vi.advanceTimersByTime(SAVE_DELAY);
+
+function stored(storage: MemoryStorage): Envelope & { show: Show } {
+  return JSON.parse(storage.getItem(SHOW_KEY) ?? "null");
+}
+
+function holding(text: string): MemoryStorage {
+  const storage = new MemoryStorage();
+  storage.setItem(SHOW_KEY, text);
+  storage.writes = 0;
+  return storage;
+}
+
+function setAside(storage: MemoryStorage): string[] {
+  return [...storage.entries].filter(([key]) => key.startsWith(KEPT_PREFIX)).map(([, text]) => text);
+}
+
+function envelope(changes: object = {}): string {
+  const show = exampleShow();
+  const savedAt = "2026-01-01T00:00:00.000Z";
+  return JSON.stringify({
+    app: "coilwright",
+    version: ENVELOPE_VERSION,
+    revision: 7,
+    savedAt,
+    show,
+    ...changes,
+  });
+}
+
+describe("saving", () => {
+  it("writes nothing at the start, and one envelope a moment after the last change", () => {
+    const bench = newBench();
+    const storage = bench.storage as MemoryStorage;
+    vi.advanceTimersByTime(10_000);
+    expect(storage.writes).toBe(0);
+    bench.actions.setValue("primary.tap", 5);
+    vi.advanceTimersByTime(SAVE_DELAY - 1);
+    bench.actions.setValue("primary.tap", 5.5);
+    vi.advanceTimersByTime(SAVE_DELAY - 1);
+    expect(bench.state().saveState).toBe("saving");
+    expect(storage.writes).toBe(0);
+    vi.advanceTimersByTime(1);
+    expect(bench.state().saveState).toBe("saved");
+    expect(stored(storage)).toMatchObject({ app: "coilwright", version: ENVELOPE_VERSION, revision: 1 });
+    expect(stored(storage).show.designs.left.primary.tap).toBe(5.5);
+  });
+
+  it("is found again by the next session", () => {
+    const bench = newBench();
+    bench.actions.setValue("primary.tap", 5);
+    bench.actions.newDesign();
+    wait();
+    expect(newBench(bench.storage).show()).toEqual(bench.show());
+  });
+
+  it("waits during a gesture, even for what was changed before it", () => {
+    const bench = newBench();
+    const storage = bench.storage as MemoryStorage;
+    bench.actions.setValue("secondary.turns", 1500);
+    bench.actions.begin("move tap");
+    bench.actions.change((design) => ({ ...design, primary: { ...design.primary, tap: 5 } }));
+    vi.advanceTimersByTime(10 * SAVE_DELAY);
+    expect(storage.writes).toBe(0);
+    bench.actions.commit();
+    wait();
+    expect(stored(storage).show.designs.left).toMatchObject({
+      primary: { tap: 5 },
+      secondary: { turns: 1500 },
+    });
+  });
+
+  it("keeps only what is committed when the page goes away within a gesture", () => {
+    const bench = newBench();
+    bench.actions.setValue("secondary.turns", 1500);
+    const { tap } = bench.open().primary;
+    bench.actions.begin("move tap");
+    bench.actions.change((design) => ({ ...design, primary: { ...design.primary, tap: 5 } }));
+    bench.flush();
+    expect(stored(bench.storage as MemoryStorage).show.designs.left).toMatchObject({
+      primary: { tap },
+      secondary: { turns: 1500 },
+    });
+  });
+
+  it.each(["pagehide", "visibilitychange"])("happens at once on %s", (event) => {
+    const bench = newBench();
+    const end = watchPage(bench, window);
+    bench.actions.setValue("primary.tap", 5);
+    vi.spyOn(document, "visibilityState", "get").mockReturnValue("hidden");
+    (event === "pagehide" ? window : document).dispatchEvent(new Event(event));
+    expect(stored(bench.storage as MemoryStorage).show.designs.left.primary.tap).toBe(5);
+    end();
+    vi.restoreAllMocks();
+  });
+
+  it("keeps a few backups, one in ten minutes, the oldest replaced", () => {
+    const bench = newBench();
+    for (let tap = 1; tap < 10; tap++) {
+      bench.actions.setValue("primary.tap", tap);
+      vi.advanceTimersByTime(11 * 60_000);
+    }
+    const texts = BACKUP_KEYS.map((key) => (bench.storage as MemoryStorage).getItem(key) ?? "");
+    const revisions = texts.map((text) => JSON.parse(text).revision).sort();
+    expect(revisions).toEqual([6, 7, 8]);
+  });
+
+  it("says so where the browser keeps nothing, and everything else works", () => {
+    const bench = newBench(null);
+    expect(bench.state()).toMatchObject({ saveState: "failed" });
+    expect(bench.state().saveMessage).toContain("export");
+    bench.actions.setValue("primary.tap", 5);
+    expect(bench.open().primary.tap).toBe(5);
+  });
+});
+
+describe("a full storage", () => {
+  it.each([
+    new DOMException("full", "QuotaExceededError"),
+    { name: "NS_ERROR_DOM_QUOTA_REACHED" },
+    { name: "QUOTA_EXCEEDED_ERR" },
+    { name: "Error", code: 22 },
+    { name: "Error", code: 1014 },
+  ])("is recognised as %o, loses nothing, and can be tried again", (error) => {
+    const bench = newBench();
+    const storage = bench.storage as MemoryStorage;
+    storage.fail = error;
+    bench.actions.setValue("primary.tap", 5);
+    wait();
+    expect(bench.state().saveState).toBe("failed");
+    expect(bench.state().saveMessage).toContain("full");
+    expect(bench.open().primary.tap).toBe(5);
+    storage.fail = null;
+    bench.actions.takeWayOut("save", "save again");
+    expect(bench.state()).toMatchObject({ saveState: "saved", saveMessage: "", notices: [] });
+    expect(stored(storage).show.designs.left.primary.tap).toBe(5);
+  });
+
+  it("is told apart from a refusal for another reason", () => {
+    const bench = newBench();
+    (bench.storage as MemoryStorage).fail = new DOMException("no", "SecurityError");
+    bench.actions.setValue("primary.tap", 5);
+    wait();
+    expect(bench.state().saveMessage).toContain("refused");
+  });
+});
+
+describe("what is kept and cannot be read", () => {
+  const { spark: _spark, ...withoutSpark } = exampleShow().designs.left;
+  const wrongShow = { ...exampleShow(), designs: { ...exampleShow().designs, left: withoutSpark } };
+  const nanShow = JSON.parse(JSON.stringify({ ...exampleShow(), spacing: Number.NaN }));
+  it.each([
+    ["corrupt JSON", '{"app":"coilwright","ver'],
+    ["text of another program", '{"hello":1}'],
+    ["a list", "[1]"],
+    ["empty text", ""],
+    ["an envelope without version", envelope({ version: undefined })],
+    ["an envelope without revision", envelope({ revision: undefined })],
+    ["a show without a part", envelope({ show: wrongShow })],
+    ["a show whose NaN became null", envelope({ show: nanShow })],
+    ["no show", envelope({ show: undefined })],
+  ])("(%s) is set aside before anything is written, and told with a way out", (_what, text) => {
+    const storage = holding(text);
+    const bench = newBench(storage);
+    expect(setAside(storage)).toEqual([text]);
+    expect(storage.getItem(SHOW_KEY)).toBe(text);
+    const [notice] = bench.state().notices;
+    expect(notice.sentence).toContain("set aside");
+    expect(notice.waysOut).toContain("export what is kept");
+    expect(bench.actions.keptFile()?.text).toBe(text);
+    expect(bench.show()).toEqual(exampleShow());
+    bench.actions.setValue("primary.tap", 5);
+    wait();
+    expect(stored(storage).show.designs.left.primary.tap).toBe(5);
+    expect(setAside(storage)).toEqual([text]);
+  });
+
+  it("names each fault of an invalid show", () => {
+    const bench = newBench(holding(envelope({ show: wrongShow })));
+    expect(bench.state().notices[0].details.join()).toContain("spark");
+  });
+
+  it("is set aside once, however often the page is loaded", () => {
+    const storage = holding("broken");
+    newBench(storage);
+    newBench(storage);
+    expect(setAside(storage)).toEqual(["broken"]);
+  });
+
+  it("gives way to the newest readable backup", () => {
+    const storage = holding("broken");
+    const show = { ...exampleShow(), spacing: 9 };
+    storage.setItem(BACKUP_KEYS[0], envelope({ revision: 3 }));
+    storage.setItem(BACKUP_KEYS[1], envelope({ revision: 4, show }));
+    storage.setItem(BACKUP_KEYS[2], "broken too");
+    const bench = newBench(storage);
+    expect(bench.show().spacing).toBe(9);
+    expect(bench.state().notices[0].sentence).toContain("backup");
+  });
+
+  it("is never written over when it cannot be set aside, until its owner discards it", () => {
+    const storage = holding("broken");
+    storage.fail = new DOMException("full", "QuotaExceededError");
+    const bench = newBench(storage);
+    storage.fail = null;
+    bench.actions.setValue("primary.tap", 5);
+    wait();
+    expect(storage.getItem(SHOW_KEY)).toBe("broken");
+    expect(bench.state().saveState).toBe("unsaved");
+    expect(bench.state().notices[0].waysOut).toEqual(["export what is kept", "discard what is kept"]);
+    bench.actions.takeWayOut("kept-show", "discard what is kept");
+    expect(stored(storage).show.designs.left.primary.tap).toBe(5);
+  });
+
+  it("takes declared defaults for keys that came later, however deep", () => {
+    const show = JSON.parse(JSON.stringify(exampleShow()));
+    delete show.designs.left.drive.supply.sourceResistance;
+    delete show.designs.left.secondary.formerWall;
+    const bench = newBench(holding(envelope({ show })));
+    expect(bench.state().notices).toEqual([]);
+    expect(bench.open().drive.supply.sourceResistance).toBeTypeOf("number");
+    expect(bench.open().secondary.formerWall).toBeTypeOf("number");
+  });
+});
+
+describe("what a newer version kept", () => {
+  const newer = { ...exampleShow(), version: 2, shining: true };
+  it.each([
+    ["envelope", envelope({ version: ENVELOPE_VERSION + 1 })],
+    ["show", envelope({ show: newer })],
+  ])("(a newer %s) opens read-only and is not touched", (_what, text) => {
+    const storage = holding(text);
+    const bench = newBench(storage);
+    const before = bench.show();
+    expect(bench.state().readOnly).toContain("newer version");
+    bench.actions.setValue("primary.tap", 5);
+    bench.actions.begin("move tap");
+    bench.actions.change((design) => ({ ...design, title: "x" }));
+    bench.actions.commit();
+    bench.actions.newDesign();
+    expect(bench.actions.importText("{}", "x.json").ok).toBe(false);
+    bench.flush();
+    vi.advanceTimersByTime(10_000);
+    expect(bench.show()).toBe(before);
+    expect([...storage.entries]).toEqual([[SHOW_KEY, text]]);
+  });
+
+  it("is set aside when its owner starts afresh", () => {
+    const text = envelope({ version: ENVELOPE_VERSION + 1 });
+    const storage = holding(text);
+    const bench = newBench(storage);
+    bench.actions.takeWayOut("kept-show", "start afresh");
+    expect(bench.state()).toMatchObject({ readOnly: null, saveState: "saved" });
+    expect(setAside(storage)).toEqual([text]);
+    bench.actions.setValue("primary.tap", 5);
+    wait();
+    expect(stored(storage).show.designs.left.primary.tap).toBe(5);
+  });
+});
+
+describe("two tabs", () => {
+  function twoTabs() {
+    const storage = new MemoryStorage();
+    const [here, there] = [newBench(storage), newBench(storage)];
+    there.actions.setValue("primary.tap", 3);
+    wait();
+    here.actions.setValue("primary.tap", 5);
+    wait();
+    return { storage, here, there };
+  }
+
+  it("never write over each other: the second one is told and its state stays unsaved", () => {
+    const { storage, here } = twoTabs();
+    expect(stored(storage).show.designs.left.primary.tap).toBe(3);
+    expect(here.state().saveState).toBe("unsaved");
+    expect(here.open().primary.tap).toBe(5);
+    expect(here.state().notices[0].waysOut).toEqual(["take the other", "keep this"]);
+  });
+
+  it("the other one's state can be taken, as a step that can be taken back", () => {
+    const { here } = twoTabs();
+    here.actions.takeWayOut("other-tab", "take the other");
+    expect(here.open().primary.tap).toBe(3);
+    expect(here.state()).toMatchObject({ saveState: "saved", notices: [] });
+    here.actions.undo();
+    expect(here.open().primary.tap).toBe(5);
+  });
+
+  it("this one's state can be kept, and the other one goes to the backups", () => {
+    const { storage, here } = twoTabs();
+    here.actions.takeWayOut("other-tab", "keep this");
+    expect(stored(storage)).toMatchObject({ revision: 2 });
+    expect(stored(storage).show.designs.left.primary.tap).toBe(5);
+    const backups = BACKUP_KEYS.map((key) => storage.getItem(key)).filter((text) => text !== null);
+    expect(backups.map((text) => JSON.parse(text).show.designs.left.primary.tap)).toContain(3);
+  });
+
+  it("tell each other at once, also where nothing was changed here", () => {
+    const storage = new MemoryStorage();
+    const [here, there] = [newBench(storage), newBench(storage)];
+    const end = watchPage(here, window);
+    there.actions.setValue("primary.tap", 3);
+    wait();
+    window.dispatchEvent(new StorageEvent("storage", { key: "coilwright/preferences" }));
+    expect(here.state().notices).toEqual([]);
+    window.dispatchEvent(new StorageEvent("storage", { key: SHOW_KEY }));
+    expect(here.state().notices[0].id).toBe("other-tab");
+    end();
+  });
+
+  it("a state of the other one that cannot be read here is not taken and not written over", () => {
+    const { storage, here } = twoTabs();
+    const newer = envelope({ version: ENVELOPE_VERSION + 1 });
+    storage.setItem(SHOW_KEY, newer);
+    here.actions.takeWayOut("other-tab", "take the other");
+    here.actions.setValue("primary.tap", 5.5);
+    wait();
+    expect(storage.getItem(SHOW_KEY)).toBe(newer);
+    expect(here.state().saveState).toBe("unsaved");
+  });
+});
