@@ -1,0 +1,45 @@
+/** Copper and aluminium as conductors: resistivity, density, resistance and mass of a wire. */
+import { MAGNETIC_CONSTANT } from "../constants";
+
+export type ConductorMaterial = "copper" | "aluminium";
+
+interface ConductorData {
+  /** Ω·m at 20 °C */
+  resistivity: number;
+  /** 1/K at 20 °C */
+  temperatureCoefficient: number;
+  /** kg/m³ */
+  density: number;
+}
+
+/**
+ * Copper: IEC 60028, 1/58 Ω·mm²/m, 0.00393 /K, 8890 kg/m³. Aluminium: IEC 60889 (hard-drawn), 0.028264
+ * Ω·mm²/m, 0.00403 /K, 2703 kg/m³, from memory.
+ */
+const CONDUCTORS: Record<ConductorMaterial, ConductorData> = {
+  copper: { resistivity: 1e-6 / 58, temperatureCoefficient: 0.00393, density: 8890 },
+  aluminium: { resistivity: 2.8264e-8, temperatureCoefficient: 0.00403, density: 2703 },
+};
+
+const REFERENCE_TEMPERATURE = 293.15;
+
+/** Ω·m at `temperature` K; the linear law of IEC 60028 holds from about −50 to 200 °C. */
+export function resistivity(material: ConductorMaterial, temperature: number): number {
+  const { resistivity: atReference, temperatureCoefficient } = CONDUCTORS[material];
+  return atReference * (1 + temperatureCoefficient * (temperature - REFERENCE_TEMPERATURE));
+}
+
+/** Ω, direct-current resistance of round wire; lengths in m, resistivity in Ω·m. */
+export function wireResistance(length: number, diameter: number, ohmMetres: number): number {
+  return (ohmMetres * length) / (0.25 * Math.PI * diameter * diameter);
+}
+
+/** kg, bare wire */
+export function wireMass(length: number, diameter: number, material: ConductorMaterial): number {
+  return CONDUCTORS[material].density * length * 0.25 * Math.PI * diameter * diameter;
+}
+
+/** m, δ = √(ρ/(π·f·μ₀)); `frequency` in Hz (Smythe, Static and Dynamic Electricity, 10.02). */
+export function skinDepth(ohmMetres: number, frequency: number): number {
+  return Math.sqrt(ohmMetres / (Math.PI * frequency * MAGNETIC_CONSTANT));
+}

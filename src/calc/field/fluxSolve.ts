@@ -1,0 +1,196 @@
+/**
+ * Perfectly conducting round turns: the current crowds on their surfaces so that no flux enters.
+ *
+ * The magnetic flux function ψ = 2πr·A_φ is constant on each turn's surface. ψ at a surface point is the
+ * sum of ring mutual inductances times the surface current, a boundary-integral equation with a
+ * logarithmic kernel; it is the magnetic twin of the charge solve. Nyström's method: n equidistant
+ * nodes on each turn, the logarithm taken out and integrated with Kress's weights (spectral accuracy).
+ *
+ * Solved once for all turns: turn × turn inductance matrix, and the surface currents that belong to one
+ * ampere in each turn with no net current in the others. Any choice of tap is then a sum.
+ *
+ * Sources: Kress, Linear Integral Equations, ch. 12.3 (log split, weights); Smythe, Static and Dynamic
+ * Electricity, 8.06 (flux function of a ring).
+ */
+import { MAGNETIC_CONSTANT } from "../constants";
+import { factorise, solveFactorised } from "./cholesky";
+import { completeEllipticKE, type EllipticPair } from "./elliptic";
+import { ringMutualInductance } from "./loops";
+
+export interface RoundTurns {
+  /** m, centre of each turn's conductor */
+  radius: Float64Array;
+  /** m */
+  height: Float64Array;
+  /** m */
+  conductorRadius: number;
+}
+
+export interface FluxSolution {
+  turns: number;
+  nodesPerTurn: number;
+  /** H, turns × turns */
+  inductance: Float64Array;
+  /** A per ampere: (turn that carries the ampere) × (node of all turns); sums to 1 over that turn */
+  surfaceCurrent: Float64Array;
+}
+
+/**
+ * Solves for the surface currents. `null` where turns touch or overlap, or a size is not positive.
+ * With `floorConducts` the plane z = 0 carries no flux (image rings with opposite current).
+ */
+export function solveFlux(
+  turns: RoundTurns,
+  nodesPerTurn: number,
+  floorConducts = false,
+): FluxSolution | null {
+  const count = turns.radius.length;
+  const size = count * nodesPerTurn;
+  const factor = factorise(fluxMatrix(turns, nodesPerTurn, floorConducts), size);
+  if (factor === null) return null;
+  const perFlux = currentsForUnitFlux(factor, count, nodesPerTurn);
+  const inverse = turnSums(perFlux, count, nodesPerTurn);
+  const inverseFactor = factorise(inverse, count);
+  if (inverseFactor === null) return null;
+  const inductance = identityColumns(inverseFactor, count);
+  const surfaceCurrent = combine(inductance, perFlux, count, size);
+  return { turns: count, nodesPerTurn, inductance, surfaceCurrent };
+}
+
+/** Row t: node currents that give ψ = 1 on turn t and 0 on the others. */
+function currentsForUnitFlux(factor: Float64Array, count: number, nodes: number): Float64Array {
+  const size = count * nodes;
+  const rows = new Float64Array(count * size);
+  for (let t = 0; t < count; t++) {
+    const row = rows.subarray(t * size, (t + 1) * size);
+    row.fill(1, t * nodes, (t + 1) * nodes);
+    solveFactorised(factor, size, row);
+  }
+  return rows;
+}
+
+function turnSums(rows: Float64Array, count: number, nodes: number): Float64Array {
+  const sums = new Float64Array(count * count);
+  for (let s = 0; s < count * count; s++) {
+    for (let k = 0; k < nodes; k++) sums[s] = (sums[s] as number) + (rows[s * nodes + k] as number);
+  }
+  return symmetric(sums, count);
+}
+
+/** Rounding and discretisation leave a trace of asymmetry; reciprocity does not. */
+function symmetric(matrix: Float64Array, size: number): Float64Array {
+  return matrix.map((value, at) => {
+    const transposed = (at % size) * size + Math.floor(at / size);
+    return 0.5 * (value + (matrix[transposed] as number));
+  });
+}
+
+function identityColumns(factor: Float64Array, size: number): Float64Array {
+  const inverse = new Float64Array(size * size);
+  for (let t = 0; t < size; t++) {
+    const row = inverse.subarray(t * size, (t + 1) * size);
+    row[t] = 1;
+    solveFactorised(factor, size, row);
+  }
+  return inverse;
+}
+
+function combine(left: Float64Array, right: Float64Array, count: number, size: number): Float64Array {
+  const product = new Float64Array(count * size);
+  for (let t = 0; t < count; t++) {
+    for (let s = 0; s < count; s++) {
+      const weight = left[t * count + s] as number;
+      for (let k = 0; k < size; k++) {
+        product[t * size + k] = (product[t * size + k] as number) + weight * (right[s * size + k] as number);
+      }
+    }
+  }
+  return product;
+}
+
+/** Flux function at node i per ampere at node j; lower triangle only. */
+function fluxMatrix(turns: RoundTurns, nodes: number, floorConducts: boolean): Float64Array {
+  const count = turns.radius.length;
+  const size = count * nodes;
+  const { r, z } = surfaceNodes(turns, nodes);
+  const matrix = new Float64Array(size * size);
+  const weights = logarithmWeights(nodes);
+  for (let i = 0; i < size; i++) {
+    const turn = Math.floor(i / nodes);
+    for (let j = 0; j <= i; j++) {
+      const sameTurn = Math.floor(j / nodes) === turn;
+      let value = sameTurn
+        ? sameTurnFlux(
+            r[i] as number,
+            r[j] as number,
+            (z[i] as number) - (z[j] as number),
+            i - j,
+            turns.conductorRadius,
+            nodes,
+            weights,
+          )
+        : ringMutualInductance(r[i] as number, r[j] as number, (z[i] as number) - (z[j] as number));
+      if (floorConducts)
+        value -= ringMutualInductance(r[i] as number, r[j] as number, (z[i] as number) + (z[j] as number));
+      matrix[i * size + j] = value;
+    }
+  }
+  return matrix;
+}
+
+/** Positions of the nodes, turn after turn; node k stands at the angle 2πk/n from the outermost point. */
+export function surfaceNodes(turns: RoundTurns, nodes: number): { r: Float64Array; z: Float64Array } {
+  const size = turns.radius.length * nodes;
+  const r = new Float64Array(size);
+  const z = new Float64Array(size);
+  for (let i = 0; i < size; i++) {
+    const turn = Math.floor(i / nodes);
+    const angle = (2 * Math.PI * (i % nodes)) / nodes;
+    r[i] = (turns.radius[turn] as number) + turns.conductorRadius * Math.cos(angle);
+    z[i] = (turns.height[turn] as number) + turns.conductorRadius * Math.sin(angle);
+  }
+  return { r, z };
+}
+
+const elliptic: EllipticPair = { K: 0, E: 0 };
+
+/** −C·(weights of the logarithm) + (kernel + C·ln 4sin²), C the kernel's logarithmic coefficient. */
+function sameTurnFlux(
+  r: number,
+  other: number,
+  distance: number,
+  apart: number,
+  conductorRadius: number,
+  nodes: number,
+  weights: Float64Array,
+): number {
+  const logWeight = (weights[apart] as number) * (nodes / (2 * Math.PI));
+  if (apart === 0) {
+    const ring = MAGNETIC_CONSTANT * r;
+    return -0.5 * ring * logWeight + ring * (Math.log((8 * r) / conductorRadius) - 2);
+  }
+  const half = Math.sin((Math.PI * apart) / nodes);
+  const coefficient = logarithmicCoefficient(r, other, distance);
+  const smooth = ringMutualInductance(r, other, distance) + coefficient * Math.log(4 * half * half);
+  return smooth - coefficient * logWeight;
+}
+
+/** Coefficient of −ln m₁ in the ring mutual inductance: (μ₀D/π)·[E(m₁) − (m/2)K(m₁)] (A & S 17.3.26). */
+function logarithmicCoefficient(a: number, b: number, distance: number): number {
+  const farthestSquared = (a + b) ** 2 + distance * distance;
+  const m = (4 * a * b) / farthestSquared;
+  completeEllipticKE(m, elliptic);
+  return ((MAGNETIC_CONSTANT * Math.sqrt(farthestSquared)) / Math.PI) * (elliptic.E - 0.5 * m * elliptic.K);
+}
+
+/** Kress (12.19): weights of ∫ln(4 sin²((t−τ)/2)) f(τ) dτ at n = 2N equidistant nodes. */
+function logarithmWeights(nodes: number): Float64Array {
+  const half = nodes / 2;
+  const weights = new Float64Array(nodes);
+  for (let k = 0; k < nodes; k++) {
+    let sum = 0;
+    for (let m = 1; m < half; m++) sum += Math.cos((2 * Math.PI * m * k) / nodes) / m;
+    weights[k] = ((-2 * Math.PI) / half) * sum - (Math.PI / (half * half)) * Math.cos(Math.PI * k);
+  }
+  return weights;
+}
