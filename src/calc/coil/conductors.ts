@@ -1,0 +1,168 @@
+/**
+ * The conductors of a coil as simple shapes in the half plane (radius, height), with the distances
+ * between them: what the field solve meshes, the findings judge and the drawing shows.
+ */
+import type { Primary, Room, Secondary, StrikeRail, TopLoadElement } from "../design-parts";
+
+/** A circular section round the axis, or a circle on it: a toroid, a turn of tube, a rail, a sphere. */
+export interface RoundConductor {
+  kind: "ring" | "sphere";
+  /** dotted path of the part of the design */
+  path: string;
+  /** m, axis to the section's centre; 0 for a sphere */
+  centreRadius: number;
+  /** m */
+  sectionRadius: number;
+  /** m */
+  centreHeight: number;
+}
+
+/** A cylinder round the axis: the winding, or a wall. */
+export interface Cylinder {
+  path: string;
+  /** m */
+  radius: number;
+  lowerEnd: number;
+  length: number;
+}
+
+/** What of a secondary decides where its charge sits. */
+export type SecondaryShape = Pick<Secondary, "formerDiameter" | "windingLength" | "baseHeight"> & {
+  wire: Pick<Secondary["wire"], "overallDiameter">;
+};
+
+/** What of a primary decides where its conductor lies; the tap is not part of it. */
+export type PrimaryShape = Pick<
+  Primary,
+  "innerRadius" | "turns" | "pitch" | "inclinationDegrees" | "tubeDiameter" | "baseHeight"
+>;
+
+export interface CoilConductors {
+  winding: Cylinder;
+  topLoad: RoundConductor[];
+  /** one ring a turn, the last one where the remaining part of a turn has its middle */
+  primary: RoundConductor[];
+  rail: RoundConductor | null;
+  wall: Cylinder | null;
+  /** m, a conducting ceiling; null where there is none */
+  ceilingHeight: number | null;
+}
+
+/** The winding as a sheet at the wires' centres. */
+export function windingSheet(secondary: SecondaryShape): Cylinder {
+  return {
+    path: "secondary.windingLength",
+    radius: 0.5 * (secondary.formerDiameter + secondary.wire.overallDiameter),
+    lowerEnd: secondary.baseHeight,
+    length: secondary.windingLength,
+  };
+}
+
+function topLoadConductor(element: TopLoadElement, index: number): RoundConductor {
+  const path = `topLoad.elements.${index}`;
+  if (element.shape === "sphere") {
+    return {
+      kind: "sphere",
+      path,
+      centreRadius: 0,
+      sectionRadius: 0.5 * element.diameter,
+      centreHeight: element.centreHeight,
+    };
+  }
+  return {
+    kind: "ring",
+    path,
+    centreRadius: 0.5 * (element.outerDiameter - element.tubeDiameter),
+    sectionRadius: 0.5 * element.tubeDiameter,
+    centreHeight: element.centreHeight,
+  };
+}
+
+/** Radius and height of a primary's conductor after a number of turns, m. */
+export function primaryPoint(primary: PrimaryShape, turns: number): { radius: number; height: number } {
+  const slope = (primary.inclinationDegrees * Math.PI) / 180;
+  const along = turns * primary.pitch;
+  return {
+    radius: primary.innerRadius + along * Math.cos(slope),
+    height: primary.baseHeight + along * Math.sin(slope),
+  };
+}
+
+/** The middles of the turns, counted in turns from the start; the last turn may be a part of one. */
+export function turnMiddles(turns: number): number[] {
+  const whole = Math.floor(turns + 1e-9);
+  const middles = Array.from({ length: whole }, (_, index) => index + 0.5);
+  const rest = turns - whole;
+  return rest > 1e-9 ? [...middles, whole + 0.5 * rest] : middles;
+}
+
+function primaryRing(primary: PrimaryShape, middle: number): RoundConductor {
+  const { radius, height } = primaryPoint(primary, middle);
+  return {
+    kind: "ring",
+    path: "primary",
+    centreRadius: radius,
+    sectionRadius: 0.5 * primary.tubeDiameter,
+    centreHeight: height,
+  };
+}
+
+function railRing(rail: StrikeRail): RoundConductor {
+  return {
+    kind: "ring",
+    path: "primary.strikeRail",
+    centreRadius: rail.radius,
+    sectionRadius: 0.5 * rail.tubeDiameter,
+    centreHeight: rail.height,
+  };
+}
+
+/** How high a conducting wall is taken where no conducting ceiling ends it, in heights of the coil. */
+const WALL_HEIGHTS = 3;
+/** Part of its radius that a wall stands above the ground plane, so that it does not touch its image. */
+const WALL_GAP = 0.01;
+
+function wallCylinder(room: Room, coilHeight: number): Cylinder | null {
+  if (!room.wallConducts || room.wallDistance === null) return null;
+  const upperEnd = room.ceilingHeight ?? WALL_HEIGHTS * coilHeight;
+  const lowerEnd = WALL_GAP * room.wallDistance;
+  return { path: "room.wallDistance", radius: room.wallDistance, lowerEnd, length: upperEnd - 2 * lowerEnd };
+}
+
+/** All conductors of a coil in its room. */
+export function coilConductors(
+  secondary: SecondaryShape,
+  elements: readonly TopLoadElement[],
+  primary: PrimaryShape & { strikeRail: StrikeRail | null },
+  room: Room,
+): CoilConductors {
+  const winding = windingSheet(secondary);
+  const topLoad = elements.map(topLoadConductor);
+  const top = Math.max(
+    winding.lowerEnd + winding.length,
+    ...topLoad.map((each) => each.centreHeight + each.sectionRadius),
+  );
+  return {
+    winding,
+    topLoad,
+    primary: turnMiddles(primary.turns).map((middle) => primaryRing(primary, middle)),
+    rail: primary.strikeRail ? railRing(primary.strikeRail) : null,
+    wall: wallCylinder(room, top),
+    ceilingHeight: room.ceilingConducts ? room.ceilingHeight : null,
+  };
+}
+
+/** Clear distance of two round conductors, m; negative where they cross. */
+export function roundGap(a: RoundConductor, b: RoundConductor): number {
+  const centres = Math.hypot(a.centreRadius - b.centreRadius, a.centreHeight - b.centreHeight);
+  return centres - a.sectionRadius - b.sectionRadius;
+}
+
+/** Clear distance of a round conductor from a cylinder, m; negative where they cross. */
+export function cylinderGap(round: RoundConductor, cylinder: Cylinder): number {
+  const nearest = Math.min(
+    Math.max(round.centreHeight, cylinder.lowerEnd),
+    cylinder.lowerEnd + cylinder.length,
+  );
+  return Math.hypot(round.centreRadius - cylinder.radius, round.centreHeight - nearest) - round.sectionRadius;
+}

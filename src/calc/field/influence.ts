@@ -1,0 +1,89 @@
+/**
+ * Potentials that ring charges on electrodes make at the nodes of electrodes: the matrix of the
+ * axisymmetric boundary-element solve, by Nyström's method with the logarithm taken out.
+ *
+ * Source: R. Kress, Linear Integral Equations (1989), ch. 12; ring potential: `ringPotential`.
+ * Where a point comes near a ring, K(m) = −(1/π)·K(1 − m)·ln m₁ + a smooth part (A&S 17.3.26).
+ */
+import type { Electrode } from "./electrode";
+import { completeEllipticK } from "./elliptic";
+import { COULOMB_CONSTANT, inverseMeanDistance } from "./ringPotential";
+
+/** Where charges are mirrored with the opposite sign. */
+export interface Mirrors {
+  /** m, a conducting ceiling above the ground plane z = 0; null: the ground plane alone */
+  ceilingHeight: number | null;
+}
+
+/** Pairs of images beyond the ground plane's own; what is left out falls as the square of their number. */
+const CEILING_IMAGES = 8;
+
+/** Sum of the images' inverse mean distances of a ring, for a unit charge above the plane. */
+function imagePart(
+  radius: number,
+  height: number,
+  ringRadius: number,
+  ringHeight: number,
+  mirrors: Mirrors,
+): number {
+  let sum = -inverseMeanDistance(radius, height, ringRadius, -ringHeight);
+  if (mirrors.ceilingHeight === null) return sum;
+  for (let k = 1; k <= CEILING_IMAGES; k++) {
+    for (const shift of [2 * k * mirrors.ceilingHeight, -2 * k * mirrors.ceilingHeight]) {
+      sum += inverseMeanDistance(radius, height, ringRadius, ringHeight + shift);
+      sum -= inverseMeanDistance(radius, height, ringRadius, -ringHeight + shift);
+    }
+  }
+  return sum;
+}
+
+/** The argument of the logarithm that is integrated exactly: it vanishes as the square of the distance. */
+function logarithmArgument(electrode: Electrode, i: number, j: number): number {
+  const { step } = electrode;
+  if (electrode.closed) return 4 * Math.sin(0.5 * (i - j) * step) ** 2;
+  return (Math.cos((i + 0.5) * step) - Math.cos((j + 0.5) * step)) ** 2;
+}
+
+/** Inverse mean distance of a node from the strip of its own electrode, the logarithm integrated exactly. */
+function ownPart(electrode: Electrode, i: number, j: number): number {
+  const { radius, height, speed, logarithm, step, closed } = electrode;
+  const axial = height[i] - height[j];
+  const farthest = Math.hypot(radius[i] + radius[j], axial);
+  const nearestSquared = (radius[i] - radius[j]) ** 2 + axial * axial;
+  const m1 = nearestSquared / (farthest * farthest);
+  const slope = (-2 * completeEllipticK(1 - m1)) / (Math.PI * Math.PI * farthest);
+  const weight = closed ? logarithm[Math.abs(i - j)] : logarithm[i * radius.length + j];
+  const smooth =
+    i === j
+      ? (2 * Math.log((4 * farthest) / speed[j])) / (Math.PI * farthest)
+      : inverseMeanDistance(radius[i], height[i], radius[j], height[j]) -
+        slope * Math.log(logarithmArgument(electrode, i, j));
+  return (slope * weight) / step + smooth;
+}
+
+/**
+ * Fills a block of a matrix with the potential, V, at each node of `at` per charge, C, of each node of
+ * `from`.
+ * @param mirrors null: free space
+ * @param matrix row by row, `stride` columns; the block begins at (row, column)
+ */
+export function fillInfluence(
+  at: Electrode,
+  from: Electrode,
+  mirrors: Mirrors | null,
+  matrix: Float64Array,
+  stride: number,
+  row: number,
+  column: number,
+): void {
+  const own = at === from;
+  for (let i = 0; i < at.radius.length; i++) {
+    for (let j = 0; j < from.radius.length; j++) {
+      let value = own
+        ? ownPart(at, i, j)
+        : inverseMeanDistance(at.radius[i], at.height[i], from.radius[j], from.height[j]);
+      if (mirrors) value += imagePart(at.radius[i], at.height[i], from.radius[j], from.height[j], mirrors);
+      matrix[(row + i) * stride + column + j] = COULOMB_CONSTANT * value;
+    }
+  }
+}

@@ -1,0 +1,64 @@
+/**
+ * Quadrature weights that integrate a smooth function times a logarithm exactly for the trigonometric
+ * polynomials that the nodes can tell apart.
+ */
+
+const periodicMemory = new Map<number, Float64Array>();
+const openMemory = new Map<number, Float64Array>();
+
+function remembered(
+  memory: Map<number, Float64Array>,
+  count: number,
+  make: (count: number) => Float64Array,
+): Float64Array {
+  const known = memory.get(count);
+  if (known) return known;
+  const weights = make(count);
+  memory.set(count, weights);
+  return weights;
+}
+
+function periodic(count: number): Float64Array {
+  const half = count / 2;
+  return Float64Array.from({ length: count }, (_, difference) => {
+    const angle = (2 * Math.PI * difference) / count;
+    let sum = 0;
+    for (let m = 1; m < half; m++) sum += Math.cos(m * angle) / m;
+    return (-2 * Math.PI * sum) / half - (Math.PI * Math.cos(half * angle)) / (half * half);
+  });
+}
+
+/**
+ * Weights for ∫₀^2π ln(4 sin²((t−s)/2)) f(s) ds on equidistant nodes, by the difference of the nodes'
+ * numbers.
+ *
+ * Source: R. Kress, Linear Integral Equations (1989), sec. 12.3 (Martensen and Kussmaul).
+ * @param count even number of nodes
+ */
+export function periodicLogarithmWeights(count: number): Float64Array {
+  return remembered(periodicMemory, count, periodic);
+}
+
+function open(count: number): Float64Array {
+  const weights = new Float64Array(count * count);
+  const cosine = (order: number, node: number): number => Math.cos((order * (node + 0.5) * Math.PI) / count);
+  for (let i = 0; i < count; i++) {
+    for (let j = 0; j < count; j++) {
+      let sum = Math.LN2;
+      for (let m = 1; m < count; m++) sum += (2 / m) * cosine(m, i) * cosine(m, j);
+      weights[i * count + j] = (-2 * Math.PI * sum) / count;
+    }
+  }
+  return weights;
+}
+
+/**
+ * Weights for ∫₀^π ln((cos t − cos s)²) f(s) ds on the nodes (j + ½)π/count, row by row in t: `count`²
+ * values.
+ *
+ * Source: J. C. Mason, D. C. Handscomb, Chebyshev Polynomials (2003), sec. 9.3: the integral of
+ * ln|cos t − cos s|·cos(ns) is −π ln 2 for n = 0 and −(π/n)·cos(nt) else.
+ */
+export function openLogarithmWeights(count: number): Float64Array {
+  return remembered(openMemory, count, open);
+}
