@@ -1,4 +1,3 @@
-import { Icon } from "../ui/Icon";
 import { Menu, type MenuEntry } from "../ui/Menu";
 import { useShow } from "../workbench/hooks";
 import { workbench } from "../workbench/session";
@@ -30,5 +29,5 @@ export function DesignMenu({ onImport }: { onImport: () => void }) {
     { kind: "action", label: "Export the whole show", run: saveShow },
     { kind: "action", label: "Load the example, the pier hall pair", run: () => workbench.resetToExamples() },
   ];
-  return <Menu name="Designs and files" label={<Icon name="folder" />} entries={entries} />;
+  return <Menu name="Designs and files" label="Designs" entries={entries} />;
 }

@@ -2,7 +2,7 @@ import { useMemo, useState } from "react";
 import { findingMessage } from "../evaluation/findingMessage";
 import { FindingList, type FindingRow, type Severity } from "../ui/FindingList";
 import { Icon } from "../ui/Icon";
-import { useEvaluation, useUnitSystem } from "../workbench/hooks";
+import { useEvaluation, useSession, useUnitSystem } from "../workbench/hooks";
 import styles from "./FindingsDock.module.css";
 import { findingCounts, inOrderOfSeverity } from "./findingCounts";
 
@@ -10,6 +10,7 @@ import { findingCounts, inOrderOfSeverity } from "./findingCounts";
 export function FindingsDock({ onGo }: { onGo: (where: string) => void }) {
   const findings = useEvaluation((evaluation) => evaluation.findings);
   const system = useUnitSystem();
+  const judged = useSession((session) => session.driveRevision > 0);
   const [open, setOpen] = useState(true);
   const rows = useMemo(
     () =>
@@ -28,8 +29,8 @@ export function FindingsDock({ onGo }: { onGo: (where: string) => void }) {
       <button type="button" className={styles.head} aria-expanded={open} onClick={() => setOpen(!open)}>
         <h2 className={styles.title}>Findings</h2>
         {rows.length === 0 && (
-          <span className={styles.none}>
-            <Icon name="ok" /> none
+          <span className={judged ? styles.none : undefined}>
+            {judged ? <Icon name="ok" /> : null} {judged ? "none" : "not judged yet"}
           </span>
         )}
         {findingCounts(findings).map(({ severity, text }) => (

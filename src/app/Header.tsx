@@ -41,8 +41,8 @@ export function Header({ onImport, onCautions, onSheet }: HeaderProps) {
         <SaveStateSign />
       </div>
       <div className={`${styles.cell} ${styles.last}`}>
-        <Button kind="filled" icon="sheet" onClick={onSheet}>
-          Build sheet
+        <Button kind="filled" icon="sheet" aria-label="Build sheet" onClick={onSheet}>
+          <span className={styles.wideOnly}>Build sheet</span>
         </Button>
       </div>
     </div>

@@ -1,8 +1,8 @@
 import { Suspense } from "react";
 import { Button } from "../ui/Button";
+import { lazyPart } from "./lazyPart";
 import { closeSheet } from "./place";
 import styles from "./SheetView.module.css";
-import { lazyPart } from "./lazyPart";
 import { Waiting } from "./Waiting";
 
 const BuildSheet = lazyPart(import.meta.glob("../sheet/BuildSheet.tsx"), "BuildSheet");

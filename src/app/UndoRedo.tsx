@@ -1,8 +1,9 @@
 import { Button } from "../ui/Button";
 import { useSession } from "../workbench/hooks";
 import { workbench } from "../workbench/session";
+import styles from "./Header.module.css";
 
-/** Back and forth through everything that was done, each with the name of the step. */
+/** Back and forth through everything that was done; the last step's name is on the button. */
 export function UndoRedo() {
   const { undoLabel, redoLabel, canUndo, canRedo } = useSession((session) => session);
   const undo = undoLabel ?? "Nothing to undo";
@@ -16,7 +17,9 @@ export function UndoRedo() {
         title={undo}
         disabled={!canUndo}
         onClick={() => workbench.undo()}
-      />
+      >
+        {undoLabel && <span className={`${styles.step} ${styles.wideOnly}`}>{undoLabel}</span>}
+      </Button>
       <Button
         kind="bare"
         icon="redo"

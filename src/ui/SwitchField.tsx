@@ -20,6 +20,7 @@ export function SwitchField({ value, onCommit, path, ...cell }: SwitchFieldProps
           role="switch"
           data-field={path}
           checked={value}
+          aria-checked={value}
           aria-describedby={`${id}-remarks`}
           onChange={(event) => onCommit(event.target.checked)}
         />

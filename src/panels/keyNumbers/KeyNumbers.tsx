@@ -8,7 +8,7 @@ export function KeyNumbers() {
       <dl className={styles.strip}>
         <ResultFigure id="secondary.resonance" size="large" />
         <ResultFigure id="primary.resonance" size="large" />
-        <ResultFigure id="tuning.suggestedTap" />
+        <ResultFigure id="secondary.loadedResonance" />
         <ResultFigure id="coupling.circuit" />
         <ResultFigure id="topLoad.breakoutVoltage" />
         <ResultFigure id="response.lowerPole" />
