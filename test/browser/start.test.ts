@@ -11,6 +11,7 @@ describe("the production build in a real browser", () => {
 
   it("prints text, not empty boxes, into a PDF", async () => {
     const { page } = await openPage();
+    await page.goto("about:blank");
     await page.setContent("<p>Tap at 6.2 turns</p>");
     const pdf = await page.pdf({ format: "A4" });
     expect(pageCount(pdf)).toBe(1);
