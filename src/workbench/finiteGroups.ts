@@ -1,6 +1,7 @@
 /** The guard at the evaluator's edge: what is not finite never reaches the screen. */
 import type { DriveEvaluation, FieldEvaluation } from "../evaluation/evaluation";
 import type { Finding } from "../evaluation/finding";
+import { resultNotFinite } from "../evaluation/rules/resultNotFinite";
 
 /** Whether every number in plain data, however deep, is finite. */
 export function isFiniteThroughout(value: unknown): boolean {
@@ -18,12 +19,22 @@ export function finiteField(field: FieldEvaluation): FieldEvaluation {
   return Object.fromEntries(entries) as FieldEvaluation;
 }
 
+/** Of each group the result that stands for it, and the field to look at first. */
+const STANDS_FOR: Record<string, { quantity: string; where: string }> = {
+  secondary: { quantity: "secondary.resonance", where: "secondary.turns" },
+  topLoad: { quantity: "topLoad.capacitance", where: "topLoad.surfaceFactor" },
+  primary: { quantity: "primary.inductance", where: "primary.turns" },
+  coupling: { quantity: "coupling.atResonance", where: "primary.innerRadius" },
+  tank: { quantity: "tank.capacitance", where: "tank.unit.capacitance" },
+  tuning: { quantity: "tuning.suggestedTap", where: "primary.tap" },
+  response: { quantity: "response.lowerPole", where: "primary.tap" },
+};
+
 function notFinite(group: string): Finding {
   return {
-    severity: "error",
-    code: "result-not-finite",
-    where: group,
-    quantity: group,
+    severity: resultNotFinite.severity,
+    code: resultNotFinite.code,
+    ...STANDS_FOR[group],
     value: null,
     limit: null,
     remedy: "take back the last change, or bring the marked fields into their ranges",

@@ -1,5 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { fieldAt } from "../../src/design/fields";
+import { findingMessage } from "../../src/evaluation/findingMessage";
 import type { EvaluationRequest } from "../../src/workbench/evaluation.worker";
 import type { EvaluatorReply } from "../../src/workbench/evaluator";
 import { finiteDrive, finiteField, isFiniteThroughout } from "../../src/workbench/finiteGroups";
@@ -181,6 +183,15 @@ describe("the evaluator over a worker", () => {
 });
 
 describe("the guard against what is not finite", () => {
+  it.each(Object.keys({ ...fieldWith(1), ...EMPTY_DRIVE }).filter((name) => name !== "findings"))(
+    "has a sentence and a field to look at for the group %s",
+    (name) => {
+      const broken = { [name]: { number: Number.NaN } };
+      const [finding] = finiteDrive({ ...fieldWith(1), ...broken }, { ...EMPTY_DRIVE, ...broken }).findings;
+      expect(findingMessage(finding, "metric")).toMatch(/^.+ could not be computed .+\.$/);
+      expect(fieldAt(finding.where)).not.toBeNull();
+    },
+  );
   it.each([Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY])(
     "drops a group with %s",
     (value) => {
@@ -188,7 +199,7 @@ describe("the guard against what is not finite", () => {
       expect(field.tank).toBeNull();
       const { findings } = finiteDrive(fieldWith(value), EMPTY_DRIVE);
       expect(findings).toMatchObject([
-        { severity: "error", code: "result-not-finite", where: "tank", value: null },
+        { severity: "error", code: "result-not-finite", where: "tank.unit.capacitance", value: null },
       ]);
     },
   );

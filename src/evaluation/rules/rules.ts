@@ -1,6 +1,7 @@
 /** Every rule, each with its test; the findings of a design are what they say, in this order. */
 import { aboveRange, belowRange } from "./fieldRange";
 import { primaryInsideFormer, tapPastEnd, tubeThickerThanPitch, wallThickerThanTube } from "./primaryFits";
+import { resultNotFinite } from "./resultNotFinite";
 import type { Rule } from "./rule";
 import { couplingHigh, measuredResonanceDiffers, noSuggestedTap, notTuned } from "./tuning";
 import { gradientHigh } from "./winding";
@@ -20,4 +21,5 @@ export const RULES: readonly Rule[] = [
   aboveRange,
   measuredResonanceDiffers,
   notTuned,
+  resultNotFinite,
 ];
