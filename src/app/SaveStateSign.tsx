@@ -22,7 +22,7 @@ export function SaveStateSign() {
       className={`${styles.save} ${saveState === "failed" ? styles.trouble : ""}`}
     >
       <Icon name={icon} size={14} />
-      {word}
+      <span className={styles.saveWord}>{word}</span>
     </span>
   );
 }

@@ -37,8 +37,9 @@ describe("the panels of a design", () => {
     expect(missing).toEqual([]);
   });
 
-  it("give every field a name, and no two fields of a group the same", () => {
-    for (const input of document.querySelectorAll("[data-field]")) expect(input).toHaveAccessibleName();
+  it("give every field a name", () => {
+    const inputs = [...document.querySelectorAll<HTMLInputElement>("[data-field]")];
+    expect(inputs.filter((input) => !input.labels?.[0]?.textContent)).toEqual([]);
   });
 
   it("put what is typed into the design as one step, and show what is taken back", async () => {
