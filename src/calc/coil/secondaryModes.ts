@@ -150,6 +150,18 @@ function scaledMode(
 }
 
 /**
+ * Current at a height on the winding, A, at 1 V at the top.
+ * @param functions number of charge functions, the top charge not counted
+ * @param part of the winding's length, 0 at the lower end, 1 at the upper
+ */
+export function modeCurrent(mode: SecondaryMode, functions: number, part: number): number {
+  const t = Math.acos(1 - 2 * part);
+  const above = (n: number): number => (n === 0 ? Math.PI - t : -Math.sin(n * t) / n);
+  const charge = mode.charges.reduce((sum, value, n) => sum + value * (n < functions ? above(n) : 1), 0);
+  return 2 * Math.PI * mode.resonance * charge;
+}
+
+/**
  * The lowest modes.
  * @param inductance H, section matrix of the winding, `sections`² values
  * @param functions number of charge functions in the elastance, the top charge not counted

@@ -1,0 +1,4 @@
+import { CAPACITANCE_CHECKS } from "./checks/capacitance";
+import { runChecks } from "./runChecks";
+
+runChecks(CAPACITANCE_CHECKS);

@@ -1,0 +1,4 @@
+import { ELECTROSTATICS_CHECKS } from "./checks/coilElectrostatics";
+import { runChecks } from "./runChecks";
+
+runChecks(ELECTROSTATICS_CHECKS);
