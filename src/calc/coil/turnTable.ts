@@ -1,0 +1,35 @@
+/**
+ * Rows of values at whole turns 0, 1 … n (each of `width` values), read at any turn: cubic Hermite with
+ * central differences as slopes (Catmull–Rom), so value and slope run through the whole turns unbroken.
+ *
+ * Source: Catmull & Rom, in Computer Aided Geometric Design (1974), 317.
+ */
+export function turnTableWeights(turn: number, last: number): { first: number; weights: number[] } {
+  const i = Math.max(0, Math.min(Math.floor(turn), last - 1));
+  const t = turn - i;
+  const slopeA = t * (1 - t) * (1 - t);
+  const slopeB = t * t * (t - 1);
+  const b = t * t * (3 - 2 * t);
+  const weights = [0, 1 - b, b, 0];
+  addSlope(weights, slopeA, i > 0 ? 0 : 1, 2);
+  addSlope(weights, slopeB, 1, i + 2 <= last ? 3 : 2);
+  return { first: i - 1, weights };
+}
+
+function addSlope(weights: number[], slope: number, from: number, to: number): void {
+  const share = slope / (to - from);
+  weights[to] = (weights[to] as number) + share;
+  weights[from] = (weights[from] as number) - share;
+}
+
+/** Column `column` of the table at `turn`. */
+export function readTurnTable(table: Float64Array, turn: number, width = 1, column = 0): number {
+  const last = table.length / width - 1;
+  if (last === 0) return table[column] as number;
+  const { first, weights } = turnTableWeights(turn, last);
+  let value = 0;
+  weights.forEach((weight, k) => {
+    if (weight !== 0) value += weight * (table[(first + k) * width + column] as number);
+  });
+  return value;
+}
