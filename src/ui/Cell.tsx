@@ -21,11 +21,13 @@ export interface CellProps {
   remarks?: readonly Remark[];
   /** takes the whole width of the block */
   wide?: boolean;
+  /** what can be done about the remarks, beneath them */
+  ways?: ReactNode;
   children: ReactNode;
 }
 
 /** One ruled cell of a title block: a small caption above its value, remarks beneath. */
-export function Cell({ id, label, help, range, remarks = [], wide = false, children }: CellProps) {
+export function Cell({ id, label, help, range, remarks = [], wide = false, ways, children }: CellProps) {
   const worst = remarks.find((remark) => remark.severity === "error") ?? remarks[0];
   return (
     <div className={`${styles.cell} ${wide ? styles.wide : ""} ${worst ? styles[worst.severity] : ""}`}>
@@ -41,12 +43,12 @@ export function Cell({ id, label, help, range, remarks = [], wide = false, child
           <p key={remark.sentence} className={`${styles.remark} ${styles[remark.severity]}`}>
             <Icon name={remark.severity} size={13} />
             <span>
-              <span className="visually-hidden">{severityWord[remark.severity]}: </span>
-              {remark.sentence}
+              <strong>{severityWord[remark.severity]}.</strong> {remark.sentence}
             </span>
           </p>
         ))}
       </div>
+      {ways}
     </div>
   );
 }

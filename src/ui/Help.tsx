@@ -28,7 +28,6 @@ export function Help({ label, help, range }: HelpProps) {
         className={styles.mark}
         popoverTarget={id}
         aria-label={`About ${label}`}
-        tabIndex={-1}
       >
         <Icon name="help" size={13} />
       </button>

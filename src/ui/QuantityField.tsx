@@ -100,7 +100,12 @@ export function QuantityField(props: QuantityFieldProps) {
     : [...(cell.remarks ?? [])];
 
   return (
-    <Cell id={id} {...cell} remarks={remarks}>
+    <Cell
+      id={id}
+      {...cell}
+      remarks={remarks}
+      ways={trouble && <Choices of={trouble.choices} onChoose={commit} />}
+    >
       <div className={styles.entry}>
         <input
           ref={input}
@@ -138,16 +143,20 @@ export function QuantityField(props: QuantityFieldProps) {
           </button>
         )}
       </div>
-      {trouble && trouble.choices.length > 0 && (
-        <div className={styles.choices}>
-          {trouble.choices.map((choice) => (
-            <Button key={choice} onClick={() => commit(choice)}>
-              {choice}
-            </Button>
-          ))}
-        </div>
-      )}
     </Cell>
+  );
+}
+
+function Choices({ of, onChoose }: { of: readonly string[]; onChoose: (text: string) => void }) {
+  if (of.length === 0) return null;
+  return (
+    <div className={styles.choices}>
+      {of.map((choice) => (
+        <Button key={choice} onClick={() => onChoose(choice)}>
+          {choice}
+        </Button>
+      ))}
+    </div>
   );
 }
 

@@ -63,7 +63,7 @@ describe("the whole screen", () => {
 
   it("renames the open design in its title cell, and ignores an empty title", async () => {
     const user = userEvent.setup();
-    const title = screen.getByLabelText<HTMLInputElement>("Title of the design");
+    const title = document.getElementById("design-title") as HTMLInputElement;
     await user.clear(title);
     await user.type(title, "Hall coil{Enter}");
     expect(design().title).toBe("Hall coil");

@@ -10,6 +10,9 @@ import { workbench } from "../../workbench/session";
 import { meaningRefusal } from "./meaning";
 import { useRemarks } from "./useRemarks";
 
+/** enough to show a limit as it was declared, without trailing zeros */
+const rangeDigits = 7;
+
 interface DesignFieldProps {
   /** dotted path in the design, with indices */
   path: string;
@@ -45,7 +48,7 @@ function useEntry(path: string) {
 function NumberEntry({ field, path, wide }: EntryProps<NumberField>) {
   const system = useUnitSystem();
   const { value, ...entry } = useEntry(path);
-  const text = (limit: number) => formatQuantity(limit, field.dimension, system).text;
+  const text = (limit: number) => formatQuantity(limit, field.dimension, system, rangeDigits).text;
   return (
     <QuantityField
       {...entry}
