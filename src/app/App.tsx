@@ -4,6 +4,7 @@ import { CautionsDialog } from "./CautionsDialog";
 import { DropTarget } from "./DropTarget";
 import { Header } from "./Header";
 import { ImportRefusal } from "./ImportRefusal";
+import { NewVersion } from "./NewVersion";
 import { Notices } from "./Notices";
 import { PhoneLayout } from "./PhoneLayout";
 import { openSheet, useSheetOpen } from "./place";
@@ -29,6 +30,7 @@ export function App() {
     <>
       <Header onImport={askForFile} onCautions={() => setReading(true)} onSheet={openSheet} />
       <Notices />
+      <NewVersion />
     </>
   );
   return (

@@ -43,9 +43,15 @@ export function FindingsDock({ onGo }: { onGo: (where: string) => void }) {
           <Icon name="chevron" size={14} />
         </span>
       </button>
-      {open && rows.length > 0 && (
+      {open && (
         <div className={styles.list}>
-          <FindingList rows={rows} onGo={onGo} />
+          {rows.length > 0 ? (
+            <FindingList rows={rows} onGo={onGo} />
+          ) : (
+            <p className={styles.nothing}>
+              {judged ? "Nothing needs attention." : "The design is being judged."}
+            </p>
+          )}
         </div>
       )}
     </div>

@@ -10,10 +10,10 @@ export function KeyNumbers() {
         <ResultFigure id="primary.resonance" size="large" />
         <ResultFigure id="secondary.loadedResonance" />
         <ResultFigure id="coupling.circuit" />
-        <ResultFigure id="topLoad.breakoutVoltage" />
+        <ResultFigure id="topLoad.breakoutVoltage" caption="Breakout voltage" />
         <ResultFigure id="response.lowerPole" />
         <ResultFigure id="response.upperPole" />
-        <ResultFigure id="tank.characteristicImpedance" />
+        <ResultFigure id="tank.characteristicImpedance" caption="Characteristic impedance" />
       </dl>
     </section>
   );

@@ -17,13 +17,15 @@ interface DesignFieldProps {
   /** dotted path in the design, with indices */
   path: string;
   wide?: boolean;
+  /** without the findings beneath it, where the field stands a second time */
+  quiet?: boolean;
 }
 
 /** One field of the design with all that its declaration says: label, unit, range, help. */
-export function DesignField({ path, wide }: DesignFieldProps) {
+export function DesignField({ path, wide, quiet }: DesignFieldProps) {
   const field = fieldAt(path);
   if (!field) throw new Error(`no field is declared as “${path}”`);
-  if (field.kind === "number") return <NumberEntry field={field} path={path} wide={wide} />;
+  if (field.kind === "number") return <NumberEntry field={field} path={path} wide={wide} quiet={quiet} />;
   return field.kind === "choice" ? (
     <ChoiceEntry field={field} path={path} wide={wide} />
   ) : (
@@ -35,6 +37,7 @@ interface EntryProps<Kind> {
   field: Kind;
   path: string;
   wide?: boolean;
+  quiet?: boolean;
 }
 
 function useEntry(path: string) {
@@ -45,13 +48,14 @@ function useEntry(path: string) {
   };
 }
 
-function NumberEntry({ field, path, wide }: EntryProps<NumberField>) {
+function NumberEntry({ field, path, wide, quiet }: EntryProps<NumberField>) {
   const system = useUnitSystem();
-  const { value, ...entry } = useEntry(path);
+  const { value, remarks, ...entry } = useEntry(path);
   const text = (limit: number) => formatQuantity(limit, field.dimension, system, rangeDigits).text;
   return (
     <QuantityField
       {...entry}
+      remarks={quiet ? [] : remarks}
       label={field.label}
       help={field.help}
       path={path}

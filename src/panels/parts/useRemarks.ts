@@ -1,17 +1,20 @@
 import { useMemo } from "react";
+import type { Finding } from "../../evaluation/finding";
 import { findingMessage } from "../../evaluation/findingMessage";
 import type { Remark } from "../../ui/Cell";
 import { useEvaluation, useUnitSystem } from "../../workbench/hooks";
 
 /** The findings whose remedy is this field, as remarks beneath it. */
 export function useRemarks(path: string): Remark[] {
-  const findings = useEvaluation((evaluation) => evaluation.findings);
+  // findings are new objects with every evaluation; as text they are the same, and the field stands still
+  const own = useEvaluation(({ findings }) => JSON.stringify(findings.filter(({ where }) => where === path)));
   const system = useUnitSystem();
   return useMemo(
     () =>
-      findings
-        .filter((finding) => finding.where === path)
-        .map((finding) => ({ severity: finding.severity, sentence: findingMessage(finding, system) })),
-    [findings, path, system],
+      (JSON.parse(own) as Finding[]).map((finding) => ({
+        severity: finding.severity,
+        sentence: findingMessage(finding, system),
+      })),
+    [own, system],
   );
 }

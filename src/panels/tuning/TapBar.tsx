@@ -15,7 +15,7 @@ export function TapBar() {
     <section className={styles.bar} aria-label="Tap">
       <TapSlider />
       <div className={styles.cells}>
-        <DesignField path="primary.tap" />
+        <DesignField path="primary.tap" quiet />
         <dl className={styles.suggested}>
           <ResultFigure id="tuning.suggestedTap" size="large" />
         </dl>
