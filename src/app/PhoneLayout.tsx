@@ -6,9 +6,16 @@ import { Tabs } from "../ui/Tabs";
 import styles from "./App.module.css";
 import { DesignPanels } from "./DesignPanels";
 import { Drawing } from "./Drawing";
+import { Editable } from "./Editable";
 import { FindingsDock } from "./FindingsDock";
 import { goToField } from "./goToField";
 import { viewTabs } from "./Views";
+
+const panels = (
+  <Editable>
+    <DesignPanels />
+  </Editable>
+);
 
 /** One column: the drawing stays in sight above the tap, the numbers and what is being changed. */
 export function PhoneLayout({ header }: { header: ReactNode }) {
@@ -24,12 +31,14 @@ export function PhoneLayout({ header }: { header: ReactNode }) {
         <div className={styles.section}>
           <Drawing />
         </div>
-        <TapBar />
+        <Editable>
+          <TapBar />
+        </Editable>
         <KeyNumbers />
         <FindingsDock onGo={go} />
         <Tabs
           name="Views"
-          tabs={[{ id: "design", label: "Design", content: <DesignPanels />, keep: true }, ...viewTabs]}
+          tabs={[{ id: "design", label: "Design", content: panels, keep: true }, ...viewTabs]}
           chosen={chosen}
           onChoose={setChosen}
         />

@@ -7,6 +7,9 @@ import { Waiting } from "./Waiting";
 
 const BuildSheet = lazyPart(import.meta.glob("../sheet/BuildSheet.tsx"), "BuildSheet");
 
+/** The button that led here is out of sight now, so the focus goes with the reader. */
+const takeFocus = (sheet: HTMLElement | null) => sheet?.focus();
+
 /** The build sheet as it will be printed, with a bar above it that stays off the paper. */
 export function SheetView() {
   return (
@@ -18,7 +21,7 @@ export function SheetView() {
           Print
         </Button>
       </header>
-      <main className={styles.paper} tabIndex={-1}>
+      <main className={styles.paper} tabIndex={-1} ref={takeFocus}>
         <Suspense fallback={<Waiting what="build sheet" />}>
           <BuildSheet />
         </Suspense>

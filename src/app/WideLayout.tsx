@@ -4,6 +4,7 @@ import { TapBar } from "../panels/tuning/TapBar";
 import styles from "./App.module.css";
 import { DesignPanels } from "./DesignPanels";
 import { Drawing } from "./Drawing";
+import { Editable } from "./Editable";
 import { FindingsDock } from "./FindingsDock";
 import { goToField } from "./goToField";
 import { Views } from "./Views";
@@ -14,13 +15,17 @@ export function WideLayout({ header }: { header: ReactNode }) {
     <div className={styles.sheet}>
       <header className={styles.head}>{header}</header>
       <section className={styles.panels} aria-label="Design" tabIndex={-1}>
-        <DesignPanels />
+        <Editable>
+          <DesignPanels />
+        </Editable>
       </section>
       <main className={styles.drawing}>
         <div className={styles.section}>
           <Drawing />
         </div>
-        <TapBar />
+        <Editable>
+          <TapBar />
+        </Editable>
       </main>
       <section className={styles.results} aria-label="Results">
         <KeyNumbers />
