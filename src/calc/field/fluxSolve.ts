@@ -15,6 +15,7 @@
 import { MAGNETIC_CONSTANT } from "../constants";
 import { factorise, solveFactorised } from "./cholesky";
 import { completeEllipticKE, type EllipticPair } from "./elliptic";
+import { periodicLogarithmWeights } from "./logarithmWeights";
 import { ringMutualInductance } from "./loops";
 
 export interface RoundTurns {
@@ -114,7 +115,7 @@ function fluxMatrix(turns: RoundTurns, nodes: number, floorConducts: boolean): F
   const size = count * nodes;
   const { r, z } = surfaceNodes(turns, nodes);
   const matrix = new Float64Array(size * size);
-  const weights = logarithmWeights(nodes);
+  const weights = periodicLogarithmWeights(nodes);
   for (let i = 0; i < size; i++) {
     const turn = Math.floor(i / nodes);
     for (let j = 0; j <= i; j++) {
@@ -181,16 +182,4 @@ function logarithmicCoefficient(a: number, b: number, distance: number): number 
   const m = (4 * a * b) / farthestSquared;
   completeEllipticKE(m, elliptic);
   return ((MAGNETIC_CONSTANT * Math.sqrt(farthestSquared)) / Math.PI) * (elliptic.E - 0.5 * m * elliptic.K);
-}
-
-/** Kress (12.19): weights of ∫ln(4 sin²((t−τ)/2)) f(τ) dτ at n = 2N equidistant nodes. */
-function logarithmWeights(nodes: number): Float64Array {
-  const half = nodes / 2;
-  const weights = new Float64Array(nodes);
-  for (let k = 0; k < nodes; k++) {
-    let sum = 0;
-    for (let m = 1; m < half; m++) sum += Math.cos((2 * Math.PI * m * k) / nodes) / m;
-    weights[k] = ((-2 * Math.PI) / half) * sum - (Math.PI / (half * half)) * Math.cos(Math.PI * k);
-  }
-  return weights;
 }

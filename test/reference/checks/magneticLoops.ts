@@ -5,8 +5,8 @@ import { parallelAxisMutualInductance } from "../../../src/calc/field/parallelAx
 import { windingInductance } from "../../../src/calc/field/windingInductance";
 import type { ReferenceCheck } from "../check";
 import loops from "../loops.json";
-import published from "../published.json";
 import solenoids from "../solenoids.json";
+import { publishedValue } from "./publishedValue";
 
 const LOOPS = "loops.json: mpmath, 60 digits, cross-checked by quadrature";
 
@@ -93,13 +93,8 @@ const windings: ReferenceCheck[] = solenoids.round_wire.flatMap(({ name, inputs,
   ];
 });
 
-function entry(id: string): Record<string, unknown> {
-  const found = (published as { id: string; value: unknown }[]).find((one) => one.id === id);
-  return (found?.value ?? {}) as Record<string, unknown>;
-}
-
 const publishedCircles: ReferenceCheck[] = ["M-coaxial-rosa-grover", "M-coaxial-more"].flatMap((id) =>
-  Object.entries(entry(id)).map(([name, value]) => {
+  Object.entries(publishedValue(id)).map(([name, value]) => {
     const [a, b, d] = (name.match(/[\d.]+/g) ?? []).map((figure) => Number(figure) / 100);
     return {
       id: `published.${id}.${name}`,
@@ -116,7 +111,7 @@ const publishedCircles: ReferenceCheck[] = ["M-coaxial-rosa-grover", "M-coaxial-
 );
 
 const printedNagaoka: ReferenceCheck[] = Object.entries(
-  entry("L-nagaoka")["table (4 figures, as printed)"] as Record<string, number>,
+  publishedValue("L-nagaoka")["table (4 figures, as printed)"] as Record<string, number>,
 ).map(([ratio, value]) => ({
   id: `published.nagaoka.${ratio}`,
   group: "Current sheets",
@@ -140,7 +135,7 @@ const rosaWorked: ReferenceCheck[] = (
   group: "Windings of round wire",
   name: `Rosa's worked correction, ${turns} turns`,
   source: "Rosa, Bull. Bur. Stds 2 (1906) 161, corrections A and B; worked in published.json; good to 1e-4",
-  reference: (entry("L-rosa-worked")[key] as Record<string, number>).corrected_uH! * 1e-6,
+  reference: (publishedValue("L-rosa-worked")[key] as Record<string, number>).corrected_uH! * 1e-6,
   unit: "H",
   tolerance: 1e-4,
   compute: () => windingInductance({ turns, pitch, radius: diameter / 2, conductorRadius: wire / 2 }),
@@ -152,7 +147,7 @@ const rosaB: ReferenceCheck[] = ["2", "5", "10", "20", "50", "100"].map((key) =>
   group: "Windings of round wire",
   name: `Rosa's correction B for ${key} turns`,
   source: "Rosa 1907, table VIII; Grover 1946, table 39: four places, for turns close together",
-  reference: entry("L-rosa-B")[key] as number,
+  reference: publishedValue("L-rosa-B")[key] as number,
   unit: "",
   tolerance: 1.5e-4,
   absolute: true,
@@ -167,7 +162,7 @@ const rosaB: ReferenceCheck[] = ["2", "5", "10", "20", "50", "100"].map((key) =>
 }));
 
 /** Wheeler claims 1 % for length > 0.8 radius (author's range, from memory). */
-const wheeler: ReferenceCheck[] = Object.entries(entry("L-wheeler-solenoid"))
+const wheeler: ReferenceCheck[] = Object.entries(publishedValue("L-wheeler-solenoid"))
   .filter(([ratio]) => Number(ratio) >= 0.8)
   .map(([ratio, figures]) => ({
     id: `published.wheeler.${ratio}`,
