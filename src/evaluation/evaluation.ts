@@ -24,7 +24,8 @@ export interface SecondaryResult {
   bareResonance: number;
   resonance: number;
   loadedResonance: number;
-  resonancePrimaryShorted: number;
+  /** null while the primary has no solution */
+  resonancePrimaryShorted: number | null;
   overtones: number[];
   effectiveInductance: number;
   effectiveCapacitance: number;
@@ -32,8 +33,8 @@ export interface SecondaryResult {
   qualityFactor: number;
   /** V/m along the winding per volt at the top, largest */
   maximumGradientPerVolt: number;
-  /** V/m along the winding with the top load at its breakout voltage */
-  maximumGradient: number;
+  /** V/m along the winding with the top load at its breakout voltage; null without a top load */
+  maximumGradient: number | null;
 }
 
 export interface TopLoadResult {
@@ -83,7 +84,8 @@ export interface TankResult {
   capacitance: number;
   peakVoltageRating: number;
   units: number;
-  characteristicImpedance: number;
+  /** null while the primary has no solution */
+  characteristicImpedance: number | null;
 }
 
 export interface TuningPoint {
@@ -104,8 +106,8 @@ export interface TuningResult {
   suggestedTapBand: { low: number; high: number } | null;
   /** Hz, what the primary is tuned to */
   targetResonance: number;
-  /** relative difference of the primary's resonance from the target */
-  detuning: number;
+  /** relative difference of the primary's resonance from the target; null where the tap is not on the conductor */
+  detuning: number | null;
   tuned: boolean;
   curve: TuningPoint[];
 }

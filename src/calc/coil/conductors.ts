@@ -2,7 +2,8 @@
  * The conductors of a coil as simple shapes in the half plane (radius, height), with the distances
  * between them: what the field solve meshes, the findings judge and the drawing shows.
  */
-import type { Primary, Room, Secondary, StrikeRail, TopLoadElement } from "../design-parts";
+import type { Room, Secondary, StrikeRail, TopLoadElement } from "../design-parts";
+import { heightAtTurn, type PrimaryShape, radiusAtTurn } from "./primaryGeometry";
 
 /** A circular section round the axis, or a circle on it: a toroid, a turn of tube, a rail, a sphere. */
 export interface RoundConductor {
@@ -30,12 +31,6 @@ export interface Cylinder {
 export type SecondaryShape = Pick<Secondary, "formerDiameter" | "windingLength" | "baseHeight"> & {
   wire: Pick<Secondary["wire"], "overallDiameter">;
 };
-
-/** What of a primary decides where its conductor lies; the tap is not part of it. */
-export type PrimaryShape = Pick<
-  Primary,
-  "innerRadius" | "turns" | "pitch" | "inclinationDegrees" | "tubeDiameter" | "baseHeight"
->;
 
 export interface CoilConductors {
   winding: Cylinder;
@@ -78,16 +73,6 @@ function topLoadConductor(element: TopLoadElement, index: number): RoundConducto
   };
 }
 
-/** Radius and height of a primary's conductor after a number of turns, m. */
-export function primaryPoint(primary: PrimaryShape, turns: number): { radius: number; height: number } {
-  const slope = (primary.inclinationDegrees * Math.PI) / 180;
-  const along = turns * primary.pitch;
-  return {
-    radius: primary.innerRadius + along * Math.cos(slope),
-    height: primary.baseHeight + along * Math.sin(slope),
-  };
-}
-
 /** The middles of the turns, counted in turns from the start; the last turn may be a part of one. */
 export function turnMiddles(turns: number): number[] {
   const whole = Math.floor(turns + 1e-9);
@@ -97,13 +82,12 @@ export function turnMiddles(turns: number): number[] {
 }
 
 function primaryRing(primary: PrimaryShape, middle: number): RoundConductor {
-  const { radius, height } = primaryPoint(primary, middle);
   return {
     kind: "ring",
     path: "primary",
-    centreRadius: radius,
+    centreRadius: radiusAtTurn(primary, middle),
     sectionRadius: 0.5 * primary.tubeDiameter,
-    centreHeight: height,
+    centreHeight: heightAtTurn(primary, middle),
   };
 }
 

@@ -82,11 +82,21 @@ function wholeTurnShares(turns: number, count: number): { rings: number; share: 
   ];
 }
 
+/** The nearer the turns, the sharper their currents crowd; the cap keeps many close turns from hanging. */
 function nodesPerTurn(tube: PrimaryTube, refinement: number): number {
   const spacing = tube.turns > 1 ? tube.pitch / tube.tubeDiameter : 2;
-  const nodes = spacing > 1.3 ? 12 : spacing > 1.12 ? 18 : 30;
-  return 2 * Math.round((nodes * refinement) / 2);
+  const wanted = NODES_BY_SPACING.find(([least]) => spacing > least)?.[1] ?? CLOSEST_NODES;
+  const most = Math.max(NODES_BY_SPACING[0][1], MOST_UNKNOWNS / tube.turns);
+  return 2 * Math.round((Math.min(wanted, most) * refinement) / 2);
 }
+
+const NODES_BY_SPACING: [[number, number], ...[number, number][]] = [
+  [1.3, 12],
+  [1.12, 18],
+  [1.06, 30],
+];
+const CLOSEST_NODES = 64;
+const MOST_UNKNOWNS = 600;
 
 /** The circle for turn n stands at the turn's middle. */
 function ringsOf(tube: PrimaryTube, count: number): RoundTurns {

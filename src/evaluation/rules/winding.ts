@@ -8,7 +8,7 @@ export const gradientHigh: Rule = {
   severity: "warning",
   sentence: "{field} of {value} is above {limit}, where a winding flashes over (common practice).",
   judge: (_, { secondary }) =>
-    judgeWhen(secondary !== null && secondary.maximumGradient > GRADIENT_LIMIT, () => ({
+    judgeWhen((secondary?.maximumGradient ?? 0) > GRADIENT_LIMIT, () => ({
       where: "secondary.windingLength",
       quantity: "secondary.maximumGradient",
       value: secondary?.maximumGradient ?? null,

@@ -1,0 +1,38 @@
+import type { Network } from "../../calc/circuit/network";
+import { polePair } from "../../calc/circuit/poles";
+import { responseCurve } from "../../calc/circuit/responseCurve";
+import type { ResponseResult } from "../evaluation";
+
+const MOST_SAMPLES = 400;
+/** The chart reaches this much below the lower and above the upper pole, in octaves of their ratio to it. */
+const MARGIN = 1.35;
+const FIRST_SAMPLES = 24;
+
+/** Frequencies to begin with: a geometric row, and each pole with its flanks. */
+function firstFrequencies(from: number, to: number, poles: readonly number[]): number[] {
+  const row = Array.from(
+    { length: FIRST_SAMPLES + 1 },
+    (_, index) => from * (to / from) ** (index / FIRST_SAMPLES),
+  );
+  const flanks = poles.flatMap((pole) => [0.99, 0.998, 1, 1.002, 1.01].map((part) => pole * part));
+  return [...row, ...flanks].sort((a, b) => a - b);
+}
+
+/** Response with and without the spark, over both poles; null where the poles cannot be found. */
+export function responseResult(unloaded: Network, loaded: Network): ResponseResult | null {
+  const bare = polePair(unloaded);
+  const sparked = polePair(loaded);
+  if (!bare || !sparked) return null;
+  const poles = [bare.lower, bare.upper, sparked.lower, sparked.upper].map((pole) => pole.frequency);
+  const [from, to] = [Math.min(...poles) / MARGIN, Math.max(...poles) * MARGIN];
+  const curve = (network: Network, own: readonly number[]) =>
+    responseCurve(network, firstFrequencies(from, to, own), MOST_SAMPLES);
+  return {
+    lowerPole: bare.lower.frequency,
+    upperPole: bare.upper.frequency,
+    loadedLowerPole: sparked.lower.frequency,
+    loadedUpperPole: sparked.upper.frequency,
+    curve: curve(unloaded, poles.slice(0, 2)),
+    loadedCurve: curve(loaded, poles.slice(2)),
+  };
+}

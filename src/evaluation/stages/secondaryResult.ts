@@ -1,0 +1,131 @@
+import { resistivity, wireMass, wireResistance } from "../../calc/coil/conductor";
+import type { ElectricField } from "../../calc/coil/electricField";
+import { formerCapacitance } from "../../calc/coil/formerCorrection";
+import { modeCurrent, type SecondaryMode } from "../../calc/coil/secondaryModes";
+import { windingAcResistance, windingWireLength } from "../../calc/coil/windingLoss";
+import type { Corrections, Secondary } from "../../calc/design-parts";
+import type { ProfilePoint } from "../evaluation";
+import { stage } from "../stage";
+import { type Modes, roundWireWinding, SECTIONS } from "./secondaryField";
+
+/** The modes as the rest of the road uses them: corrected, and with their losses. */
+export interface SecondaryCircuit {
+  modes: {
+    /** Hz, former included */
+    resonance: number;
+    /** F */
+    capacitance: number;
+    inductance: number;
+    /** Ω, of the mode normalised to the top */
+    resistance: number;
+    qualityFactor: number;
+    /** A per section at 1 V at the top */
+    current: number[];
+  }[];
+  bareResonance: number;
+  /** Ω, of the fundamental, referred to its largest current */
+  acResistance: number;
+  dcResistance: number;
+  wireLength: number;
+  wireMass: number;
+  profile: ProfilePoint[];
+  /** 1/m */
+  maximumGradientPerVolt: number;
+  /** H, low frequency */
+  inductance: number;
+  /** A at the base per volt at the top */
+  baseCurrentPerVolt: number;
+}
+
+const PROFILE_POINTS = 50;
+
+/** Factor by which the former lowers a mode's frequency: √(C/(C + ΔC)). */
+function formerFactor(mode: SecondaryMode, secondary: Secondary, corrections: Corrections): number {
+  if (!corrections.former) return 1;
+  const { formerDiameter, formerWall, formerPermittivity, windingLength } = secondary;
+  const radius = 0.5 * (formerDiameter - formerWall);
+  const added = formerCapacitance(mode, radius, formerWall, formerPermittivity, windingLength);
+  return Math.sqrt(mode.effectiveCapacitance / (mode.effectiveCapacitance + added));
+}
+
+function profileOf(mode: SecondaryMode, field: ElectricField, secondary: Secondary): ProfilePoint[] {
+  const functions = field.functions;
+  const points = Array.from({ length: PROFILE_POINTS + 1 }, (_, index) => {
+    const part = index / PROFILE_POINTS;
+    return {
+      height: secondary.baseHeight + part * secondary.windingLength,
+      voltage: mode.voltage[Math.round(part * SECTIONS)],
+      current: modeCurrent(mode, functions, part),
+    };
+  });
+  const largest = (of: (point: ProfilePoint) => number): number =>
+    Math.max(...points.map((point) => Math.abs(of(point))));
+  const [voltage, current] = [largest((point) => point.voltage), largest((point) => point.current)];
+  return points.map((point) => ({
+    ...point,
+    voltage: point.voltage / voltage,
+    current: point.current / current,
+  }));
+}
+
+function steepest(mode: SecondaryMode, length: number): number {
+  let largest = 0;
+  for (let s = 1; s <= SECTIONS; s++)
+    largest = Math.max(largest, Math.abs(mode.voltage[s] - mode.voltage[s - 1]));
+  return (largest * SECTIONS) / length;
+}
+
+function sumOf(matrix: Float64Array): number {
+  return matrix.reduce((sum, value) => sum + value, 0);
+}
+
+export const secondaryCircuitStage = stage(
+  (design) => ({
+    secondary: design.secondary,
+    corrections: design.corrections,
+    winding: roundWireWinding(design),
+  }),
+  (
+    { secondary, corrections, winding },
+    field: ElectricField | null,
+    modes: Modes | null,
+  ): SecondaryCircuit | null => {
+    if (!field || !modes) return null;
+    const { wire } = secondary;
+    const ohmMetres = resistivity(wire.material, secondary.windingTemperature);
+    const wireLength = windingWireLength(winding);
+    const fundamental = modes.loaded[0];
+    const loss = (mode: SecondaryMode): number =>
+      windingAcResistance(winding, mode.current, mode.resonance, ohmMetres).resistance *
+      (1 + corrections.lossAllowance);
+    const circuits = modes.loaded.map((mode, index) => {
+      const factor = formerFactor(mode, secondary, corrections);
+      const omega = 2 * Math.PI * mode.resonance * factor;
+      const capacitance = mode.effectiveCapacitance / (factor * factor);
+      const computed = (omega * capacitance) / loss(mode);
+      const qualityFactor = index === 0 ? (secondary.measuredQ ?? computed) : computed;
+      const inductance = 1 / (omega * omega * capacitance);
+      return {
+        resonance: mode.resonance * factor,
+        capacitance,
+        inductance,
+        resistance: (omega * inductance) / qualityFactor,
+        qualityFactor,
+        current: mode.current.map((value) => value * factor),
+      };
+    });
+    const largestCurrent = Math.max(...fundamental.current.map(Math.abs));
+    return {
+      modes: circuits,
+      bareResonance: modes.bare[0].resonance * formerFactor(modes.bare[0], secondary, corrections),
+      acResistance: loss(fundamental) / largestCurrent ** 2,
+      dcResistance: wireResistance(wireLength, wire.conductorDiameter, ohmMetres),
+      wireLength,
+      wireMass: wireMass(wireLength, wire.conductorDiameter, wire.material),
+      profile: profileOf(fundamental, field, secondary),
+      maximumGradientPerVolt: steepest(fundamental, secondary.windingLength),
+      inductance: sumOf(modes.inductance.matrix),
+      baseCurrentPerVolt: modeCurrent(fundamental, field.functions, 0),
+    };
+  },
+);
