@@ -82,78 +82,95 @@ export function spiralInductance(table: SpiralTable, tap: number): number {
   return (MAGNETIC_CONSTANT / (2 * Math.PI)) * integral;
 }
 
-/** g at each multiple of the step. */
+/** The spiral on its nodes: advances are per node, slopes per radian. */
+interface SampledSpiral {
+  start: number;
+  radial: number;
+  axial: number;
+  radialSlope: number;
+  slopeSquared: number;
+  pitch: number;
+  conductorRadius: number;
+  perTurn: number;
+  step: number;
+  cosine: Float64Array;
+  sine: Float64Array;
+}
+
+function sample(spiral: Spiral, perTurn: number): SampledSpiral {
+  const pitch = Math.hypot(spiral.radialAdvance, spiral.axialAdvance);
+  const step = (2 * Math.PI) / perTurn;
+  return {
+    start: spiral.radius,
+    radial: spiral.radialAdvance / perTurn,
+    axial: spiral.axialAdvance / perTurn,
+    radialSlope: spiral.radialAdvance / (2 * Math.PI),
+    slopeSquared: (pitch / (2 * Math.PI)) ** 2,
+    pitch,
+    conductorRadius: spiral.conductorRadius,
+    perTurn,
+    step,
+    cosine: Float64Array.from({ length: perTurn }, (_, i) => Math.cos(i * step)),
+    sine: Float64Array.from({ length: perTurn }, (_, i) => Math.sin(i * step)),
+  };
+}
+
+/** g at each multiple of the step: one window per turn, centred where the conductor passes itself. */
 function linkage(spiral: Spiral, perTurn: number, count: number): Float64Array {
+  const sampled = sample(spiral, perTurn);
   const g = new Float64Array(count);
-  const cosine = new Float64Array(perTurn);
-  for (let i = 0; i < perTurn; i++) cosine[i] = Math.cos((2 * Math.PI * i) / perTurn);
-  const sine = cosine.map((_, i) => Math.sin((2 * Math.PI * i) / perTurn));
-  for (let i = 1; i < count; i++) g[i] = linkageAt(spiral, i, perTurn, cosine, sine);
+  for (let i = 1; i < count; i++) {
+    let total = windowLinkage(sampled, i, 0, 0, Math.min(perTurn / 2, i));
+    for (let turn = 1; (turn - 0.5) * perTurn < i; turn++) {
+      const from = (turn - 0.5) * perTurn;
+      total += windowLinkage(sampled, i, turn, from, Math.min(from + perTurn, i));
+    }
+    g[i] = total;
+  }
   return g;
 }
 
-function linkageAt(
-  spiral: Spiral,
-  i: number,
-  perTurn: number,
-  cosine: Float64Array,
-  sine: Float64Array,
-): number {
-  const step = (2 * Math.PI) / perTurn;
-  const radial = spiral.radialAdvance / perTurn;
-  const advance = spiral.axialAdvance / perTurn;
-  const radialSlope = spiral.radialAdvance / (2 * Math.PI);
-  const slopeSquared = radialSlope * radialSlope + (spiral.axialAdvance / (2 * Math.PI)) ** 2;
-  const axialSquared = slopeSquared - radialSlope * radialSlope;
-  const own = spiral.radius + i * radial;
-  const softening = spiral.conductorRadius * spiral.conductorRadius;
-  const half = perTurn / 2;
-  let total = 0;
-  for (let first = 0; first <= i; ) {
-    const turn = first <= half ? 0 : Math.floor((first + half - 1) / perTurn);
-    const from = turn === 0 ? 0 : turn * perTurn - half;
-    const to = Math.min(turn * perTurn + half, i);
-    const partner = spiral.radius + (i - turn * perTurn) * radial;
-    const w2 = own * partner + slopeSquared;
-    const d2 = turn === 0 ? softening : turn * turn * (spiral.radialAdvance ** 2 + spiral.axialAdvance ** 2);
-    let sum = 0;
-    let second = 0;
-    let beforeLast = 0;
-    let last = 0;
-    for (let k = from; k <= to; k++) {
-      const r = own - k * radial;
-      const index = k % perTurn;
-      const c = cosine[index] as number;
-      const z = k * advance;
-      const difference = own - r;
-      const distanceSquared =
-        difference * difference + 2 * own * r * (1 - c) + z * z + (turn === 0 ? softening : 0);
-      const product =
-        (own * r + radialSlope * radialSlope) * c +
-        radialSlope * (own - r) * -(sine[index] as number) +
-        axialSquared;
-      const u = (k - turn * perTurn) * step;
-      const passing = Math.sqrt(w2 * u * u + d2);
-      const value =
-        k === 0
-          ? -0.5 * radialSlope
-          : product / Math.sqrt(distanceSquared) - (w2 * (1 - CURVATURE * u * u)) / passing;
-      const weight = k === from || k === to ? 0.5 : 1;
-      sum += weight * value;
-      if (k === from) second -= value;
-      if (k === from + 1) second += value;
-      beforeLast = last;
-      last = value;
-    }
-    if (to > from) {
-      total += step * sum - (step / 12) * (last - beforeLast - second);
-      total += passingIntegral((to - turn * perTurn) * step, w2, d2);
-      total -= passingIntegral((from - turn * perTurn) * step, w2, d2);
-    }
-    if (to === i) break;
-    first = to + 1;
+/** ∫ over the nodes `from` to `to` back from node i: closed form of the peak, trapezoidal rule for the rest. */
+function windowLinkage(spiral: SampledSpiral, i: number, turn: number, from: number, to: number): number {
+  const { perTurn, step } = spiral;
+  const own = spiral.start + i * spiral.radial;
+  const w2 = own * (own - turn * perTurn * spiral.radial) + spiral.slopeSquared;
+  const softening = turn === 0 ? spiral.conductorRadius ** 2 : 0;
+  const d2 = turn === 0 ? softening : (turn * spiral.pitch) ** 2;
+  let sum = 0;
+  let first = 0;
+  let second = 0;
+  let beforeLast = 0;
+  let last = 0;
+  for (let k = from; k <= to; k++) {
+    const u = (k - turn * perTurn) * step;
+    const peak = (w2 * (1 - CURVATURE * u * u)) / Math.sqrt(w2 * u * u + d2);
+    const value = k === 0 ? -0.5 * spiral.radialSlope : neumann(spiral, own, k, softening) - peak;
+    sum += value;
+    if (k === from) first = value;
+    if (k === from + 1) second = value;
+    beforeLast = last;
+    last = value;
   }
-  return total;
+  const trapezoid = sum - 0.5 * (first + last) - (last - beforeLast - second + first) / 12;
+  const start = (from - turn * perTurn) * step;
+  const end = (to - turn * perTurn) * step;
+  return step * trapezoid + passingIntegral(end, w2, d2) - passingIntegral(start, w2, d2);
+}
+
+/** r′(t)·r′(s)/√(|r(t) − r(s)|² + softening), s lying k nodes before t where the radius is `own`. */
+function neumann(spiral: SampledSpiral, own: number, k: number, softening: number): number {
+  const { radialSlope } = spiral;
+  const apart = k * spiral.radial;
+  const r = own - apart;
+  const c = spiral.cosine[k % spiral.perTurn] as number;
+  const sine = spiral.sine[k % spiral.perTurn] as number;
+  const z = k * spiral.axial;
+  const distanceSquared = apart * apart + 2 * own * r * (1 - c) + z * z + softening;
+  const radialSquared = radialSlope * radialSlope;
+  const product =
+    (own * r + radialSquared) * c - radialSlope * apart * sine + spiral.slopeSquared - radialSquared;
+  return product / Math.sqrt(distanceSquared);
 }
 
 /** ∫₀ᵘ w²(1 − 11u²/24)/√(w²u² + d²) du */
