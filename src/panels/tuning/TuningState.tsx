@@ -4,10 +4,15 @@ import type { UnitSystem } from "../../units/unitSystem";
 import { useEvaluation, useUnitSystem } from "../../workbench/hooks";
 import styles from "./TapBar.module.css";
 
-/** In tune or how far off, said in words. */
-function offset(detuning: number, system: UnitSystem): string {
+/** Below this the two frequencies show the same digits. */
+const nothing = 5e-5;
+
+/** How far off the aim, and on which side, said in words. */
+function offset(detuning: number | null, system: UnitSystem): string {
+  if (detuning === null) return "The tap is not on the conductor";
+  if (Math.abs(detuning) < nothing) return "Primary on the aim";
   const amount = formatQuantity(Math.abs(detuning), "percent", system, 2).text;
-  return `${amount} ${detuning > 0 ? "above" : "below"} the aim`;
+  return `Primary ${amount} ${detuning > 0 ? "above" : "below"} the aim`;
 }
 
 export function TuningState() {
@@ -23,9 +28,7 @@ export function TuningState() {
           {tuning.tuned ? "Tuned" : "Not tuned"}
         </span>
       )}
-      <span className={styles.offset}>
-        {tuning ? `Primary ${offset(tuning.detuning, system)}` : "Not computed yet"}
-      </span>
+      <span className={styles.offset}>{tuning ? offset(tuning.detuning, system) : "Not computed yet"}</span>
     </div>
   );
 }

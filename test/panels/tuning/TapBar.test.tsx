@@ -49,6 +49,10 @@ describe("the tap bar", () => {
     computed({ tuning: { ...tuning, detuning: -0.001, tuned: true } });
     expect(screen.getByText("Tuned")).toBeInTheDocument();
     expect(screen.getByText(/Primary 0.10.% below the aim/)).toBeInTheDocument();
+    computed({ tuning: { ...tuning, detuning: 4.7e-11, tuned: true } });
+    expect(screen.getByText("Primary on the aim")).toBeInTheDocument();
+    computed({ tuning: { ...tuning, detuning: null } });
+    expect(screen.getByText("The tap is not on the conductor")).toBeInTheDocument();
   });
 
   it("puts the suggested tap into the design as one step", () => {
