@@ -26,6 +26,7 @@ export function FindingList({ rows, onGo }: { rows: FindingRow[]; onGo: (where: 
             <span className={styles.severity}>
               <Icon name={row.severity} />
               {severityWord[row.severity]}
+              <span className="visually-hidden">: </span>
             </span>
             <span>{row.sentence}</span>
           </button>

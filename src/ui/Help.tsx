@@ -36,7 +36,6 @@ export function Help({ label, help, range }: HelpProps) {
         ref={slip}
         popover="auto"
         role="note"
-        aria-label={label}
         className={styles.slip}
         onToggle={() => place(button.current, slip.current)}
       >

@@ -1,12 +1,16 @@
 import { DesignField } from "../parts/DesignField";
 import { Group } from "../parts/Group";
 import { Panel } from "../parts/Panel";
+import { Results } from "../parts/Results";
 import { AimGroup } from "./AimGroup";
+
+const results = ["tuning.targetResonance", "tuning.suggestedTap", "response.lowerPole", "response.upperPole"];
 
 export function DrivePanel() {
   return (
     <Panel title="Drive">
       <AimGroup />
+      <Results ids={results} />
       <Group title="Spark">
         <DesignField path="spark.length" />
         <DesignField path="spark.capacitancePerLength" />
