@@ -1,0 +1,48 @@
+import type { ReactNode } from "react";
+import type { ProfilePoint } from "../evaluation/evaluation";
+import type { UnitSystem } from "../units/unitSystem";
+import { type CoilShape, windingRadius } from "./coilShape";
+import { Dimensions } from "./Dimensions";
+import styles from "./Drawing.module.css";
+import { Ground } from "./Ground";
+import { PrimaryShape } from "./PrimaryShape";
+import { ProfileCurves } from "./ProfileCurves";
+import { TopLoadShape } from "./TopLoadShape";
+import { type View, xOf } from "./view";
+import { Winding } from "./Winding";
+
+interface CoilDrawingProps {
+  view: View;
+  shape: CoilShape;
+  system: UnitSystem;
+  /** null: no curves beside the winding */
+  profile: readonly ProfilePoint[] | null;
+  label: string;
+  /** what can be grasped, above the drawing */
+  children?: ReactNode;
+}
+
+const PROFILE_WIDTH = 52;
+const PROFILE_GAP = 10;
+
+/** The to-scale cross-section, for the screen and for paper. */
+export function CoilDrawing({ view, shape, system, profile, label, children }: CoilDrawingProps) {
+  const beside = xOf(view, windingRadius(shape.secondary)) + PROFILE_GAP;
+  return (
+    <svg
+      className={styles.drawing}
+      viewBox={`0 0 ${view.width} ${view.height}`}
+      role={children ? "group" : "img"}
+      aria-label={label}
+    >
+      <Ground view={view} />
+      <path className={styles.axis} d={`M${view.axis} ${view.ground + 14}V6`} />
+      <Winding view={view} secondary={shape.secondary} />
+      <TopLoadShape view={view} topLoad={shape.topLoad} />
+      <PrimaryShape view={view} primary={shape.primary} />
+      {profile && <ProfileCurves view={view} profile={profile} from={beside} width={PROFILE_WIDTH} />}
+      <Dimensions view={view} shape={shape} system={system} />
+      {children}
+    </svg>
+  );
+}

@@ -1,0 +1,59 @@
+import { useRef, useState } from "react";
+import { useDesign, useEvaluation, useSession, useUnitSystem } from "../workbench/hooks";
+import { CoilDrawing } from "./CoilDrawing";
+import { coilExtent } from "./coilShape";
+import styles from "./Drawing.module.css";
+import { ElementHandles, TapHandle } from "./Handles";
+import { ScaleBar } from "./ScaleBar";
+import { useHeld } from "./useHeld";
+import { useSize } from "./useSize";
+import { fitView } from "./view";
+
+const WIDE = { side: 84, top: 48, bottom: 56 };
+const NARROW = { side: 58, top: 40, bottom: 44 };
+const NARROW_BELOW = 480;
+
+/** The coil on the board, to scale; tap and top load can be grasped. */
+export function CrossSection() {
+  const frame = useRef<HTMLDivElement>(null);
+  const size = useSize(frame, { width: 640, height: 560 });
+  const [profileShown, showProfile] = useState(true);
+  const shape = useDesign(({ secondary, topLoad, primary }) => ({ secondary, topLoad, primary }));
+  const profile = useEvaluation((evaluation) => evaluation.secondary?.profile ?? null);
+  const tuned = useEvaluation((evaluation) => evaluation.tuning?.tuned ?? false);
+  const readOnly = useSession((view) => view.readOnly !== null);
+  const gesture = useSession((view) => view.gesture !== null);
+  const system = useUnitSystem();
+  const margins = size.width < NARROW_BELOW ? NARROW : WIDE;
+  const view = useHeld(fitView(coilExtent(shape), size.width, size.height, margins), gesture);
+  return (
+    <div className={styles.frame} ref={frame}>
+      <CoilDrawing
+        view={view}
+        shape={shape}
+        system={system}
+        profile={profileShown ? profile : null}
+        label="Cross-section of the coil, to scale"
+      >
+        <ScaleBar view={view} system={system} />
+        {!readOnly && (
+          <>
+            {shape.topLoad.elements.map((element, index) => (
+              <ElementHandles key={index} view={view} element={element} index={index} system={system} />
+            ))}
+            <TapHandle view={view} primary={shape.primary} system={system} tuned={tuned} />
+          </>
+        )}
+      </CoilDrawing>
+      <label className={styles.profileSwitch}>
+        <input
+          type="checkbox"
+          checked={profileShown}
+          onChange={(event) => showProfile(event.target.checked)}
+        />
+        <span className={styles.voltageName}>Voltage</span> and{" "}
+        <span className={styles.currentName}>current</span> along the winding
+      </label>
+    </div>
+  );
+}

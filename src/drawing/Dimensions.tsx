@@ -1,0 +1,58 @@
+import { radiusAtTurn } from "../calc/coil/primaryGeometry";
+import { formatQuantity } from "../units/format";
+import type { UnitSystem } from "../units/unitSystem";
+import { type CoilShape, elementHalves, widestElement, windingRadius } from "./coilShape";
+import { Dimension } from "./Dimension";
+import { type View, xOf, yOf } from "./view";
+
+interface DimensionsProps {
+  view: View;
+  shape: CoilShape;
+  system: UnitSystem;
+}
+
+const LEVEL = 26;
+
+/** The dimensions that a builder asks for first, outside the outline where there is room. */
+export function Dimensions({ view, shape, system }: DimensionsProps) {
+  const { secondary, topLoad, primary } = shape;
+  const length = (value: number): string => formatQuantity(value, "length", system).text;
+  const at = (radius: number, height: number) => ({ x: xOf(view, radius), y: yOf(view, height) });
+  const winding = windingRadius(secondary);
+  const windingTop = secondary.baseHeight + secondary.windingLength;
+  const widest = topLoad.elements[widestElement(topLoad.elements)];
+  const outer = radiusAtTurn(primary, primary.turns) + primary.tubeDiameter / 2;
+  return (
+    <g>
+      <Dimension
+        from={at(-winding, secondary.baseHeight)}
+        to={at(-winding, windingTop)}
+        offset={-LEVEL}
+        text={length(secondary.windingLength)}
+      />
+      <Dimension
+        from={at(-secondary.formerDiameter / 2, windingTop - 0.35 * secondary.windingLength)}
+        to={at(secondary.formerDiameter / 2, windingTop - 0.35 * secondary.windingLength)}
+        offset={0.01}
+        text=""
+      />
+      {widest && (
+        <>
+          <Dimension
+            from={at(-elementHalves(widest).halfWidth, widest.centreHeight)}
+            to={at(elementHalves(widest).halfWidth, widest.centreHeight)}
+            offset={-elementHalves(widest).halfHeight * view.scale - LEVEL}
+            text={`⌀ ${length(2 * elementHalves(widest).halfWidth)}`}
+          />
+          <Dimension
+            from={at(-elementHalves(widest).halfWidth, 0)}
+            to={at(-elementHalves(widest).halfWidth, widest.centreHeight)}
+            offset={-LEVEL}
+            text={length(widest.centreHeight)}
+          />
+        </>
+      )}
+      <Dimension from={at(-outer, 0)} to={at(outer, 0)} offset={LEVEL} text={`⌀ ${length(2 * outer)}`} />
+    </g>
+  );
+}

@@ -1,0 +1,89 @@
+import { type KeyboardEvent, type PointerEvent, type ReactNode, useRef } from "react";
+import { workbench } from "../workbench/session";
+import styles from "./Drawing.module.css";
+
+interface HandleProps {
+  /** px */
+  x: number;
+  y: number;
+  label: string;
+  value: number;
+  minimum: number;
+  maximum: number;
+  valueText: string;
+  /** name of the undo step */
+  step: string;
+  /** change of the value by an arrow key */
+  keyStep: number;
+  /** value under a point of the drawing, px */
+  valueAt: (x: number, y: number) => number;
+  onChange: (value: number) => void;
+  children?: ReactNode;
+}
+
+const RADIUS = 13;
+
+const ARROWS: Record<string, number> = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1 };
+
+function pointIn(event: PointerEvent<SVGGElement>): { x: number; y: number } {
+  const svg = event.currentTarget.ownerSVGElement;
+  const matrix = svg?.getScreenCTM()?.inverse();
+  const point = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix);
+  return { x: point.x, y: point.y };
+}
+
+/** Something on the drawing that can be grasped, or moved with the arrow keys; one grasp is one step of undo. */
+export function Handle(props: HandleProps) {
+  const { x, y, label, value, minimum, maximum, valueText, step, keyStep, valueAt, onChange, children } =
+    props;
+  const held = useRef<{ x: number; y: number } | null>(null);
+  const within = (next: number): number => Math.min(Math.max(next, minimum), maximum);
+
+  const begin = (event: PointerEvent<SVGGElement>) => {
+    const at = pointIn(event);
+    held.current = { x: x - at.x, y: y - at.y };
+    event.currentTarget.setPointerCapture(event.pointerId);
+    workbench.begin(step);
+  };
+  const move = (event: PointerEvent<SVGGElement>) => {
+    if (!held.current) return;
+    const at = pointIn(event);
+    onChange(within(valueAt(at.x + held.current.x, at.y + held.current.y)));
+  };
+  const end = (how: () => void) => {
+    if (!held.current) return;
+    held.current = null;
+    how();
+  };
+  const onKeyDown = (event: KeyboardEvent<SVGGElement>) => {
+    if (event.key === "Escape") return end(workbench.cancel);
+    const direction = ARROWS[event.key];
+    if (!direction) return;
+    event.preventDefault();
+    workbench.begin(step);
+    onChange(within(value + direction * keyStep * (event.shiftKey ? 10 : 1)));
+    workbench.commit();
+  };
+
+  return (
+    <g
+      className={styles.handle}
+      role="slider"
+      tabIndex={0}
+      aria-label={label}
+      aria-valuenow={value}
+      aria-valuemin={minimum}
+      aria-valuemax={maximum}
+      aria-valuetext={valueText}
+      transform={`translate(${x} ${y})`}
+      onPointerDown={begin}
+      onPointerMove={move}
+      onPointerUp={() => end(workbench.commit)}
+      onPointerCancel={() => end(workbench.cancel)}
+      onKeyDown={onKeyDown}
+    >
+      <circle className={styles.grasp} r={RADIUS} />
+      {children}
+    </g>
+  );
+}

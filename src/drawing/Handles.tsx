@@ -1,0 +1,103 @@
+import { heightAtTurn, radiusAtTurn } from "../calc/coil/primaryGeometry";
+import type { Primary, TopLoadElement } from "../calc/design-parts";
+import { withValueAt } from "../design/changeAt";
+import { formatQuantity } from "../units/format";
+import type { UnitSystem } from "../units/unitSystem";
+import { workbench } from "../workbench/session";
+import { elementHalves, tapAtPoint } from "./coilShape";
+import styles from "./Drawing.module.css";
+import { Handle } from "./Handle";
+import { heightOf, radiusOf, type View, xOf, yOf } from "./view";
+
+function set(path: string): (value: number) => void {
+  return (value) => workbench.change((design) => withValueAt(design, path, value));
+}
+
+interface TapHandleProps {
+  view: View;
+  primary: Primary;
+  system: UnitSystem;
+  tuned: boolean;
+}
+
+const FLAG = 30;
+
+/** The tap as a flag on the primary, dragged along its slope. */
+export function TapHandle({ view, primary, system, tuned }: TapHandleProps) {
+  const { tap, turns } = primary;
+  const text = formatQuantity(tap, "turns", system).text;
+  return (
+    <Handle
+      x={xOf(view, radiusAtTurn(primary, tap))}
+      y={yOf(view, heightAtTurn(primary, tap))}
+      label="Tap on the primary"
+      value={tap}
+      minimum={Math.min(0.1, turns)}
+      maximum={turns}
+      valueText={`${text}${tuned ? ", tuned" : ""}`}
+      step="move tap"
+      keyStep={0.01}
+      valueAt={(x, y) => tapAtPoint(primary, radiusOf(view, x), heightOf(view, y))}
+      onChange={set("primary.tap")}
+    >
+      <path className={styles.tapStem} d={`M0 -4V${-FLAG}`} />
+      <path className={styles.tapFlag} d={`M0 ${-FLAG}h${tuned ? 66 : 52}l6 -9l-6 -9h-${tuned ? 66 : 52}z`} />
+      <text className={styles.tapText} x={6} y={-FLAG - 5}>
+        {tuned ? `✓ ${tap.toFixed(2)}` : tap.toFixed(2)}
+      </text>
+      <circle className={styles.tapPoint} r={4.5} />
+    </Handle>
+  );
+}
+
+interface ElementHandlesProps {
+  view: View;
+  element: TopLoadElement;
+  index: number;
+  system: UnitSystem;
+}
+
+/** The width and the height of an element of the top load, each at its edge. */
+export function ElementHandles({ view, element, index, system }: ElementHandlesProps) {
+  const { halfHeight, halfWidth } = elementHalves(element);
+  const path = `topLoad.elements.${index}`;
+  const toroid = element.shape === "toroid";
+  const width = toroid ? "outerDiameter" : "diameter";
+  const name = `${toroid ? "toroid" : "sphere"} ${index + 1}`;
+  const text = (value: number): string => formatQuantity(value, "length", system).text;
+  const smallest = toroid ? 2.02 * element.tubeDiameter : 0.01;
+  return (
+    <>
+      <Handle
+        x={xOf(view, halfWidth)}
+        y={yOf(view, element.centreHeight)}
+        label={`Diameter of ${name}`}
+        value={2 * halfWidth}
+        minimum={smallest}
+        maximum={4}
+        valueText={text(2 * halfWidth)}
+        step={`widen ${name}`}
+        keyStep={0.005}
+        valueAt={(x) => 2 * radiusOf(view, x)}
+        onChange={set(`${path}.${width}`)}
+      >
+        <path className={styles.grip} d="M-3 -6v12M3 -6v12" />
+      </Handle>
+      <Handle
+        x={view.axis}
+        y={yOf(view, element.centreHeight + halfHeight)}
+        label={`Height of ${name}`}
+        value={element.centreHeight}
+        minimum={halfHeight + 0.005}
+        maximum={10}
+        valueText={text(element.centreHeight)}
+        step={`raise ${name}`}
+        keyStep={0.005}
+        valueAt={(_, y) => heightOf(view, y) - halfHeight}
+        onChange={set(`${path}.centreHeight`)}
+      >
+        <path className={styles.grip} d="M-6 -3h12M-6 3h12" />
+      </Handle>
+    </>
+  );
+}

@@ -1,0 +1,35 @@
+import { formatQuantity } from "../units/format";
+import type { UnitSystem } from "../units/unitSystem";
+import styles from "./Drawing.module.css";
+import type { View } from "./view";
+
+const ROUND: Record<UnitSystem, readonly number[]> = {
+  metric: [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5],
+  inch: [0.0254, 0.0508, 0.127, 0.254, 0.3048, 0.6096, 1.524, 3.048],
+};
+const WANTED = 90;
+
+/** A round length near a width that the eye takes in. */
+export function scaleBarLength(scale: number, system: UnitSystem): number {
+  const lengths = ROUND[system];
+  return lengths.reduce((best, length) =>
+    Math.abs(Math.log((length * scale) / WANTED)) < Math.abs(Math.log((best * scale) / WANTED))
+      ? length
+      : best,
+  );
+}
+
+/** The scale of the drawing, as a bar of a round length in the lower corner. */
+export function ScaleBar({ view, system }: { view: View; system: UnitSystem }) {
+  const length = scaleBarLength(view.scale, system);
+  const width = length * view.scale;
+  const [x, y] = [view.width - 14 - width, view.height - 12];
+  return (
+    <g className={styles.scaleBar}>
+      <path d={`M${x} ${y - 5}V${y}H${x + width}V${y - 5}M${x + width / 2} ${y}v-3`} />
+      <text x={x + width / 2} y={y - 8} textAnchor="middle">
+        {formatQuantity(length, "length", system, 3).text}
+      </text>
+    </g>
+  );
+}
