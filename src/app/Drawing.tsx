@@ -1,8 +1,7 @@
-import { Suspense } from "react";
-import { lazyPart } from "./lazyPart";
+import { lazy, Suspense } from "react";
 import { Waiting } from "./Waiting";
 
-const CrossSection = lazyPart(import.meta.glob("../drawing/CrossSection.tsx"), "CrossSection");
+const CrossSection = lazy(async () => ({ default: (await import("../drawing/CrossSection")).CrossSection }));
 
 export function Drawing() {
   return (
