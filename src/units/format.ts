@@ -24,6 +24,23 @@ function significant(value: number, digits: number): string {
   return grown ? value.toFixed(decimals - 1) : rounded;
 }
 
+const SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+
+/** `3.000e-8` as it is printed: 3.000 × 10⁻⁸ */
+function printedExponent(number: string): string {
+  const [mantissa, exponent] = number.split("e");
+  const raised = exponent
+    .replace("+", "")
+    .replace("-", "⁻")
+    .replace(/\d/g, (digit) => SUPERSCRIPTS[Number(digit)]);
+  return `${mantissa}${NARROW_NO_BREAK_SPACE}×${NARROW_NO_BREAK_SPACE}10${raised}`;
+}
+
+/** Beyond these powers of ten a row of zeros is no longer read at a glance, and loses digits below. */
+function needsExponent(value: number): boolean {
+  return value !== 0 && (Math.abs(value) < 1e-6 || Math.abs(value) >= 1e15);
+}
+
 function withoutTrailingZeros(number: string): string {
   return number.includes(".") ? number.replace(/\.?0+$/, "") : number;
 }
@@ -34,10 +51,16 @@ function inUnit(value: number, unit: Unit): number {
 
 function numberText(value: number, dimension: Dimension, digits: number): string {
   const exact = digits > 6 || dimension === "count";
-  const text = exact
-    ? withoutTrailingZeros(significant(value, Math.max(digits, 6)))
+  if (exact) {
+    const most = Math.max(digits, 6);
+    return needsExponent(value)
+      ? String(Number(value.toPrecision(most)))
+      : withoutTrailingZeros(significant(value, most));
+  }
+  const text = needsExponent(value)
+    ? printedExponent(value.toExponential(digits - 1))
     : significant(value, digits);
-  return exact ? text : text.replace("-", MINUS);
+  return text.replace("-", MINUS);
 }
 
 /**

@@ -1,29 +1,25 @@
 /** The one loud number parser of every field: it reads what is clear, asks where it is not, and guesses nothing. */
 import { readArithmetic } from "./arithmetic";
 import type { Dimension } from "./dimension";
-import { preferredUnit, QUANTITIES, type Unit } from "./quantities";
+import { PREFIXES, preferredUnit, QUANTITIES, type Unit } from "./quantities";
 import type { UnitSystem } from "./unitSystem";
+import { wireGaugeDiameter } from "./wireGauge";
 
 export type ParsedQuantity =
   | { ok: true /** SI */; value: number }
   | { ok: false; message: string /** readings to choose from, each fit to be typed */; choices?: string[] };
 
 const LONGEST_TEXT = 100;
-const PREFIXES: Record<string, number> = {
-  p: 1e-12,
-  n: 1e-9,
-  u: 1e-6,
-  µ: 1e-6,
-  μ: 1e-6,
-  m: 1e-3,
-  k: 1e3,
-  K: 1e3,
-  M: 1e6,
-  G: 1e9,
-};
+/** Other spellings of a prefix. */
+const SAME_PREFIX: Record<string, string> = { u: "µ", μ: "µ", K: "k" };
 
-/** `4n7` is 4.7 n: the prefix stands where the point would. */
+/** `4n7` is 4.7 n: the prefix stands where the point would; so does R for ohms (IEC 60062). */
 const PREFIX_AS_POINT = /^(\d+)([pnuµμmkKMG])(\d+)([a-zA-ZΩ]*)$/;
+const OHM_AS_POINT = /^(\d+)R(\d*)$/;
+/** Marks between groups of three that can be nothing else: a second one follows, or the other mark. */
+const GROUPED_BY_COMMA = /(?<![\d.,])[1-9]\d{0,2}(?:(?:,\d{3})+(?=\.\d)|(?:,\d{3}){2,}(?![\d,]))/g;
+const GROUPED_BY_POINT = /(?<![\d.,])[1-9]\d{0,2}(?:(?:\.\d{3})+(?=,\d)|(?:\.\d{3}){2,}(?![\d.]))/g;
+const VULGAR_FRACTION = /[¼½¾⅐-⅞]/g;
 /** One comma before exactly three digits may be a thousand or a decimal. */
 const AMBIGUOUS_COMMA = /(?<![\d.,])([1-9]\d{0,2}),(\d{3})(?![\d.,])/;
 const GAUGE = /^(?:awg\s*(\d{1,2}|[0-9]\/0|0{1,4})|(\d{1,2})\s*awg)$/i;
@@ -56,22 +52,22 @@ function findUnit(text: string, dimension: Dimension): Unit | null {
     unitsOf(dimension).find((unit) => named(unit, wanted.toLowerCase()));
   if (exact) return exact;
   const { base, prefixes } = QUANTITIES[dimension];
-  if (!prefixes) return null;
+  if (base === "") return null;
   if (wanted.toLowerCase() === base.toLowerCase()) return { symbol: base, factor: 1 };
-  const factor = PREFIXES[wanted.charAt(0)];
+  const letter = SAME_PREFIX[wanted.charAt(0)] ?? wanted.charAt(0);
   const rest = wanted.slice(1);
-  if (factor === undefined || (rest !== "" && rest.toLowerCase() !== base.toLowerCase())) return null;
-  return { symbol: wanted, factor };
+  const factor = prefixes.includes(letter) && PREFIXES.find(([prefix]) => prefix === letter)?.[1];
+  if (!factor || (rest !== "" && rest.toLowerCase() !== base.toLowerCase())) return null;
+  return { symbol: letter + base, factor };
 }
 
-/** ASTM B258: d = 0.127 mm · 92^((36 − n)/39); 0000 is n = −3. */
+/** `AWG 28`, `28 AWG`, `AWG 4/0`, `AWG 0000`. */
 function gaugeDiameter(text: string): number | null {
   const match = GAUGE.exec(text);
   if (!match) return null;
   const name = match[1] ?? match[2];
   const aught = name.includes("/") ? Number(name[0]) : /^0+$/.test(name) ? name.length : 0;
-  const number = aught > 0 ? 1 - aught : Number(name);
-  return 0.127e-3 * 92 ** ((36 - number) / 39);
+  return wireGaugeDiameter(aught > 0 ? 1 - aught : Number(name));
 }
 
 function feetAndInches(text: string): number | null {
@@ -107,8 +103,33 @@ function ambiguity(text: string): ParsedQuantity | null {
   };
 }
 
-function toSi(value: number, unit: Unit): ParsedQuantity {
-  return { ok: true, value: value * unit.factor + (unit.offset ?? 0) };
+function toSi(number: number, unit: Unit): ParsedQuantity {
+  const value = number * unit.factor + (unit.offset ?? 0);
+  if (Number.isFinite(value)) return { ok: true, value };
+  return { ok: false, message: `${number} ${unit.symbol} is too large for a number: type a smaller one.` };
+}
+
+/** The same text with one spelling for what has several. */
+function plainText(typed: string): string {
+  return typed
+    .replace(/[\u00a0\u202f]/g, " ")
+    .replace(VULGAR_FRACTION, (sign) => ` ${sign.normalize("NFKC").replace("\u2044", "/")}`)
+    .replace(GROUPED_BY_COMMA, (number) => number.replaceAll(",", ""))
+    .replace(GROUPED_BY_POINT, (number) => number.replaceAll(".", ""))
+    .trim();
+}
+
+/** A letter in the place of the point goes behind the number. */
+function pointInPlace(text: string, dimension: Dimension): string {
+  const ohms = dimension === "resistance" ? text.replace(OHM_AS_POINT, "$1.$2Ω") : text;
+  return ohms.replace(PREFIX_AS_POINT, "$1.$3$2$4");
+}
+
+function unknownUnit(text: string, rest: string, dimension: Dimension): ParsedQuantity {
+  const message = /^[\d.,]/.test(rest)
+    ? `“${text}” is not one number: type it as 12.5 or 1 1/2.`
+    : `“${rest}” is no unit of this field: ${unitList(dimension)}.`;
+  return { ok: false, message };
 }
 
 /**
@@ -123,15 +144,15 @@ export function parseQuantity(
   system: UnitSystem,
   bareUnit?: string,
 ): ParsedQuantity {
-  const text = typed.replace(/[\u00a0\u202f]/g, " ").trim();
-  if (text === "") return { ok: false, message: "Nothing is entered here: type a number." };
-  if (text.length > LONGEST_TEXT)
+  if (typed.length > LONGEST_TEXT)
     return { ok: false, message: "This is too long for a number: type a shorter one." };
+  const text = plainText(typed);
+  if (text === "") return { ok: false, message: "Nothing is entered here: type a number." };
   const special = specialReading(text, dimension);
   if (special !== null) return { ok: true, value: special };
   const question = ambiguity(text);
   if (question) return question;
-  const reading = readArithmetic(text.replace(PREFIX_AS_POINT, "$1.$3$2$4"));
+  const reading = readArithmetic(pointInPlace(text, dimension));
   if (!reading.ok)
     return {
       ok: false,
@@ -143,7 +164,5 @@ export function parseQuantity(
     return toSi(reading.value, shown ?? preferredUnit(dimension, system));
   }
   const unit = findUnit(reading.rest, dimension);
-  if (!unit)
-    return { ok: false, message: `“${reading.rest}” is no unit of this field: ${unitList(dimension)}.` };
-  return toSi(reading.value, unit);
+  return unit ? toSi(reading.value, unit) : unknownUnit(text, reading.rest, dimension);
 }

@@ -21,8 +21,8 @@ interface Quantity {
   shown: Record<UnitSystem, readonly Unit[]>;
   /** further units that may be typed */
   typed?: readonly Unit[];
-  /** whether SI prefixes may be typed before the base unit */
-  prefixes: boolean;
+  /** SI prefixes that may be typed before the base unit, µ among them as `µ` alone */
+  prefixes: string;
 }
 
 const INCH = 0.0254;
@@ -40,11 +40,13 @@ const LENGTHS: readonly Unit[] = [
   FEET,
 ];
 
+const LENGTH_PREFIXES = "nµmk";
+
 function same(units: readonly Unit[]): Record<UnitSystem, readonly Unit[]> {
   return { metric: units, inch: units };
 }
 
-const PREFIX_SHOWN: readonly [string, number][] = [
+export const PREFIXES: readonly (readonly [prefix: string, factor: number])[] = [
   ["p", 1e-12],
   ["n", 1e-9],
   ["µ", 1e-6],
@@ -52,21 +54,26 @@ const PREFIX_SHOWN: readonly [string, number][] = [
   ["", 1],
   ["k", 1e3],
   ["M", 1e6],
+  ["G", 1e9],
 ];
 
-/** A quantity shown with engineering prefixes between two of them. */
+/**
+ * A quantity shown with engineering prefixes between two of them. One step further may be typed,
+ * but nothing beyond the unit itself where that is the end: a millihertz is a slip for a megahertz.
+ */
 function engineering(base: string, from: string, to: string): Quantity {
-  const first = PREFIX_SHOWN.findIndex(([prefix]) => prefix === from);
-  const last = PREFIX_SHOWN.findIndex(([prefix]) => prefix === to);
-  const units = PREFIX_SHOWN.slice(first, last + 1).map(([prefix, factor]) => ({
+  const first = PREFIXES.findIndex(([prefix]) => prefix === from);
+  const last = PREFIXES.findIndex(([prefix]) => prefix === to);
+  const units = PREFIXES.slice(first, last + 1).map(([prefix, factor]) => ({
     symbol: prefix + base,
     factor,
   }));
-  return { base, shown: same(units), prefixes: true };
+  const typed = PREFIXES.slice(Math.max(0, first - (from ? 1 : 0)), last + (to ? 2 : 1));
+  return { base, shown: same(units), prefixes: typed.map(([prefix]) => prefix).join("") };
 }
 
 function fixed(symbol: string, factor = 1, typed: readonly Unit[] = []): Quantity {
-  return { base: symbol, shown: same([{ symbol, factor }]), typed, prefixes: false };
+  return { base: symbol, shown: same([{ symbol, factor }]), typed, prefixes: "" };
 }
 
 const KELVIN: Unit = { symbol: "K", factor: 1 };
@@ -83,23 +90,28 @@ export const QUANTITIES: Record<Dimension, Quantity> = {
     base: "",
     shown: same([{ symbol: "", factor: 1 }]),
     typed: [{ symbol: "%", factor: 0.01 }],
-    prefixes: false,
+    prefixes: "",
   },
-  percent: { base: "", shown: same([{ symbol: "%", factor: 0.01 }]), prefixes: false },
-  count: { base: "", shown: same([{ symbol: "", factor: 1 }]), prefixes: false },
-  turns: { base: "", shown: same([{ symbol: "turns", spellings: ["turn"], factor: 1 }]), prefixes: false },
+  percent: { base: "", shown: same([{ symbol: "%", factor: 0.01 }]), prefixes: "" },
+  count: { base: "", shown: same([{ symbol: "", factor: 1 }]), prefixes: "" },
+  turns: { base: "", shown: same([{ symbol: "turns", spellings: ["turn"], factor: 1 }]), prefixes: "" },
   length: {
     base: "m",
     shown: { metric: [MILLIMETRE, { ...METRE, factor: 1 }], inch: [INCHES, FEET] },
     typed: LENGTHS,
-    prefixes: true,
+    prefixes: LENGTH_PREFIXES,
   },
-  smallLength: { base: "m", shown: { metric: [MILLIMETRE], inch: [INCHES] }, typed: LENGTHS, prefixes: true },
+  smallLength: {
+    base: "m",
+    shown: { metric: [MILLIMETRE], inch: [INCHES] },
+    typed: LENGTHS,
+    prefixes: LENGTH_PREFIXES,
+  },
   wireDiameter: {
     base: "m",
     shown: { metric: [MILLIMETRE], inch: [INCHES] },
     typed: LENGTHS,
-    prefixes: true,
+    prefixes: LENGTH_PREFIXES,
   },
   area: {
     base: "m²",
@@ -111,7 +123,7 @@ export const QUANTITIES: Record<Dimension, Quantity> = {
       inch: [{ symbol: "in²", factor: INCH ** 2 }],
     },
     typed: [{ symbol: "mm²", factor: 1e-6 }],
-    prefixes: false,
+    prefixes: "",
   },
   mass: {
     base: "kg",
@@ -123,7 +135,7 @@ export const QUANTITIES: Record<Dimension, Quantity> = {
       inch: [{ symbol: "lb", factor: POUND }],
     },
     typed: [{ symbol: "lb", factor: POUND }],
-    prefixes: false,
+    prefixes: "",
   },
   angle: fixed("°", Math.PI / 180),
   degrees: fixed("°", 1),
@@ -133,13 +145,13 @@ export const QUANTITIES: Record<Dimension, Quantity> = {
     base: "K",
     shown: { metric: [CELSIUS], inch: [DEGREES_FAHRENHEIT] },
     typed: [CELSIUS, DEGREES_FAHRENHEIT, KELVIN],
-    prefixes: false,
+    prefixes: "",
   },
   temperatureRise: {
     base: "K",
     shown: { metric: [KELVIN], inch: [{ symbol: "°F", factor: FAHRENHEIT }] },
     typed: [KELVIN],
-    prefixes: false,
+    prefixes: "",
   },
   pressure: {
     base: "Pa",
@@ -147,8 +159,9 @@ export const QUANTITIES: Record<Dimension, Quantity> = {
     typed: [
       { symbol: "kPa", factor: 1e3 },
       { symbol: "Pa", factor: 1 },
+      { symbol: "bar", factor: 1e5 },
     ],
-    prefixes: false,
+    prefixes: "",
   },
   voltage: engineering("V", "m", "M"),
   current: engineering("A", "m", "k"),
@@ -169,7 +182,7 @@ export const QUANTITIES: Record<Dimension, Quantity> = {
       { symbol: "kV/m", factor: 1e3 },
       { symbol: "kV/mm", factor: 1e6 },
     ],
-    prefixes: true,
+    prefixes: "kM",
   },
   fieldPerVolt: fixed("1/m"),
   speed: engineering("m/s", "", "k"),
@@ -177,7 +190,7 @@ export const QUANTITIES: Record<Dimension, Quantity> = {
     base: "F/m",
     shown: same([{ symbol: "pF/m", factor: 1e-12 }]),
     typed: [{ symbol: "pF/cm", factor: 1e-10 }],
-    prefixes: true,
+    prefixes: "pnµ",
   },
   energyPerCurrent: engineering("J/A", "µ", ""),
   thermalResistance: engineering("K/W", "m", ""),

@@ -33,4 +33,10 @@ describe("a value for reading", () => {
     expect(text(18, "count", "metric")).toBe("18");
     expect(formatQuantity(0.000371, "wireDiameter", "metric", 12).number).toBe("0.371");
   });
+
+  it("prints a power of ten where zeros would fill the place", () => {
+    expect(text(-3e-20, "capacitance", "metric")).toBe("−3.000\u202f×\u202f10⁻⁸\u202fpF");
+    expect(text(1e30, "ratio", "metric")).toBe("1.000\u202f×\u202f10³⁰");
+    expect(formatQuantity(3e-20, "capacitance", "metric", 12).number).toBe("3e-8");
+  });
 });

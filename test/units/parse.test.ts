@@ -36,6 +36,14 @@ const READS: [string, Dimension, number][] = [
   ["−3", "turns", -3],
   ["6.2 turns", "turns", 6.2],
   ["1013.25 mbar", "pressure", 101325],
+  ["1,234.5", "length", 1.2345],
+  ["1.234,5", "length", 1.2345],
+  ["1,234,567", "count", 1234567],
+  ["1½ in", "length", 0.0381],
+  ["4R7", "resistance", 4.7],
+  ["68R", "resistance", 68],
+  ["2e3k", "resistance", 2e6],
+  ["3 MV/m", "fieldStrength", 3e6],
 ];
 
 describe("the number parser", () => {
@@ -81,6 +89,10 @@ describe("the number parser", () => {
     ["Infinity", "length"],
     ["--", "length"],
     ["1 2", "length"],
+    ["1..2", "length"],
+    ["1e308 MHz", "frequency"],
+    ["150 mhz", "frequency"],
+    ["5 MF", "capacitance"],
     ["5 apples", "count"],
   ] as [string, Dimension][])("says what is wrong with “%s” in a sentence", (text, dimension) => {
     const read = parseQuantity(text, dimension, "metric");
@@ -110,6 +122,7 @@ describe("the number parser", () => {
       "°",
       "%",
       "9".repeat(30),
+      "1e308",
       "NaN",
     );
     fc.assert(
