@@ -28,9 +28,13 @@ function refuse(kind: Refusal["kind"], message: string): Refusal {
   return { ok: false, kind, faults: [{ path: "", message }] };
 }
 
+/** A value as a sentence may hold it; never walked into, because a file may be nested without end. */
 function shown(value: unknown): string {
   if (value === undefined) return "nothing";
-  const text = typeof value === "number" ? String(value) : JSON.stringify(value);
+  if (Array.isArray(value))
+    return value.length === 1 ? "a list of 1 entry" : `a list of ${value.length} entries`;
+  if (value !== null && typeof value === "object") return "an object";
+  const text = typeof value === "string" ? JSON.stringify(value) : String(value);
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 }
 
@@ -52,18 +56,42 @@ type Issue = z.core.$ZodIssue;
 const EXPECTED: Record<string, string> = {
   number: "it takes a finite number",
   int: "it must be a whole number",
+  boolean: "it takes true or false",
+  string: "it takes a text",
+  array: "it takes a list",
+  object: "it takes an object",
 };
 
-/** What is wrong, after the field's name and value. */
+function listed(words: readonly unknown[]): string {
+  return `use ${words.length > 1 ? "one of " : ""}${words.map((word) => JSON.stringify(word)).join(", ")}`;
+}
+
+/** “at most 8 entries”; the message of a number is its field's own. */
+function sizeLimit(issue: Issue): string | null {
+  if (issue.code !== "too_big" && issue.code !== "too_small") return null;
+  const things = { array: ["entry", "entries"], string: ["character", "characters"] }[issue.origin as string];
+  if (!things) return null;
+  const [word, limit] = issue.code === "too_big" ? ["most", issue.maximum] : ["least", issue.minimum];
+  return `it takes at ${word} ${limit} ${things[limit === 1 ? 0 : 1]}`;
+}
+
+/** What to do about it. */
+function remedy(issue: Issue): string {
+  if (issue.code === "invalid_type")
+    return EXPECTED[issue.expected] ?? `it takes a value of type ${issue.expected}`;
+  if (issue.code === "invalid_value") return listed(issue.values);
+  if (issue.code === "invalid_union" && "options" in issue) return listed(issue.options as unknown[]);
+  return (
+    sizeLimit(issue) ??
+    `it ${issue.message.startsWith("must") ? issue.message : `is refused (${issue.message})`}`
+  );
+}
+
+/** What is wrong, after the field's name. */
 function complaint(issue: Issue, value: unknown): string {
-  if (issue.code === "invalid_type") {
-    if (value === undefined) return `is missing: add it (${issue.expected})`;
-    return `is ${shown(value)}: ${EXPECTED[issue.expected] ?? `it takes a value of type ${issue.expected}`}`;
-  }
-  if (issue.code === "invalid_value")
-    return `is ${shown(value)}: use one of ${issue.values.map((word) => JSON.stringify(word)).join(", ")}`;
-  if (issue.code === "invalid_union") return `is ${shown(value)}: it has a kind or shape that is not known`;
-  return `is ${shown(value)}: it ${issue.message.startsWith("must") ? issue.message : `is refused (${issue.message})`}`;
+  return value === undefined
+    ? `is missing: add it; ${remedy(issue)}`
+    : `is ${shown(value)}: ${remedy(issue)}`;
 }
 
 function faultsOf(issue: Issue, document: unknown): Fault[] {
@@ -77,17 +105,40 @@ function faultsOf(issue: Issue, document: unknown): Fault[] {
   return [{ path, message: `${named(path)} ${complaint(issue, valueAtPath(document, issue.path))}.` }];
 }
 
+function isOurs(json: unknown, format: string): json is Record<string, unknown> {
+  return json !== null && typeof json === "object" && "format" in json && json.format === format;
+}
+
+/** Why a document of this version is not read, null where it is. */
+function versionRefusal(version: unknown, known: number): Refusal | null {
+  if (typeof version !== "number" || !Number.isInteger(version) || version < 1)
+    return refuse(
+      "invalid",
+      `The document's version is ${shown(version)}: it should be a whole number from 1.`,
+    );
+  if (version <= known) return null;
+  return refuse(
+    "too-new",
+    `The document has version ${version}, this program knows ${known}: open it with a newer one.`,
+  );
+}
+
+/** Every step up to the present version; a step meets documents that nothing has checked yet and may throw. */
 function migrated<Value>(
   kind: DocumentKind<Value>,
   document: Record<string, unknown>,
 ): Record<string, unknown> {
   let current = document;
-  for (let version = Number(document.version); version < kind.version; version++) {
-    const migration = kind.migrations[version];
-    if (!migration) break;
-    current = { ...migration(current), version: version + 1 };
-  }
+  for (let version = Number(document.version); version < kind.version; version++)
+    current = { ...kind.migrations[version](current), version: version + 1 };
   return current;
+}
+
+function validated<Value>(schema: z.ZodType<Value>, document: unknown): Reading<Value> {
+  const parsed = schema.safeParse(document);
+  if (parsed.success) return { ok: true, value: parsed.data };
+  const faults = parsed.error.issues.flatMap((issue) => faultsOf(issue, document));
+  return { ok: false, kind: "invalid", faults };
 }
 
 /**
@@ -95,45 +146,29 @@ function migrated<Value>(
  * @returns the value with defaults filled in, or why it is refused; never throws
  */
 export function readDocument<Value>(kind: DocumentKind<Value>, json: unknown): Reading<Value> {
-  if (
-    json === null ||
-    typeof json !== "object" ||
-    Array.isArray(json) ||
-    !("format" in json) ||
-    json.format !== kind.format
-  ) {
+  if (!isOurs(json, kind.format))
     return refuse(
       "not-ours",
       `This is not a ${kind.format} document: its “format” should be “${kind.format}”.`,
     );
-  }
-  const document = json as Record<string, unknown>;
-  if (typeof document.version !== "number" || !Number.isInteger(document.version) || document.version < 1) {
+  const refusal = versionRefusal(json.version, kind.version);
+  if (refusal) return refusal;
+  let current: Record<string, unknown>;
+  try {
+    current = migrated(kind, json);
+  } catch {
     return refuse(
       "invalid",
-      `The document's version is ${shown(document.version)}: it should be a whole number from 1.`,
+      `The document of version ${json.version} has not the shape of that version and cannot be brought up to date: open a backup of it.`,
     );
   }
-  if (document.version > kind.version) {
-    return refuse(
-      "too-new",
-      `The document has version ${document.version}, this program knows ${kind.version}: open it with a newer one.`,
-    );
-  }
-  const current = migrated(kind, document);
-  const parsed = kind.schema.safeParse(current);
-  if (parsed.success) return { ok: true, value: parsed.data };
-  return {
-    ok: false,
-    kind: "invalid",
-    faults: parsed.error.issues.flatMap((issue) => faultsOf(issue, current)),
-  };
+  return validated(kind.schema, current);
 }
 
-/** Parses the text of a file; null with a refusal where it is not JSON. */
+/** Parses the text of a file, whose first character may be a byte order mark. */
 export function readJson(text: string): { ok: true; json: unknown } | Refusal {
   try {
-    return { ok: true, json: JSON.parse(text) };
+    return { ok: true, json: JSON.parse(text.replace(/^\ufeff/, "")) };
   } catch (reason) {
     const detail = reason instanceof Error ? reason.message : String(reason);
     return refuse("not-json", `This is not JSON and cannot be read: ${detail}.`);

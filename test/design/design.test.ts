@@ -1,13 +1,13 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { z } from "zod";
 import { valueAt, withValueAt } from "../../src/design/changeAt";
-import { type Design, fileName, parseDesign, serialiseDesign } from "../../src/design/design";
-import { readDocument } from "../../src/design/document";
+import { fileName, parseDesign, serialiseDesign } from "../../src/design/design";
+import { type DocumentKind, readDocument } from "../../src/design/document";
 import { pierHallLeft, pierHallRight } from "../../src/design/examples";
 import { allFields, fieldAt } from "../../src/design/fields";
 import { designJsonSchema } from "../../src/design/jsonSchema";
-import { designSchema } from "../../src/design/schema";
 
 function faults(source: unknown): string[] {
   const parsed = parseDesign(source);
@@ -68,6 +68,23 @@ describe("a design's file", () => {
     ],
     ["tank.strings", 2.5, "Strings in parallel (tank.strings) is 2.5: it must be a whole number."],
     ["drive.bridge", "quarter", 'Bridge (drive.bridge) is "quarter": use one of "full", "half".'],
+    [
+      "tuningAim",
+      { kind: "loud" },
+      'Tuning aim (tuningAim.kind) is "loud": use one of "unloaded", "spark", "most energy".',
+    ],
+    [
+      "topLoad.elements",
+      Array(9).fill({}),
+      "topLoad.elements is a list of 9 entries: it takes at most 8 entries.",
+    ],
+    ["drive.switch.thermal", [], "drive.switch.thermal is a list of 0 entries: it takes at least 1 entry."],
+    [
+      "secondary",
+      { turns: [1] },
+      "Former diameter (secondary.formerDiameter) is missing: add it; it takes a finite number.",
+    ],
+    ["room.wallConducts", "yes", 'Walls conduct (room.wallConducts) is "yes": it takes true or false.'],
     ["primary.tubeDiameter", null, "Tube diameter (primary.tubeDiameter) is null: it takes a finite number."],
   ])("says what is wrong with %s = %s", (path, value, sentence) => {
     expect(faults(withValueAt(firstVersion, path, value))[0]).toBe(sentence);
@@ -110,6 +127,16 @@ describe("a design's file", () => {
     );
   });
 
+  it("is refused in a sentence even when it is nested without end", () => {
+    const deep = `${"[".repeat(1e5)}${"]".repeat(1e5)}`;
+    const parsed = parseDesign(`{"format":"coilwright-design","version":1,"secondary":${deep}}`);
+    expect(parsed).toMatchObject({ ok: false, kind: "invalid" });
+  });
+
+  it("is read behind a byte order mark", () => {
+    expect(parseDesign(`\ufeff${serialiseDesign(pierHallLeft)}`)).toEqual({ ok: true, design: pierHallLeft });
+  });
+
   it("is named after its title", () => {
     expect(fileName("Pier hall, left coil", "design")).toBe("pier-hall-left-coil.coilwright-design.json");
     expect(fileName("///", "show")).toBe("untitled.coilwright-show.json");
@@ -117,20 +144,30 @@ describe("a design's file", () => {
 });
 
 describe("documents of older versions", () => {
+  const kind: DocumentKind<{ format: string; version: number; steps: string[] }> = {
+    format: "test-document",
+    version: 3,
+    schema: z.strictObject({ format: z.string(), version: z.literal(3), steps: z.array(z.string()) }),
+    migrations: {
+      1: ({ step, ...document }) => ({ ...document, steps: [step, "1 to 2"] }),
+      2: (document) => ({ ...document, steps: [...(document.steps as string[]), "2 to 3"] }),
+    },
+  };
+
   it("go through every step up to the present one", () => {
-    const kind = {
-      format: "coilwright-design",
-      version: 3,
-      schema: designSchema as never,
-      migrations: {
-        1: (document: Record<string, unknown>) => ({ ...document, notes: `${document.notes} one` }),
-        2: (document: Record<string, unknown>) => ({ ...document, notes: `${document.notes} two` }),
-      },
-    };
-    const reading = readDocument<Design>(kind, { ...firstVersion, notes: "was" });
-    // the artificial third version has no schema of its own: what the present one refuses shows that the steps ran
-    expect(reading).toMatchObject({ ok: false, faults: [{ path: "version" }] });
-    expect(reading.ok === false && reading.faults[0].message).toContain("is 3");
+    expect(readDocument(kind, { format: "test-document", version: 1, step: "1" })).toEqual({
+      ok: true,
+      value: { format: "test-document", version: 3, steps: ["1", "1 to 2", "2 to 3"] },
+    });
+    expect(readDocument(kind, { format: "test-document", version: 2, steps: [] })).toMatchObject({
+      ok: true,
+      value: { steps: ["2 to 3"] },
+    });
+  });
+
+  it("are refused as invalid where a step cannot read them", () => {
+    const reading = readDocument(kind, { format: "test-document", version: 2, steps: 5 });
+    expect(reading).toMatchObject({ ok: false, kind: "invalid" });
   });
 });
 
