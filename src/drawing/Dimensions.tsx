@@ -30,12 +30,6 @@ export function Dimensions({ view, shape, system }: DimensionsProps) {
         offset={-LEVEL}
         text={length(secondary.windingLength)}
       />
-      <Dimension
-        from={at(-secondary.formerDiameter / 2, windingTop - 0.35 * secondary.windingLength)}
-        to={at(secondary.formerDiameter / 2, windingTop - 0.35 * secondary.windingLength)}
-        offset={0.01}
-        text=""
-      />
       {widest && (
         <>
           <Dimension

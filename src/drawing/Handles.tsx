@@ -40,9 +40,12 @@ export function TapHandle({ view, primary, system, tuned }: TapHandleProps) {
       valueAt={(x, y) => tapAtPoint(primary, radiusOf(view, x), heightOf(view, y))}
       onChange={set("primary.tap")}
     >
-      <path className={styles.tapStem} d={`M0 -4V${-FLAG}`} />
-      <path className={styles.tapFlag} d={`M0 ${-FLAG}h${tuned ? 66 : 52}l6 -9l-6 -9h-${tuned ? 66 : 52}z`} />
-      <text className={styles.tapText} x={6} y={-FLAG - 5}>
+      <path className={styles.tapStem} d={`M0 4V${FLAG}`} />
+      <path
+        className={styles.tapFlag}
+        d={`M0 ${FLAG}h${tuned ? 62 : 48}l6 -10l-6 -10h-${tuned ? 62 : 48}z`}
+      />
+      <text className={styles.tapText} x={7} y={FLAG - 5}>
         {tuned ? `✓ ${tap.toFixed(2)}` : tap.toFixed(2)}
       </text>
       <circle className={styles.tapPoint} r={4.5} />

@@ -1,0 +1,115 @@
+import { useCallback, useMemo, useRef, useState } from "react";
+import { useHeld } from "../drawing/useHeld";
+import { useSize } from "../drawing/useSize";
+import { useSession } from "../workbench/hooks";
+import { type Domain, linearTicks, logTicks } from "./axis";
+import styles from "./Chart.module.css";
+import { ChartFrame } from "./ChartFrame";
+import { type ChartContent, ChartContentContext } from "./chartContent";
+import type { Curve, Marker } from "./curve";
+import { DataTable } from "./DataTable";
+import { Legend } from "./Legend";
+
+export interface ChartAxis {
+  label: string;
+  domain: Domain;
+  log?: boolean;
+  format: (value: number) => string;
+}
+
+interface ChartProps {
+  title: string;
+  x: ChartAxis;
+  y: ChartAxis;
+  curves: readonly Curve[];
+  markers?: readonly Marker[];
+  onPlace?: ChartContent["onPlace"];
+  /** px */
+  height?: number;
+}
+
+const X_TICKS = 8;
+const Y_TICKS = 5;
+const HEIGHT = 236;
+const TABLE_ROWS = 12;
+const NO_MARKERS: readonly Marker[] = [];
+
+/** An axis whose identity changes only with its domain, so that the frame stands still. */
+function useAxis({ label, domain, log = false, format }: ChartAxis, count: number) {
+  const held = useHeld(
+    domain,
+    useSession((view) => view.gesture !== null),
+  );
+  const latest = useRef(format);
+  latest.current = format;
+  return useMemo(() => {
+    const still = { from: held.from, to: held.to };
+    const ticks = log ? logTicks(still) : linearTicks(still, count);
+    return { label, domain: still, ticks, log, format: (value: number) => latest.current(value) };
+  }, [label, held.from, held.to, log, count]);
+}
+
+/** A chart with its legend, its readings under the pointer, and its table for screen readers. */
+export function Chart({
+  title,
+  x,
+  y,
+  curves,
+  markers = NO_MARKERS,
+  onPlace = null,
+  height = HEIGHT,
+}: ChartProps) {
+  const plot = useRef<HTMLDivElement>(null);
+  const { width } = useSize(plot, { width: 420, height });
+  const [hidden, setHidden] = useState<ReadonlySet<string>>(
+    () => new Set(curves.filter((curve) => curve.shownAtFirst === false).map((curve) => curve.id)),
+  );
+  const [hover, setHover] = useState<number | null>(null);
+  const onHover = useCallback((value: number | null) => setHover(value), []);
+  const xAxis = useAxis(x, X_TICKS);
+  const yAxis = useAxis(y, Y_TICKS);
+  const shown = curves.filter((curve) => !hidden.has(curve.id));
+  const switchCurve = (id: string) =>
+    setHidden(
+      (before) => new Set(before.has(id) ? [...before].filter((each) => each !== id) : [...before, id]),
+    );
+  const rows = Array.from(
+    { length: TABLE_ROWS + 1 },
+    (_, index) => xAxis.domain.from + ((xAxis.domain.to - xAxis.domain.from) * index) / TABLE_ROWS,
+  );
+  return (
+    <figure className={styles.chart}>
+      <figcaption className={styles.title}>
+        {title}
+        <span className={styles.unit}>{y.label}</span>
+        <output className={styles.at}>{hover === null ? "" : x.format(hover)}</output>
+      </figcaption>
+      <div
+        className={styles.plot}
+        ref={plot}
+        role="img"
+        aria-label={`${title}: ${y.label} against ${x.label}`}
+      >
+        <ChartContentContext value={{ curves: shown, markers, onHover, onPlace }}>
+          <ChartFrame width={width} height={height} x={xAxis} y={yAxis} />
+        </ChartContentContext>
+      </div>
+      <Legend
+        curves={curves}
+        markers={markers}
+        hidden={hidden}
+        onSwitch={switchCurve}
+        x={hover}
+        format={y.format}
+      />
+      <DataTable
+        caption={title}
+        xLabel={x.label}
+        xs={rows}
+        curves={shown}
+        formatX={x.format}
+        formatY={y.format}
+      />
+    </figure>
+  );
+}

@@ -1,0 +1,70 @@
+import { memo } from "react";
+import { CartesianGrid, LineChart, Tooltip, XAxis, YAxis } from "recharts";
+import type { Domain } from "./axis";
+import { Curves } from "./Curves";
+import { Hover } from "./Hover";
+import { Markers } from "./Markers";
+
+export interface AxisFrame {
+  label: string;
+  domain: Domain;
+  ticks: number[];
+  log: boolean;
+  format: (value: number) => string;
+}
+
+interface ChartFrameProps {
+  width: number;
+  height: number;
+  x: AxisFrame;
+  y: AxisFrame;
+}
+
+const MARGIN = { top: 8, right: 14, bottom: 20, left: 6 };
+const TICK = { fill: "var(--ink-soft)", fontFamily: "var(--font-caption)", fontSize: 12.5 };
+const GRID_POINTS = 120;
+
+/** The abscissae that the pointer can find: the chart's own data, the same however the curves change. */
+function gridOf({ domain, log }: AxisFrame): { x: number }[] {
+  return Array.from({ length: GRID_POINTS + 1 }, (_, index) => {
+    const part = index / GRID_POINTS;
+    return {
+      x: log
+        ? domain.from * (domain.to / domain.from) ** part
+        : domain.from + part * (domain.to - domain.from),
+    };
+  });
+}
+
+function axisProps(axis: AxisFrame) {
+  return {
+    type: "number" as const,
+    domain: [axis.domain.from, axis.domain.to] as [number, number],
+    ticks: axis.ticks,
+    scale: axis.log ? ("log" as const) : ("linear" as const),
+    tickFormatter: axis.format,
+    tick: TICK,
+    stroke: "var(--rule-strong)",
+    allowDataOverflow: true,
+    interval: "equidistantPreserveStart" as const,
+  };
+}
+
+/** Axes and grid alone; they are drawn anew only when a domain changes. */
+export const ChartFrame = memo(function ChartFrame({ width, height, x, y }: ChartFrameProps) {
+  return (
+    <LineChart width={width} height={height} data={gridOf(x)} margin={MARGIN} accessibilityLayer={false}>
+      <CartesianGrid stroke="var(--rule)" strokeOpacity={0.35} />
+      <XAxis
+        {...axisProps(x)}
+        dataKey="x"
+        label={{ value: x.label, position: "insideBottom", offset: -12, ...TICK }}
+      />
+      <YAxis {...axisProps(y)} dataKey={() => y.domain.from} width={58} />
+      <Tooltip content={() => null} cursor={false} isAnimationActive={false} />
+      <Markers />
+      <Curves log={y.log} />
+      <Hover domain={x.domain} />
+    </LineChart>
+  );
+});

@@ -1,0 +1,32 @@
+import { useContext, useId } from "react";
+import { usePlotArea, useXAxisScale, useYAxisScale } from "recharts";
+import { ChartContentContext } from "./chartContent";
+import { curvePath } from "./curve";
+
+/** The curves as paths of our own, within the plot. */
+export function Curves({ log }: { log: boolean }) {
+  const { curves } = useContext(ChartContentContext);
+  const clip = useId();
+  const area = usePlotArea();
+  const [scaleX, scaleY] = [useXAxisScale(), useYAxisScale()];
+  if (!area || !scaleX || !scaleY) return null;
+  const toX = (x: number): number => scaleX(x) ?? 0;
+  const toY = (y: number): number => scaleY(y) ?? 0;
+  return (
+    <g>
+      <clipPath id={clip}>
+        <rect x={area.x} y={area.y} width={area.width} height={area.height} />
+      </clipPath>
+      <g clipPath={`url(#${clip})`} fill="none" strokeWidth={1.9} strokeLinejoin="round">
+        {curves.map(({ id, colour, dash, points }) => (
+          <path
+            key={id}
+            d={curvePath(points, toX, toY, log)}
+            stroke={`var(${colour})`}
+            strokeDasharray={dash}
+          />
+        ))}
+      </g>
+    </g>
+  );
+}

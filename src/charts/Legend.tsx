@@ -1,0 +1,58 @@
+import styles from "./Chart.module.css";
+import { type Curve, type Marker, valueAtX } from "./curve";
+
+interface LegendProps {
+  curves: readonly Curve[];
+  markers: readonly Marker[];
+  hidden: ReadonlySet<string>;
+  onSwitch: (id: string) => void;
+  /** where the pointer is */
+  x: number | null;
+  format: (value: number) => string;
+}
+
+/** Every curve with its switch, and its value under the pointer. */
+export function Legend({ curves, markers, hidden, onSwitch, x, format }: LegendProps) {
+  return (
+    <ul className={styles.legend}>
+      {curves.map((curve) => {
+        const shown = !hidden.has(curve.id);
+        const value = x === null || !shown ? null : valueAtX(curve, x);
+        return (
+          <li key={curve.id}>
+            <button
+              type="button"
+              aria-pressed={shown}
+              className={styles.switch}
+              onClick={() => onSwitch(curve.id)}
+            >
+              <svg width="22" height="10" aria-hidden="true">
+                <path
+                  d="M1 5H21"
+                  stroke={`var(${curve.colour})`}
+                  strokeWidth="2.4"
+                  strokeDasharray={curve.dash}
+                />
+              </svg>
+              {curve.label}
+              {value !== null && <b className={styles.reading}>{format(value)}</b>}
+            </button>
+          </li>
+        );
+      })}
+      {markers.map((marker) => (
+        <li key={marker.id} className={styles.marker}>
+          <svg width="10" height="14" aria-hidden="true">
+            <path
+              d="M5 0V14"
+              stroke={`var(${marker.colour})`}
+              strokeWidth="2"
+              strokeDasharray={marker.id === "present" ? undefined : "4 3"}
+            />
+          </svg>
+          {marker.label}
+        </li>
+      ))}
+    </ul>
+  );
+}

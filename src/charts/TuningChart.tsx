@@ -1,0 +1,135 @@
+import type { TuningPoint } from "../evaluation/evaluation";
+import { formatQuantity } from "../units/format";
+import { useDesign, useEvaluation, useUnitSystem } from "../workbench/hooks";
+import { workbench } from "../workbench/session";
+import { roundedDomain } from "./axis";
+import { Chart } from "./Chart";
+import styles from "./Chart.module.css";
+import type { Curve, Marker } from "./curve";
+
+const Y_TICKS = 5;
+/** The chart shows this part below and above the frequency aimed at. */
+const REACH = 0.32;
+
+function across(curve: readonly TuningPoint[], y: number): { x: number; y: number }[] {
+  return [curve[0], curve[curve.length - 1]].map(({ tap }) => ({ x: tap, y }));
+}
+
+function against(
+  curve: readonly TuningPoint[],
+  value: (point: TuningPoint) => number,
+): { x: number; y: number }[] {
+  return curve.map((point) => ({ x: point.tap, y: value(point) }));
+}
+
+function placeTap(tap: number, phase: "begin" | "move" | "end" | "cancel"): void {
+  if (phase === "begin") workbench.begin("move tap");
+  else if (phase === "end") workbench.commit();
+  else if (phase === "cancel") workbench.cancel();
+  else
+    workbench.change((design) => ({
+      ...design,
+      primary: { ...design.primary, tap: Math.min(Math.max(tap, 0.1), design.primary.turns) },
+    }));
+}
+
+/** Where the primary meets the secondary: its resonance against the tap, and what coupling makes of the two. */
+export function TuningChart() {
+  const tuning = useEvaluation((evaluation) => evaluation.tuning);
+  const resonances = useEvaluation(({ secondary }) => ({
+    unloaded: secondary?.resonance ?? 0,
+    loaded: secondary?.loadedResonance ?? 0,
+  }));
+  const tap = useDesign((design) => design.primary.tap);
+  const system = useUnitSystem();
+  if (!tuning || tuning.curve.length < 2) {
+    return (
+      <p className={styles.none}>
+        The tuning cannot be drawn while the coil has no solution; the findings say why.
+      </p>
+    );
+  }
+  const { curve, targetResonance, suggestedTap, suggestedTapBand } = tuning;
+  const curves: Curve[] = [
+    {
+      id: "primary",
+      label: "Primary",
+      colour: "--copper",
+      points: against(curve, (point) => point.primaryResonance),
+    },
+    {
+      id: "unloaded",
+      label: "Secondary, no spark",
+      colour: "--winding",
+      points: across(curve, resonances.unloaded),
+    },
+    {
+      id: "loaded",
+      label: "Secondary with the spark",
+      colour: "--winding",
+      dash: "7 4",
+      points: across(curve, resonances.loaded),
+    },
+    {
+      id: "lower",
+      label: "Lower pole",
+      colour: "--field",
+      points: against(curve, (point) => point.lowerPole),
+    },
+    {
+      id: "upper",
+      label: "Upper pole",
+      colour: "--field",
+      points: against(curve, (point) => point.upperPole),
+    },
+    {
+      id: "loaded-lower",
+      label: "Lower pole with the spark",
+      colour: "--field",
+      dash: "3 3",
+      points: against(curve, (point) => point.loadedLowerPole),
+      shownAtFirst: false,
+    },
+    {
+      id: "loaded-upper",
+      label: "Upper pole with the spark",
+      colour: "--field",
+      dash: "3 3",
+      points: against(curve, (point) => point.loadedUpperPole),
+      shownAtFirst: false,
+    },
+  ];
+  const markers: Marker[] = [
+    ...(suggestedTap === null
+      ? []
+      : [
+          {
+            id: "suggested",
+            label: "Suggested tap",
+            colour: "--ok",
+            x: suggestedTap,
+            band: suggestedTapBand ?? undefined,
+          },
+        ]),
+    { id: "present", label: "Present tap", colour: "--live", x: tap },
+  ];
+  const around = { from: targetResonance * (1 - REACH), to: targetResonance * (1 + REACH) };
+  return (
+    <Chart
+      title="Tuning"
+      x={{
+        label: "tap, turns from the start",
+        domain: { from: curve[0].tap, to: curve[curve.length - 1].tap },
+        format: (value) => value.toFixed(Number.isInteger(value) ? 0 : 2),
+      }}
+      y={{
+        label: "resonance",
+        domain: roundedDomain(around, Y_TICKS),
+        format: (value) => formatQuantity(value, "frequency", system, value % 1e4 === 0 ? 3 : 4).text,
+      }}
+      curves={curves}
+      markers={markers}
+      onPlace={placeTap}
+    />
+  );
+}
