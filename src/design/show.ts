@@ -1,5 +1,14 @@
 import { z } from "zod";
 import type { TopLoad } from "../calc/design-parts";
+import type { Lane } from "../calc/music/lane";
+import {
+  type Arrangement,
+  arrangementSchema,
+  defaultArrangement,
+  type KeptScore,
+  keptScoreSchema,
+  lanesSchema,
+} from "./arrangement";
 import type { Design } from "./design";
 import { type DocumentKind, type Refusal, readDocument, readJson } from "./document";
 import { designSchema, topLoadSchema } from "./schema";
@@ -28,6 +37,9 @@ export interface Show {
   spacing: number;
   phase: "in phase" | "opposed";
   lineUp: { candidates: LineUpCandidate[] };
+  lanes: Lane[];
+  arrangement: Arrangement;
+  score: KeptScore | null;
 }
 
 const MOST_CANDIDATES = 4;
@@ -56,6 +68,9 @@ const showSchema: z.ZodType<Show> = z
           .max(MOST_CANDIDATES),
       })
       .default({ candidates: [] }),
+    lanes: lanesSchema.default([]),
+    arrangement: arrangementSchema.default(defaultArrangement),
+    score: keptScoreSchema.default(null),
   })
   .superRefine((show, context) => {
     const known = new Set(Object.keys(show.designs));
@@ -108,5 +123,8 @@ export function showOf(designId: string, design: Design): Show {
     spacing: DEFAULT_SPACING,
     phase: "in phase",
     lineUp: { candidates: [] },
+    lanes: [],
+    arrangement: defaultArrangement,
+    score: null,
   };
 }
