@@ -1,11 +1,13 @@
-import { Suspense, useState } from "react";
+import { lazy, Suspense, useState } from "react";
 import { Tabs } from "../ui/Tabs";
-import { lazyPart } from "./lazyPart";
 import { Waiting } from "./Waiting";
 
-const TuningChart = lazyPart(import.meta.glob("../charts/TuningChart.tsx"), "TuningChart");
-const ResponseChart = lazyPart(import.meta.glob("../charts/ResponseChart.tsx"), "ResponseChart");
-const LineUp = lazyPart(import.meta.glob("../panels/lineUp/LineUp.tsx"), "LineUp");
+const TuningChart = lazy(async () => ({ default: (await import("../charts/TuningChart")).TuningChart }));
+const ResponseChart = lazy(async () => ({
+  default: (await import("../charts/ResponseChart")).ResponseChart,
+}));
+const LineUp = lazy(async () => ({ default: (await import("../panels/lineUp/LineUp")).LineUp }));
+const Score = lazyPart(import.meta.glob("../panels/score/Score.tsx"), "Score");
 
 const charts = (
   <Suspense fallback={<Waiting what="charts" />}>
@@ -20,9 +22,16 @@ const lineUp = (
   </Suspense>
 );
 
+const score = (
+  <Suspense fallback={<Waiting what="score" />}>
+    <Score />
+  </Suspense>
+);
+
 export const viewTabs = [
   { id: "charts", label: "Charts", content: charts },
   { id: "line-up", label: "Line-up", content: lineUp },
+  { id: "score", label: "Score", content: score },
 ];
 
 /** Charts of the open design, or its top loads side by side; only the one in sight is kept alive. */

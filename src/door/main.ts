@@ -2,9 +2,12 @@
 import { isMainThread } from "node:worker_threads";
 import { evaluateCommand } from "./evaluateCommand";
 import { serveFiles } from "./evaluateFiles";
+import { scheduleCommand } from "./scheduleCommand";
 
 async function main(): Promise<void> {
-  const answer = await evaluateCommand(process.argv.slice(3), new URL(import.meta.url));
+  const [command, ...given] = process.argv.slice(2);
+  const answer =
+    command === "schedule" ? scheduleCommand(given) : await evaluateCommand(given, new URL(import.meta.url));
   process.stdout.write(answer.output);
   for (const complaint of answer.complaints) process.stderr.write(`${complaint}\n`);
   process.exitCode = answer.exitCode;

@@ -2,7 +2,7 @@ import type { Gate } from "./gate";
 import type { Coil } from "./lane";
 
 /** The gates of a show: the right one is absent where one coil plays. */
-export type Gates = { left: Gate } & { right?: Gate };
+export type Gates = { left?: Gate; right?: Gate };
 
 export interface Pulse {
   coil: Coil;

@@ -59,7 +59,7 @@ const limits = fc.record({
   dutyLimit: fc.double({ min: 0.002, max: 0.2, noNaN: true }),
   dutyWindow: fc.double({ min: 0.01, max: 0.5, noNaN: true }),
   voices: fc.integer({ min: 1, max: 6 }),
-  onTimeByRate: fc.constant([]),
+  onTimeByRate: fc.constant<CoilLimits["onTimeByRate"]>([]),
 });
 
 describe("the gate of a coil", () => {

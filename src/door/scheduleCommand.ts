@@ -1,0 +1,80 @@
+import { readFileSync } from "node:fs";
+import { coilLimits } from "../calc/music/coilLimits";
+import { firstLanes } from "../calc/music/firstLanes";
+import { coilSchedule } from "../calc/music/gateSchedule";
+import type { Coil } from "../calc/music/lane";
+import { type MidiReading, midiScore } from "../calc/music/midiScore";
+import { type Gates, scheduleCsv } from "../calc/music/scheduleCsv";
+import { type ScheduleSummary, scheduleSummary } from "../calc/music/scheduleSummary";
+import type { Score } from "../calc/music/score";
+import { defaultArrangement } from "../design/arrangement";
+import type { Design } from "../design/design";
+import type { Answer } from "./evaluateCommand";
+import { fromCaller, readDesign } from "./evaluateFile";
+
+const USAGE = "Usage: npm run --silent schedule -- score.mid left.json [right.json]";
+
+function oneLine(text: string): string {
+  return text.replace(/\s+/g, " ");
+}
+
+function refused(...complaints: string[]): Answer {
+  return { exitCode: 2, output: "", complaints: complaints.map(oneLine) };
+}
+
+function misused(given: string[]): string | null {
+  const option = given.find((argument) => argument.startsWith("-"));
+  if (option) return `The option ${option} is not known. ${USAGE}`;
+  if (given.length === 0) return `No score is named. ${USAGE}`;
+  if (given.length === 1) return `No design is named. ${USAGE}`;
+  return given.length > 3 ? `A score plays on two designs at most. ${USAGE}` : null;
+}
+
+function readScore(file: string): MidiReading {
+  try {
+    return midiScore(readFileSync(fromCaller(file)));
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    return { ok: false, message: `The file cannot be read: ${reason}.` };
+  }
+}
+
+function summaryLines(coil: Coil, summary: ScheduleSummary): string[] {
+  const { played, shortened, dropped } = summary.fates;
+  const counts = `${coil}: ${summary.pulses} pulses; notes: ${played} played, ${shortened} shortened, ${dropped} dropped`;
+  return [counts, ...summary.reasons.map(({ reason, notes }) => `${coil}: ${reason}: ${notes} notes`)];
+}
+
+function scheduled(score: Score, designs: Partial<Record<Coil, Design>>): Answer {
+  const lanes = firstLanes(score, designs.right !== undefined);
+  const complaints = [...score.reports];
+  const silent = lanes.filter((lane) => lane.coil === "none").length;
+  if (silent > 0) complaints.push(`${silent} parts are not played: percussion, or without notes`);
+  const gates: Gates = {};
+  for (const coil of ["left", "right"] as const) {
+    const design = designs[coil];
+    if (!design) continue;
+    const { voices, ...expression } = defaultArrangement;
+    const schedule = coilSchedule(score, lanes, coil, coilLimits(design.interrupter, voices), expression);
+    if (!schedule) continue;
+    complaints.push(...summaryLines(coil, scheduleSummary(schedule)));
+    gates[coil] = schedule.gate;
+  }
+  return { exitCode: 0, output: scheduleCsv(gates), complaints: complaints.map(oneLine) };
+}
+
+/** The gate schedule of a score for one coil or two, as CSV; what was changed as complaints. */
+export function scheduleCommand(given: string[]): Answer {
+  const misuse = misused(given);
+  if (misuse) return refused(misuse);
+  const [scoreFile, ...designFiles] = given;
+  const reading = readScore(scoreFile);
+  if (!reading.ok) return refused(`${scoreFile}: ${reading.message}`);
+  const designs: Partial<Record<Coil, Design>> = {};
+  for (const [index, file] of designFiles.entries()) {
+    const read = readDesign(file);
+    if (!read.ok) return refused(...read.faults.map((fault) => `${file}: ${fault.message}`));
+    designs[index === 0 ? "left" : "right"] = read.design;
+  }
+  return scheduled(reading.score, designs);
+}

@@ -1,0 +1,121 @@
+import { useEffect, useMemo } from "react";
+import { useStore } from "zustand";
+import { Button } from "../../ui/Button";
+import { useShow } from "../../workbench/hooks";
+import type { Interrupters } from "../../workbench/scoreScheduling";
+import {
+  cancelScheduling,
+  followScore,
+  openScore,
+  scheduleScore,
+  scoreStore,
+} from "../../workbench/scoreSession";
+import { CoilScore } from "./CoilScore";
+import { LanesTable } from "./LanesTable";
+import { Player } from "./Player";
+import styles from "./Score.module.css";
+import { TakeAway } from "./TakeAway";
+
+function useInterrupters(): Interrupters {
+  const { left, right } = useShow((show) => ({
+    left: show.designs[show.left].interrupter,
+    right: show.right === null ? undefined : show.designs[show.right].interrupter,
+  }));
+  return useMemo(() => (right ? { left, right } : { left }), [left, right]);
+}
+
+/** Opens a score, sends its parts to the coils, and shows, plays and gives away what comes of it. */
+export function Score() {
+  const { kept, lanes, arrangement } = useShow((show) => ({
+    kept: show.score,
+    lanes: show.lanes,
+    arrangement: show.arrangement,
+  }));
+  const interrupters = useInterrupters();
+  const { score, message, played, progress, revision, stale } = useStore(scoreStore);
+  const bytesKey = kept?.bytesKey ?? null;
+  useEffect(() => void followScore(bytesKey), [bytesKey]);
+  useEffect(() => {
+    if (score) scheduleScore({ score, lanes, arrangement, interrupters });
+    return cancelScheduling;
+  }, [score, lanes, arrangement, interrupters]);
+  const gates = useMemo(
+    () => ({ left: played?.left?.schedule.gate, right: played?.right?.schedule.gate }),
+    [played],
+  );
+  const open = (file: File | undefined) => {
+    if (file) void openScore(file, interrupters.right !== undefined);
+  };
+  return (
+    <section
+      className={styles.score}
+      aria-label="Score"
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={(event) => {
+        event.preventDefault();
+        event.nativeEvent.stopImmediatePropagation();
+        open(event.dataTransfer.files[0]);
+      }}
+    >
+      <label className={styles.open}>
+        Open a Standard MIDI File, or drop it here
+        <input
+          type="file"
+          accept=".mid,.midi,audio/midi"
+          onChange={(event) => {
+            open(event.target.files?.[0]);
+            event.target.value = "";
+          }}
+        />
+      </label>
+      {message && <p role="alert">{message}</p>}
+      {kept && score && <h2 className={styles.heading}>{kept.fileName}</h2>}
+      {score?.reports.map((report) => (
+        <p key={report} className={styles.line}>
+          {report}
+        </p>
+      ))}
+      {score && <LanesTable score={score} lanes={lanes} />}
+      {progress !== null && (
+        <p className={styles.player}>
+          <progress aria-label="Schedule under way" value={progress} />
+          <Button onClick={cancelScheduling}>Cancel</Button>
+        </p>
+      )}
+      {stale && progress === null && score && (
+        <p role="status" className={styles.player}>
+          The schedule below is older than the lanes and limits.
+          <Button onClick={() => scheduleScore({ score, lanes, arrangement, interrupters })}>
+            Make it anew
+          </Button>
+        </p>
+      )}
+      {score && played && (
+        <>
+          <Player key={revision} gates={gates} duration={score.duration} />
+          {(["left", "right"] as const).map((coil) => {
+            const own = played[coil];
+            const interrupter = interrupters[coil];
+            if (!own || !interrupter) return null;
+            const name = coil === "left" ? "Left" : "Right";
+            return (
+              <CoilScore
+                key={coil}
+                name={name}
+                played={own}
+                duration={score.duration}
+                interrupter={interrupter}
+              />
+            );
+          })}
+          <TakeAway
+            disabled={stale}
+            gates={gates}
+            duration={score.duration}
+            title={kept?.fileName.replace(/\.midi?$/i, "") ?? "score"}
+          />
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,44 @@
+import { gateWave } from "../../calc/music/gateWave";
+import { type Gates, scheduleCsv } from "../../calc/music/scheduleCsv";
+import { Button } from "../../ui/Button";
+import styles from "./Score.module.css";
+
+const SAMPLE_RATE = 48_000;
+
+function save(fileName: string, parts: BlobPart[], type: string): void {
+  const address = URL.createObjectURL(new Blob(parts, { type }));
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = fileName;
+  link.click();
+  URL.revokeObjectURL(address);
+}
+
+interface TakeAwayProps {
+  gates: Gates;
+  duration: number;
+  title: string;
+  /** while the schedule is older than what it was made from */
+  disabled: boolean;
+}
+
+/** The schedule as files, with what must be said beside them. */
+export function TakeAway({ gates, duration, title, disabled }: TakeAwayProps) {
+  const csv = () => save(`${title}.csv`, [scheduleCsv(gates)], "text/csv");
+  const wave = () => save(`${title}.wav`, [gateWave(gates, duration, SAMPLE_RATE)], "audio/wav");
+  return (
+    <div className={styles.player}>
+      <Button disabled={disabled} onClick={csv}>
+        Gate schedule (CSV)
+      </Button>
+      <Button disabled={disabled} onClick={wave}>
+        Gate wave (WAV)
+      </Button>
+      <p className={styles.caution}>
+        <strong>Caution.</strong> A schedule drives lethal apparatus. The interrupter's limits are already in
+        it, but no file stops a fault: keep the hardware's own limiter and a dead-man switch in the line, keep
+        people outside the barrier, and follow local codes and licensed practice.
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,113 @@
+/** The score on the stand: read, assigned to the coils, and scheduled in a worker. */
+import { createStore } from "zustand/vanilla";
+import { firstLanes } from "../calc/music/firstLanes";
+import { midiScore } from "../calc/music/midiScore";
+import type { Score } from "../calc/music/score";
+import type { Show } from "../design/show";
+import { keepBytes, keptBytes } from "./scoreBytes";
+import { type PlayedCoils, playScore, type ScoreReply, type ScoreRequest } from "./scoreScheduling";
+import { workbench } from "./session";
+
+interface ScoreState {
+  /** of the bytes that were read */
+  bytesKey: string | null;
+  score: Score | null;
+  /** why a file could not be opened; empty where all is well */
+  message: string;
+  played: PlayedCoils | null;
+  /** whether `played` belongs to lanes or limits that have changed since */
+  stale: boolean;
+  /** one higher with every schedule made */
+  revision: number;
+  /** 0 … 1 while schedules are made */
+  progress: number | null;
+}
+
+export const scoreStore = createStore<ScoreState>(() => ({
+  bytesKey: null,
+  score: null,
+  message: "",
+  played: null,
+  stale: false,
+  revision: 0,
+  progress: null,
+}));
+
+let worker: Worker | null = null;
+
+/** Gives up what is under way; what was played before stays. */
+export function cancelScheduling(): void {
+  worker?.terminate();
+  worker = null;
+  scoreStore.setState({ progress: null });
+}
+
+function settle(reply: ScoreReply): void {
+  if ("progress" in reply) scoreStore.setState({ progress: reply.progress });
+  else
+    scoreStore.setState(({ revision }) => ({
+      played: reply.played,
+      stale: false,
+      revision: revision + 1,
+      progress: null,
+    }));
+}
+
+/** Makes the schedules anew; one that is under way gives way to the newer. */
+export function scheduleScore(request: ScoreRequest): void {
+  cancelScheduling();
+  scoreStore.setState({ stale: true });
+  if (typeof Worker === "undefined") settle({ played: playScore(request, () => {}) });
+  else startScheduling(request);
+}
+
+function startScheduling(request: ScoreRequest): void {
+  const started = new Worker(new URL("./score.worker.ts", import.meta.url), { type: "module" });
+  worker = started;
+  scoreStore.setState({ progress: 0 });
+  started.onmessage = (event: MessageEvent<ScoreReply>) => {
+    if (worker !== started) return;
+    settle(event.data);
+    if ("played" in event.data) cancelScheduling();
+  };
+  started.onerror = () => {
+    if (worker !== started) return;
+    cancelScheduling();
+    scoreStore.setState({ message: "The schedule could not be made; open the score again." });
+  };
+  started.postMessage(request);
+}
+
+/** Opens a file as the score of the show, with a first assignment; a file that is none changes nothing. */
+export async function openScore(file: File, pair: boolean): Promise<void> {
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  const reading = midiScore(bytes);
+  if (!reading.ok) {
+    scoreStore.setState({ message: `${file.name}: ${reading.message}` });
+    return;
+  }
+  const bytesKey = crypto.randomUUID();
+  await keepBytes(bytesKey, bytes);
+  scoreStore.setState({ bytesKey, score: reading.score, message: "", played: null });
+  workbench.editShow("Open score", (show: Show) => ({
+    ...show,
+    score: { fileName: file.name.slice(0, 300), bytesKey },
+    lanes: firstLanes(reading.score, pair),
+  }));
+}
+
+/** Reads the kept bytes of the show's score where another is on the stand. */
+export async function followScore(bytesKey: string | null): Promise<void> {
+  if (scoreStore.getState().bytesKey === bytesKey) return;
+  cancelScheduling();
+  scoreStore.setState({ bytesKey, score: null, played: null, message: "" });
+  if (bytesKey === null) return;
+  const bytes = await keptBytes(bytesKey);
+  if (scoreStore.getState().bytesKey !== bytesKey) return;
+  const reading = bytes ? midiScore(bytes) : null;
+  if (reading?.ok) scoreStore.setState({ score: reading.score });
+  else
+    scoreStore.setState({
+      message: "The notes of this show's score are not kept in this browser. Open its file again.",
+    });
+}

@@ -1,0 +1,74 @@
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { writeMidi } from "midi-file";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { serialiseDesign } from "../../src/design/design";
+import { pierHallLeft, pierHallRight } from "../../src/design/examples";
+import { scheduleCommand } from "../../src/door/scheduleCommand";
+
+let folder: string;
+
+const at = (name: string): string => join(folder, name);
+
+function score(...channels: number[]): Uint8Array {
+  const notes = channels.map((channel) => [
+    { deltaTime: 0, type: "noteOn" as const, channel, noteNumber: 60 + channel, velocity: 100 },
+    { deltaTime: 480, type: "noteOff" as const, channel, noteNumber: 60 + channel, velocity: 0 },
+    { deltaTime: 0, type: "endOfTrack" as const, meta: true as const },
+  ]);
+  const header = { format: 1 as const, numTracks: channels.length, ticksPerBeat: 480 };
+  return Uint8Array.from(writeMidi({ header, tracks: notes }));
+}
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "schedule-"));
+  writeFileSync(at("score.mid"), score(0, 1));
+  writeFileSync(at("cut.mid"), score(0, 1).slice(0, -6));
+  writeFileSync(at("left.json"), serialiseDesign(pierHallLeft));
+  writeFileSync(at("right.json"), serialiseDesign(pierHallRight));
+  writeFileSync(at("half.json"), "{");
+});
+
+afterAll(() => rmSync(folder, { recursive: true }));
+
+describe("the schedule door", () => {
+  it("prints rows of nine decimals in order of time for two coils", () => {
+    const { exitCode, output } = scheduleCommand([at("score.mid"), at("left.json"), at("right.json")]);
+    const [header, ...rows] = output.trimEnd().split("\n");
+    expect(exitCode).toBe(0);
+    expect(header).toBe("time,coil,onTime");
+    expect(rows.every((row) => /^\d+\.\d{9},(left|right),\d+\.\d{9}$/.test(row))).toBe(true);
+    const times = rows.map((row) => Number(row.split(",")[0]));
+    expect(times).toEqual([...times].sort((a, b) => a - b));
+    expect(new Set(rows.map((row) => row.split(",")[1]))).toEqual(new Set(["left", "right"]));
+  });
+
+  it("calls a single design left", () => {
+    const { output, complaints } = scheduleCommand([at("score.mid"), at("right.json")]);
+    expect(output).not.toContain("right");
+    expect(complaints.some((line) => line.startsWith("left: "))).toBe(true);
+  });
+
+  it("reads a file that was cut off as far as it goes, and says so", () => {
+    const { exitCode, output, complaints } = scheduleCommand([at("cut.mid"), at("left.json")]);
+    expect(exitCode).toBe(0);
+    expect(output.split("\n").length).toBeGreaterThan(10);
+    expect(complaints.join(" ")).toMatch(/track|end/i);
+  });
+
+  it.each([
+    ["a score that is missing", ["none.mid", "left.json"]],
+    ["a score that is not MIDI", ["left.json", "left.json"]],
+    ["a design that is not JSON", ["score.mid", "half.json"]],
+  ])("refuses %s with one line", (_what, names) => {
+    const { exitCode, output, complaints } = scheduleCommand(names.map(at));
+    expect({ exitCode, output, lines: complaints.length }).toEqual({ exitCode: 2, output: "", lines: 1 });
+  });
+
+  it("refuses too few names, too many, and an option", () => {
+    for (const given of [[], ["a.mid"], ["a.mid", "b", "c", "d"], ["--left", "b"]]) {
+      expect(scheduleCommand(given).exitCode).toBe(2);
+    }
+  });
+});
