@@ -7,7 +7,7 @@ const ResponseChart = lazy(async () => ({
   default: (await import("../charts/ResponseChart")).ResponseChart,
 }));
 const LineUp = lazy(async () => ({ default: (await import("../panels/lineUp/LineUp")).LineUp }));
-const Score = lazyPart(import.meta.glob("../panels/score/Score.tsx"), "Score");
+const Score = lazy(async () => ({ default: (await import("../panels/score/Score")).Score }));
 
 const charts = (
   <Suspense fallback={<Waiting what="charts" />}>
