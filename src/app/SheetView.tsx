@@ -1,11 +1,10 @@
-import { Suspense } from "react";
+import { lazy, Suspense } from "react";
 import { Button } from "../ui/Button";
-import { lazyPart } from "./lazyPart";
 import { closeSheet } from "./place";
 import styles from "./SheetView.module.css";
 import { Waiting } from "./Waiting";
 
-const BuildSheet = lazyPart(import.meta.glob("../sheet/BuildSheet.tsx"), "BuildSheet");
+const BuildSheet = lazy(async () => ({ default: (await import("../sheet/BuildSheet")).BuildSheet }));
 
 /** The button that led here is out of sight now, so the focus goes with the reader. */
 const takeFocus = (sheet: HTMLElement | null) => sheet?.focus();

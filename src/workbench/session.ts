@@ -10,8 +10,8 @@ function startWorker(): Worker {
   return new Worker(new URL("./evaluation.worker.ts", import.meta.url), { type: "module" });
 }
 
-/** Where there are no workers the evaluation runs in place. */
-function pageEvaluator(): Evaluator {
+/** An evaluator of its own for one user; where there are no workers the evaluation runs in place. */
+export function pageEvaluator(): Evaluator {
   return typeof Worker === "undefined" ? directEvaluator() : workerEvaluator(startWorker);
 }
 

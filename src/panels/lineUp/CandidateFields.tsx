@@ -1,0 +1,47 @@
+import { withValueAt } from "../../design/changeAt";
+import { numberField } from "../../design/fields";
+import type { LineUpCandidate } from "../../design/show";
+import { QuantityField } from "../../ui/QuantityField";
+import { useUnitSystem } from "../../workbench/hooks";
+import { workbench } from "../../workbench/session";
+import { meaningRefusal } from "../parts/meaning";
+import { changed, withCandidates } from "./candidates";
+import styles from "./LineUp.module.css";
+
+/** The free size of a candidate: every measure of its elements, in the fields' own words. */
+export function CandidateFields({ candidate }: { candidate: LineUpCandidate }) {
+  const system = useUnitSystem();
+  return (
+    <div className={styles.fields}>
+      {candidate.topLoad.elements.flatMap((element, index) =>
+        Object.entries(element)
+          .filter((entry): entry is [string, number] => typeof entry[1] === "number")
+          .map(([key, value]) => {
+            const field = numberField(`topLoad.elements.*.${key}`);
+            const put = (next: number | null) =>
+              workbench.editShow(
+                `change ${candidate.name}`,
+                withCandidates(
+                  changed(
+                    candidate.id,
+                    withValueAt(candidate.topLoad, `elements.${index}.${key}`, next ?? value),
+                  ),
+                ),
+              );
+            return (
+              <QuantityField
+                key={`${index} ${key}`}
+                label={field.label}
+                help={field.help}
+                value={value}
+                dimension={field.dimension}
+                system={system}
+                refuse={(typed) => meaningRefusal(field, typed, system)}
+                onCommit={put}
+              />
+            );
+          }),
+      )}
+    </div>
+  );
+}

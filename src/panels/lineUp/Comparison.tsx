@@ -1,0 +1,93 @@
+import type { LineUpCandidate } from "../../design/show";
+import { resultEntry, resultValue } from "../../evaluation/register/register";
+import { Button } from "../../ui/Button";
+import { formatQuantity } from "../../units/format";
+import type { CandidateEvaluations } from "../../workbench/candidateEvaluations";
+import { useUnitSystem } from "../../workbench/hooks";
+import { workbench } from "../../workbench/session";
+import { CANDIDATE_STYLES, removed, withCandidates } from "./candidates";
+import styles from "./LineUp.module.css";
+import { Silhouette, widestOf } from "./Silhouettes";
+
+/** What is compared, by the results' ids. */
+const ROWS = [
+  "topLoad.capacitance",
+  "secondary.resonance",
+  "secondary.loadedResonance",
+  "tuning.suggestedTap",
+  "topLoad.breakoutVoltage",
+  "coupling.circuit",
+  "topLoad.outerDiameter",
+  "topLoad.height",
+  "topLoad.mass",
+] as const;
+
+interface ComparisonProps {
+  candidates: readonly LineUpCandidate[];
+  evaluations: CandidateEvaluations;
+}
+
+/** The candidates side by side, a column each. */
+export function Comparison({ candidates, evaluations }: ComparisonProps) {
+  const system = useUnitSystem();
+  const widest = widestOf(candidates);
+  return (
+    <div className={styles.scroller}>
+      <table className={styles.comparison}>
+        <thead>
+          <tr>
+            <th scope="col">Top load</th>
+            {candidates.map((candidate, index) => (
+              <th scope="col" key={candidate.id}>
+                <span className={styles.key}>
+                  <svg width="22" height="8" aria-hidden="true">
+                    <path
+                      d="M1 4H21"
+                      stroke={`var(${CANDIDATE_STYLES[index].colour})`}
+                      strokeWidth="2.4"
+                      strokeDasharray={CANDIDATE_STYLES[index].dash}
+                    />
+                  </svg>
+                  {candidate.name}
+                </span>
+                <Silhouette candidate={candidate} widest={widest} />
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {ROWS.map((id) => {
+            const entry = resultEntry(id);
+            return (
+              <tr key={id}>
+                <th scope="row">{entry.label}</th>
+                {candidates.map((candidate) => {
+                  const evaluation = evaluations[candidate.id];
+                  const value = evaluation ? resultValue(evaluation, id) : null;
+                  return <td key={candidate.id}>{formatQuantity(value, entry.dimension, system).text}</td>;
+                })}
+              </tr>
+            );
+          })}
+          <tr>
+            <th scope="row">Decide</th>
+            {candidates.map((candidate) => (
+              <td key={candidate.id} className={styles.decide}>
+                <Button onClick={() => workbench.adoptTopLoad(candidate.topLoad)}>Put into the design</Button>
+                <Button
+                  kind="bare"
+                  aria-label={`Remove ${candidate.name}`}
+                  onClick={() =>
+                    workbench.editShow(`remove ${candidate.name}`, withCandidates(removed(candidate.id)))
+                  }
+                >
+                  Remove
+                </Button>
+              </td>
+            ))}
+          </tr>
+        </tbody>
+      </table>
+    </div>
+  );
+}

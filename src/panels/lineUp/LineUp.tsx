@@ -1,0 +1,35 @@
+import { useCandidateEvaluations } from "../../workbench/candidateEvaluations";
+import { useDesign, useShow } from "../../workbench/hooks";
+import { AddCandidate } from "./AddCandidate";
+import { CandidateFields } from "./CandidateFields";
+import { Comparison } from "./Comparison";
+import styles from "./LineUp.module.css";
+import { LineUpChart } from "./LineUpChart";
+
+/** Two to four top loads side by side on the open design. */
+export function LineUp() {
+  const design = useDesign((open) => open);
+  const candidates = useShow((show) => show.lineUp.candidates);
+  const evaluations = useCandidateEvaluations(design, candidates);
+  return (
+    <div className={styles.lineUp}>
+      <p className={styles.hint}>
+        Compare top loads on this design: everything else stays as it is. Start from a stock size and change
+        it freely.
+      </p>
+      <AddCandidate />
+      {candidates.length > 0 && (
+        <>
+          <Comparison candidates={candidates} evaluations={evaluations} />
+          <LineUpChart candidates={candidates} evaluations={evaluations} />
+          {candidates.map((candidate) => (
+            <section key={candidate.id} aria-label={`Size of ${candidate.name}`}>
+              <h3 className={styles.name}>{candidate.name}</h3>
+              <CandidateFields candidate={candidate} />
+            </section>
+          ))}
+        </>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,37 @@
+import { valueAt } from "../design/changeAt";
+import { numberField } from "../design/fields";
+import { resultEntry, resultValue } from "../evaluation/register/register";
+import { formatQuantity } from "../units/format";
+import { useDesign, useEvaluation, useUnitSystem } from "../workbench/hooks";
+import styles from "./BuildSheet.module.css";
+
+interface RowProps {
+  label: string;
+  text: string;
+}
+
+/** A label and what stands against it. */
+export function Row({ label, text }: RowProps) {
+  return (
+    <div className={styles.row}>
+      <dt>{label}</dt>
+      <dd>{text}</dd>
+    </div>
+  );
+}
+
+/** A field of the design as its declaration names it. */
+export function FieldRow({ path }: { path: string }) {
+  const field = numberField(path);
+  const system = useUnitSystem();
+  const value = useDesign((design) => valueAt(design, path)) as number | null;
+  return <Row label={field.label} text={formatQuantity(value, field.dimension, system).text} />;
+}
+
+/** A result as the register names it. */
+export function ResultRow({ id, label }: { id: string; label?: string }) {
+  const entry = resultEntry(id);
+  const system = useUnitSystem();
+  const value = useEvaluation((evaluation) => resultValue(evaluation, id));
+  return <Row label={label ?? entry.label} text={formatQuantity(value, entry.dimension, system).text} />;
+}
