@@ -1,7 +1,9 @@
 /** npm run bench: what an evaluation costs, in plain Node, warm. No test depends on these figures. */
 import { pierHallLeft } from "../../src/design/examples";
 import { evaluate } from "../../src/evaluation/evaluate";
+import { playScore } from "../../src/workbench/scoreScheduling";
 import { type Bench, measure, seeded, table } from "./harness";
+import { tenMinutes } from "./tenMinutes";
 
 const random = seeded(1);
 const example = pierHallLeft;
@@ -30,6 +32,11 @@ const BENCHES: Bench[] = [
     run: () => evaluate(everythingChanged()),
   },
   { name: "tap alone changed", goal: 3, run: () => evaluate(tapChanged()) },
+  {
+    name: "ten minutes of three voices for a pair, schedules and duty lines",
+    goal: 500,
+    run: () => playScore(tenMinutes, () => {}),
+  },
 ];
 
 console.log(table(BENCHES.map(measure)));

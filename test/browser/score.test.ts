@@ -1,0 +1,72 @@
+import { writeMidi } from "midi-file";
+import type { Download, Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { openPage } from "./support/page";
+
+/** Two parts of eight notes, high and low. */
+function duet(): Buffer {
+  const track = (channel: number, key: number) => [
+    ...Array.from({ length: 8 }, (_, step) => [
+      { deltaTime: 0, type: "noteOn" as const, channel, noteNumber: key + step, velocity: 110 },
+      { deltaTime: 240, type: "noteOff" as const, channel, noteNumber: key + step, velocity: 0 },
+    ]).flat(),
+    { deltaTime: 0, type: "endOfTrack" as const, meta: true as const },
+  ];
+  const header = { format: 1 as const, numTracks: 2, ticksPerBeat: 480 };
+  return Buffer.from(writeMidi({ header, tracks: [track(0, 72), track(1, 43)] }));
+}
+
+async function downloaded(page: Page, button: string): Promise<Buffer> {
+  const coming: Promise<Download> = page.waitForEvent("download");
+  await page.getByRole("button", { name: button }).click();
+  const chunks: Uint8Array[] = [];
+  for await (const chunk of await (await coming).createReadStream()) chunks.push(chunk);
+  return Buffer.concat(chunks);
+}
+
+async function openDuet(page: Page): Promise<void> {
+  const cautions = page.getByRole("dialog").getByRole("button").last();
+  if (await page.getByRole("dialog").isVisible()) await cautions.click();
+  await page.getByRole("tab", { name: "Score" }).click();
+  const buffer = duet();
+  await page
+    .getByLabel("Open a Standard MIDI File")
+    .setInputFiles({ name: "duet.mid", mimeType: "audio/midi", buffer });
+  await page.getByRole("img", { name: "Piano roll of the Right coil" }).waitFor();
+}
+
+describe("the score in a real browser", () => {
+  it("opens a file for two coils, plays it, and gives both exports", async () => {
+    const { page, faults } = await openPage();
+    await openDuet(page);
+    const coils = await page.getByRole("combobox", { name: /Destination/ }).all();
+    expect(await Promise.all(coils.map((coil) => coil.inputValue()))).toEqual(["left", "right"]);
+
+    const position = page.getByRole("slider", { name: "Position in the score" });
+    await page.getByRole("button", { name: "Play" }).click();
+    await expect
+      .poll(async () => Number(await position.inputValue()), { timeout: 5000 })
+      .toBeGreaterThan(0.2);
+    await page.getByRole("button", { name: "Pause" }).click();
+
+    const csv = (await downloaded(page, "Gate schedule (CSV)")).toString();
+    expect(csv.split("\n")[0]).toBe("time,coil,onTime");
+    expect(csv).toMatch(/\n0\.000000000,left,\d\.\d{9}\n/);
+    expect(csv).toContain(",right,");
+
+    const wave = await downloaded(page, "Gate wave (WAV)");
+    expect(wave.toString("latin1", 0, 4)).toBe("RIFF");
+    expect(wave.readUInt16LE(22)).toBe(2);
+    expect(faults).toEqual([]);
+  }, 60_000);
+
+  it("leaves the show as it is where the file is not MIDI", async () => {
+    const { page } = await openPage();
+    await openDuet(page);
+    await page
+      .getByLabel("Open a Standard MIDI File")
+      .setInputFiles({ name: "notes.mid", mimeType: "audio/midi", buffer: Buffer.from("not a score") });
+    await page.getByRole("alert").filter({ hasText: "notes.mid" }).waitFor();
+    expect(await page.getByRole("heading", { name: "duet.mid" }).isVisible()).toBe(true);
+  }, 60_000);
+});
