@@ -10,6 +10,7 @@ import {
   scheduleScore,
   scoreStore,
 } from "../../workbench/scoreSession";
+import { ArrangementFields } from "./ArrangementFields";
 import { CoilScore } from "./CoilScore";
 import { LanesTable } from "./LanesTable";
 import { Player } from "./Player";
@@ -76,6 +77,7 @@ export function Score() {
         </p>
       ))}
       {score && <LanesTable score={score} lanes={lanes} />}
+      {score && <ArrangementFields arrangement={arrangement} />}
       {progress !== null && (
         <p className={styles.player}>
           <progress aria-label="Schedule under way" value={progress} />
