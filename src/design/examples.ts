@@ -103,7 +103,7 @@ export const pierHallLeft: Design = {
   primary: {
     innerRadius: 0.105,
     turns: 8,
-    tap: 6.2,
+    tap: 6.14,
     pitch: 0.0145,
     inclinationDegrees: 0,
     tubeDiameter: 0.0095,

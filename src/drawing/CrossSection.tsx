@@ -51,8 +51,10 @@ export function CrossSection() {
           checked={profileShown}
           onChange={(event) => showProfile(event.target.checked)}
         />
-        <span className={styles.voltageName}>Voltage</span> and{" "}
-        <span className={styles.currentName}>current</span> along the winding
+        <span>
+          <span className={styles.voltageName}>Voltage</span> and{" "}
+          <span className={styles.currentName}>current</span> on the winding
+        </span>
       </label>
     </div>
   );

@@ -1,4 +1,6 @@
 /** Every rule, each with its test; the findings of a design are what they say, in this order. */
+import { conductorsCross, primaryNotSolved, secondaryNotSolved } from "./conductorsCross";
+import { currentsNotComputed } from "./drive";
 import { aboveRange, belowRange } from "./fieldRange";
 import { primaryInsideFormer, tapPastEnd, tubeThickerThanPitch, wallThickerThanTube } from "./primaryFits";
 import { resultNotFinite } from "./resultNotFinite";
@@ -8,12 +10,15 @@ import { gradientHigh } from "./winding";
 import { enamelThinnerThanWire, windingTooShort } from "./windingFits";
 
 export const RULES: readonly Rule[] = [
+  conductorsCross,
   windingTooShort,
   enamelThinnerThanWire,
   tapPastEnd,
   tubeThickerThanPitch,
   wallThickerThanTube,
   primaryInsideFormer,
+  secondaryNotSolved,
+  primaryNotSolved,
   noSuggestedTap,
   couplingHigh,
   gradientHigh,
@@ -21,5 +26,6 @@ export const RULES: readonly Rule[] = [
   aboveRange,
   measuredResonanceDiffers,
   notTuned,
+  currentsNotComputed,
   resultNotFinite,
 ];

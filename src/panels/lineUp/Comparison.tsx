@@ -73,7 +73,12 @@ export function Comparison({ candidates, evaluations }: ComparisonProps) {
             <th scope="row">Decide</th>
             {candidates.map((candidate) => (
               <td key={candidate.id} className={styles.decide}>
-                <Button onClick={() => workbench.adoptTopLoad(candidate.topLoad)}>Put into the design</Button>
+                <Button
+                  aria-label={`Put ${candidate.name} into the design`}
+                  onClick={() => workbench.adoptTopLoad(candidate.topLoad)}
+                >
+                  Put in
+                </Button>
                 <Button
                   kind="bare"
                   aria-label={`Remove ${candidate.name}`}

@@ -1,0 +1,70 @@
+import { conductorsStage } from "../stages/secondaryField";
+import { judgeWhen, type Rule } from "./rule";
+
+/** The field by which a part is moved. */
+function fieldOf(path: string): string {
+  if (path.startsWith("topLoad.elements.")) return `${path}.centreHeight`;
+  if (path === "primary") return "primary.innerRadius";
+  return path === "primary.strikeRail" ? "primary.strikeRail.radius" : path;
+}
+
+const NAMES: Record<string, string> = {
+  secondary: "the winding",
+  primary: "the primary",
+  "primary.strikeRail": "the strike rail",
+  ground: "the ground plane",
+  axis: "itself across the axis",
+};
+
+function nameOf(path: string): string {
+  return NAMES[path] ?? `element ${Number(path.split(".")[2]) + 1} of the top load`;
+}
+
+export const conductorsCross: Rule = {
+  code: "conductors-cross",
+  severity: "error",
+  sentence: "{field}: this conductor cuts {value} deep into another, and no field can be solved.",
+  judge: (design) =>
+    conductorsStage(design).crossings.map(({ path, other, gap }) => ({
+      where: fieldOf(path),
+      quantity: fieldOf(path),
+      value: -gap,
+      limit: 0,
+      remedy: `move it clear of ${nameOf(other)}`,
+    })),
+};
+
+export const secondaryNotSolved: Rule = {
+  code: "secondary-not-solved",
+  severity: "error",
+  sentence: "With {field} of {value} and the conductors as they are, the secondary has no solution.",
+  judge: (design, { secondary }) => {
+    const explained =
+      conductorsStage(design).crossings.length > 0 ||
+      design.secondary.wire.conductorDiameter * design.secondary.turns >= design.secondary.windingLength;
+    return judgeWhen(secondary === null && !explained, () => ({
+      where: "secondary.windingLength",
+      quantity: "secondary.windingLength",
+      value: design.secondary.windingLength,
+      limit: null,
+      remedy: "leave more air between winding, top load and primary",
+    }));
+  },
+};
+
+export const primaryNotSolved: Rule = {
+  code: "primary-not-solved",
+  severity: "error",
+  sentence: "With {field} of {value} the primary has no solution.",
+  judge: ({ primary }, evaluation) => {
+    const explained =
+      primary.tap > primary.turns || (primary.turns > 1 && primary.tubeDiameter >= primary.pitch);
+    return judgeWhen(evaluation.primary === null && !explained, () => ({
+      where: "primary.turns",
+      quantity: "primary.turns",
+      value: primary.turns,
+      limit: null,
+      remedy: "check turns, pitch, inclination and inner radius",
+    }));
+  },
+};
