@@ -1,6 +1,6 @@
 import { useCallback, useMemo, useRef, useState } from "react";
-import { useHeld } from "../drawing/useHeld";
-import { useSize } from "../drawing/useSize";
+import { useHeld } from "../ui/useHeld";
+import { useSize } from "../ui/useSize";
 import { useSession } from "../workbench/hooks";
 import { type Domain, linearTicks, logTicks } from "./axis";
 import styles from "./Chart.module.css";

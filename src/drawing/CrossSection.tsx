@@ -1,12 +1,12 @@
 import { useRef, useState } from "react";
+import { useHeld } from "../ui/useHeld";
+import { useSize } from "../ui/useSize";
 import { useDesign, useEvaluation, useSession, useUnitSystem } from "../workbench/hooks";
 import { CoilDrawing } from "./CoilDrawing";
 import { coilExtent } from "./coilShape";
 import styles from "./Drawing.module.css";
 import { ElementHandles, TapHandle } from "./Handles";
 import { ScaleBar } from "./ScaleBar";
-import { useHeld } from "./useHeld";
-import { useSize } from "./useSize";
 import { fitView } from "./view";
 
 const WIDE = { side: 84, top: 48, bottom: 56 };

@@ -1,0 +1,167 @@
+import axe from "axe-core";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { openPage, pageCount } from "./support/page";
+
+async function begin(size: { width: number; height: number } = { width: 1440, height: 900 }) {
+  const opened = await openPage(size);
+  const { page } = opened;
+  await page.getByRole("dialog").waitFor();
+  for (const box of await page.getByRole("dialog").getByRole("checkbox").all()) await box.check();
+  await page.getByRole("dialog").getByRole("button").last().click();
+  await page.getByRole("slider", { name: "Tap on the primary" }).waitFor();
+  return opened;
+}
+
+function tapField(page: Page) {
+  return page.locator('[data-field="primary.tap"]').first();
+}
+
+async function typeTap(page: Page, text: string) {
+  await tapField(page).fill(text);
+  await tapField(page).press("Enter");
+}
+
+/** Drags the tap's flag on the drawing by pixels, a few at a time, until the bar says that it is tuned. */
+async function dragUntilTuned(page: Page, step: number) {
+  const handle = page.getByRole("slider", { name: "Tap on the primary" });
+  const box = await handle.locator("circle").last().boundingBox();
+  if (!box) throw new Error("the tap is not on the drawing");
+  let [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  const bar = page.getByRole("region", { name: "Tap" });
+  for (let moves = 0; moves < 600; moves++) {
+    x += step;
+    y += 0;
+    await page.mouse.move(x, y);
+    if ((await bar.getByText("Tuned", { exact: true }).count()) > 0) break;
+  }
+  await page.mouse.up();
+  await bar.getByText("Tuned", { exact: true }).waitFor({ timeout: 5000 });
+}
+
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(axe.source);
+  return page.evaluate(async () => {
+    const { axe: checker } = window as unknown as { axe: typeof axe };
+    const result = await checker.run();
+    return result.violations.map((each) => `${each.id}: ${each.nodes.map((node) => node.target).join(" ")}`);
+  });
+}
+
+describe("the main job", () => {
+  it("drags the tap until it is reported tuned, as one step of undo", async () => {
+    const { page, faults } = await begin();
+    await typeTap(page, "5.9");
+    await page.getByText("Not tuned").waitFor();
+    await dragUntilTuned(page, 0.5);
+    const tuned = await tapField(page).inputValue();
+    expect(Number(tuned)).toBeGreaterThan(6.05);
+    expect(Number(tuned)).toBeLessThan(6.25);
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => tapField(page).inputValue()).toBe("5.9");
+    expect(faults).toEqual([]);
+  });
+
+  it("lines up two toroids, adopts one, and keeps everything over a reload", async () => {
+    const { page, faults } = await begin();
+    await page.getByRole("tab", { name: "Line-up" }).click();
+    for (const size of ["400 × 100 mm toroid", "550 × 130 mm toroid"]) {
+      await page.getByLabel("Stock size").selectOption(size);
+    }
+    const capacitances = page.getByRole("row", { name: /Capacitance, isolated/ }).getByRole("cell");
+    await expect
+      .poll(async () => (await capacitances.allTextContents()).join(" "))
+      .toMatch(/17\.20\spF.*23\.44\spF/);
+    await page.getByRole("button", { name: "Put 550 × 130 mm into the design" }).click();
+    const width = page.getByRole("slider", { name: "Diameter of toroid 1" });
+    await expect.poll(() => width.getAttribute("aria-valuetext")).toMatch(/^550\.0/);
+    await page.getByText("Saved").waitFor();
+    await page.waitForTimeout(800);
+    await page.reload();
+    await width.waitFor();
+    expect(await width.getAttribute("aria-valuetext")).toMatch(/^550\.0/);
+    expect(await page.getByRole("dialog").count()).toBe(0);
+    await page.getByRole("tab", { name: "Line-up" }).click();
+    await page.getByRole("button", { name: "Put 400 × 100 mm into the design" }).waitFor();
+    expect(faults).toEqual([]);
+  });
+
+  it("exports a design, changes it, and opens the export again as it was", async () => {
+    const { page } = await begin();
+    await page.getByRole("button", { name: "Designs" }).click();
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("menuitem", { name: /Export.*design/i }).click(),
+    ]);
+    const path = await download.path();
+    const before = await tapField(page).inputValue();
+    await typeTap(page, "4");
+    await page.getByRole("button", { name: "Designs" }).click();
+    const [chooser] = await Promise.all([
+      page.waitForEvent("filechooser"),
+      page
+        .getByRole("menuitem", { name: /Open|Import/i })
+        .first()
+        .click(),
+    ]);
+    await chooser.setFiles(path);
+    await expect.poll(() => tapField(page).inputValue()).toBe(before);
+  });
+
+  it.each(["A4", "Letter"])(
+    "prints the build sheet on exactly one page of %s, light from the dark theme",
+    async (format) => {
+      const { page } = await openPage({ width: 1440, height: 900, colorScheme: "dark" });
+      await page.getByRole("dialog").waitFor();
+      for (const box of await page.getByRole("dialog").getByRole("checkbox").all()) await box.check();
+      await page.getByRole("dialog").getByRole("button").last().click();
+      await page.getByRole("button", { name: "Build sheet" }).click();
+      const sheet = page.getByRole("article", { name: "Build sheet" });
+      await sheet.getByText("140.2").first().waitFor();
+      expect(await sheet.evaluate((element) => getComputedStyle(element).backgroundColor)).toBe(
+        "rgb(255, 255, 255)",
+      );
+      expect(pageCount(await page.pdf({ format, printBackground: true }))).toBe(1);
+    },
+  );
+
+  it.each([
+    [1440, 900],
+    [390, 844],
+  ])("has no accessibility violation at %i × %i, on any view", async (width, height) => {
+    const { page } = await begin({ width, height });
+    await page.getByText("140.2").first().waitFor();
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole("tab", { name: "Line-up" }).click();
+    await page.getByLabel("Stock size").selectOption("400 × 100 mm toroid");
+    await page.getByRole("button", { name: /^Put 400/ }).waitFor();
+    expect(await violations(page)).toEqual([]);
+    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+    expect(overflow).toBeLessThanOrEqual(0);
+  });
+
+  it("keeps what is wrong in the field, says so, and shows no figure that is none", async () => {
+    const { page } = await begin();
+    const turns = page.locator('[data-field="secondary.turns"]').first();
+    for (const [typed, said] of [
+      ["NaN", "cannot be read"],
+      ["-5", "above zero"],
+      ["0", "above zero"],
+      ["1e999", "finite"],
+    ]) {
+      await turns.fill(typed);
+      await turns.press("Enter");
+      await page.getByText(said).first().waitFor();
+      expect(await turns.inputValue()).toBe(typed);
+    }
+    await turns.press("Escape");
+    await typeTap(page, "30");
+    await page.getByText("lies past the end of the primary").first().waitFor();
+    await page.locator('[data-field="secondary.windingLength"]').first().fill("100");
+    await page.locator('[data-field="secondary.windingLength"]').first().press("Enter");
+    await page.getByText("shorter than its turns side by side").first().waitFor();
+    expect(await page.locator("body").innerText()).not.toMatch(/NaN|Infinity|undefined/);
+  });
+});
