@@ -35,8 +35,10 @@ export type SecondaryShape = Pick<Secondary, "formerDiameter" | "windingLength" 
 export interface CoilConductors {
   winding: Cylinder;
   topLoad: RoundConductor[];
-  /** one ring a turn, the last one where the remaining part of a turn has its middle */
+  /** one ring a turn; a begun last one at its middle, thinner */
   primary: RoundConductor[];
+  /** start and end of the primary's conductor, half a turn beyond its rings: what must clear other parts */
+  primaryEnds: RoundConductor[];
   rail: RoundConductor | null;
   wall: Cylinder | null;
   /** m, a conducting ceiling; null where there is none */
@@ -73,20 +75,30 @@ function topLoadConductor(element: TopLoadElement, index: number): RoundConducto
   };
 }
 
-/** The middles of the turns, counted in turns from the start; the last turn may be a part of one. */
-export function turnMiddles(turns: number): number[] {
-  const whole = Math.floor(turns + 1e-9);
-  const middles = Array.from({ length: whole }, (_, index) => index + 0.5);
-  const rest = turns - whole;
-  return rest > 1e-9 ? [...middles, whole + 0.5 * rest] : middles;
+interface PrimaryTurn {
+  /** turns from the start to the turn's middle */
+  middle: number;
+  /** how much of a turn it is, 1 but for a begun last one */
+  part: number;
 }
 
-function primaryRing(primary: PrimaryShape, middle: number): RoundConductor {
+function primaryTurns(turns: number): PrimaryTurn[] {
+  const whole = Math.floor(turns + 1e-9);
+  const middles = Array.from({ length: whole }, (_, index) => ({ middle: index + 0.5, part: 1 }));
+  const rest = turns - whole;
+  return rest > 1e-9 ? [...middles, { middle: whole + 0.5 * rest, part: rest }] : middles;
+}
+
+/**
+ * A turn as a ring. A begun one stands nearer than a pitch to its neighbour; its section shrinks with
+ * its part of a turn, so that it never touches where the spiral does not and grows in without a jump.
+ */
+function primaryRing(primary: PrimaryShape, { middle, part }: PrimaryTurn): RoundConductor {
   return {
     kind: "ring",
     path: "primary",
     centreRadius: radiusAtTurn(primary, middle),
-    sectionRadius: 0.5 * primary.tubeDiameter,
+    sectionRadius: 0.5 * primary.tubeDiameter * part,
     centreHeight: heightAtTurn(primary, middle),
   };
 }
@@ -103,13 +115,13 @@ function railRing(rail: StrikeRail): RoundConductor {
 
 /** How high a conducting wall is taken where no conducting ceiling ends it, in heights of the coil. */
 const WALL_HEIGHTS = 3;
-/** Part of its radius that a wall stands above the ground plane, so that it does not touch its image. */
+/** Part of its radius or height that a wall stands above the ground plane, so that it does not touch its image. */
 const WALL_GAP = 0.01;
 
 function wallCylinder(room: Room, coilHeight: number): Cylinder | null {
   if (!room.wallConducts || room.wallDistance === null) return null;
   const upperEnd = room.ceilingHeight ?? WALL_HEIGHTS * coilHeight;
-  const lowerEnd = WALL_GAP * room.wallDistance;
+  const lowerEnd = WALL_GAP * Math.min(room.wallDistance, upperEnd);
   return { path: "room.wallDistance", radius: room.wallDistance, lowerEnd, length: upperEnd - 2 * lowerEnd };
 }
 
@@ -129,7 +141,8 @@ export function coilConductors(
   return {
     winding,
     topLoad,
-    primary: turnMiddles(primary.turns).map((middle) => primaryRing(primary, middle)),
+    primary: primaryTurns(primary.turns).map((turn) => primaryRing(primary, turn)),
+    primaryEnds: [0, primary.turns].map((middle) => primaryRing(primary, { middle, part: 1 })),
     rail: primary.strikeRail ? railRing(primary.strikeRail) : null,
     wall: wallCylinder(room, top),
     ceilingHeight: room.ceilingConducts ? room.ceilingHeight : null,

@@ -14,6 +14,10 @@ function when(gap: number, path: string, other: string): Crossing[] {
   return gap > 0 ? [] : [{ path, other, gap }];
 }
 
+function between(some: readonly RoundConductor[], others: readonly RoundConductor[]): Crossing[] {
+  return some.flatMap((a) => others.flatMap((b) => when(roundGap(a, b), b.path, a.path)));
+}
+
 function pairs(conductors: readonly RoundConductor[]): Crossing[] {
   return conductors.flatMap((a, index) =>
     conductors.slice(index + 1).flatMap((b) => when(roundGap(a, b), b.path, a.path)),
@@ -34,7 +38,8 @@ function oncePerPair(crossings: readonly Crossing[]): Crossing[] {
 /** Every pair of conductors that touch or cross; empty where the field can be solved. */
 export function crossings(coil: CoilConductors): Crossing[] {
   const rail = coil.rail ? [coil.rail] : [];
-  const rounds = [...coil.topLoad, ...coil.primary, ...rail];
+  const turns = [...coil.topLoad, ...coil.primary, ...rail];
+  const rounds = [...turns, ...coil.primaryEnds];
   const wire = coil.winding;
   const below = wire.lowerEnd > 0 ? [] : when(wire.lowerEnd, "secondary.baseHeight", "ground");
   const throughWinding = rounds.flatMap((round) => when(cylinderGap(round, wire), round.path, "secondary"));
@@ -46,7 +51,10 @@ export function crossings(coil: CoilConductors): Crossing[] {
     .flatMap((round) => when(round.centreRadius - round.sectionRadius, round.path, "axis"));
   const { wall, ceilingHeight } = coil;
   const throughWall = wall
-    ? rounds.flatMap((round) => when(cylinderGap(round, wall), "room.wallDistance", round.path))
+    ? [
+        ...when(wall.radius - wire.radius, "room.wallDistance", "secondary"),
+        ...rounds.flatMap((round) => when(cylinderGap(round, wall), "room.wallDistance", round.path)),
+      ]
     : [];
   const windingTop = wire.lowerEnd + wire.length;
   const throughCeiling =
@@ -60,7 +68,8 @@ export function crossings(coil: CoilConductors): Crossing[] {
         ];
   return oncePerPair([
     ...below,
-    ...pairs(rounds),
+    ...pairs(turns),
+    ...between(coil.primaryEnds, [...coil.topLoad, ...rail]),
     ...throughWinding,
     ...throughGround,
     ...withoutHole,

@@ -12,8 +12,11 @@
  * Methods (1968), ch. 2; the elimination of conductors at given potential: J. C. Maxwell, Treatise,
  * art. 86–87.
  */
+
+import { factorise as choleskyFactor } from "../field/cholesky";
 import { type Electrode, nodeCount } from "../field/electrode";
 import { fillInfluence, type Mirrors } from "../field/influence";
+import { influenceMatrix, totalNodes } from "../field/influenceMatrix";
 import { factorise, substitute } from "../field/triangularSolve";
 import type { CoilMesh } from "./mesh";
 
@@ -23,6 +26,8 @@ export interface Elastance {
   size: number;
   /** 1/F, row by row */
   matrix: Float64Array;
+  /** C of CCᵀ = matrix, in its lower triangle */
+  factor: Float64Array;
 }
 
 export interface LoadedField {
@@ -40,11 +45,15 @@ export interface ElectricField {
   loaded: LoadedField | null;
 }
 
-/** Smooth charge functions on the winding: 16 hold the fundamental to 10⁻⁵ (bare and loaded). */
-const CHARGE_FUNCTIONS = 16;
+/**
+ * Smooth charge functions on the winding: 16 hold the fundamental to 10⁻⁵ (bare and loaded); what stands
+ * close by induces charge as narrow as its gap, which has made the winding's nodes many, and asks for more.
+ */
+const CHARGE_FUNCTIONS = { fewest: 16, most: 48, nodesEach: 5 };
 
-function total(electrodes: readonly Electrode[]): number {
-  return electrodes.reduce((sum, electrode) => sum + nodeCount(electrode), 0);
+function chargeFunctions(winding: Electrode): number {
+  const { fewest, most, nodesEach } = CHARGE_FUNCTIONS;
+  return Math.min(Math.max(fewest, Math.ceil(nodeCount(winding) / nodesEach)), most);
 }
 
 /** Charges of the winding's nodes for each function: nodes × N. */
@@ -57,37 +66,6 @@ function functionCharges(winding: Electrode, functions: number): Float64Array {
     }
   }
   return charges;
-}
-
-/** Influence among electrodes; a block below the diagonal is the mirror of the one above it. */
-function conductorMatrix(electrodes: readonly Electrode[], mirrors: Mirrors): Float64Array {
-  const size = total(electrodes);
-  const matrix = new Float64Array(size * size);
-  let row = 0;
-  for (const at of electrodes) {
-    let column = row;
-    for (const from of electrodes.slice(electrodes.indexOf(at))) {
-      fillInfluence(at, from, mirrors, matrix, size, row, column);
-      if (from !== at) mirrorBlock(matrix, size, row, column, nodeCount(at), nodeCount(from));
-      column += nodeCount(from);
-    }
-    row += nodeCount(at);
-  }
-  return matrix;
-}
-
-function mirrorBlock(
-  matrix: Float64Array,
-  size: number,
-  row: number,
-  column: number,
-  rows: number,
-  columns: number,
-): void {
-  for (let i = 0; i < rows; i++) {
-    for (let j = 0; j < columns; j++)
-      matrix[(column + j) * size + row + i] = matrix[(row + i) * size + column + j];
-  }
 }
 
 /** rows × inner times inner × columns. */
@@ -116,7 +94,7 @@ function windingInfluence(
   charges: Float64Array,
   functions: number,
 ): Float64Array {
-  const rows = total(electrodes);
+  const rows = totalNodes(electrodes);
   const nodes = nodeCount(mesh.winding);
   const influence = new Float64Array(rows * nodes);
   let row = 0;
@@ -135,9 +113,7 @@ function ownPotentials(
   functions: number,
 ): Float64Array {
   const nodes = nodeCount(winding);
-  const influence = new Float64Array(nodes * nodes);
-  fillInfluence(winding, winding, mirrors, influence, nodes, 0, 0);
-  return product(influence, charges, nodes, nodes, functions);
+  return product(influenceMatrix([winding], mirrors), charges, nodes, nodes, functions);
 }
 
 /** Projection of potentials on the functions, made symmetric to the last digit: N × N. */
@@ -176,6 +152,12 @@ function screening(
     for (let m = 0; m < columns; m++) row[m] += influence[i * functions + column] * charges[i * columns + m];
   }
   return row;
+}
+
+/** Null where the energy is not positive: the nodes do not resolve the geometry. */
+function elastanceOf(matrix: Float64Array, size: number): Elastance | null {
+  const factor = choleskyFactor(matrix.slice(), size);
+  return factor && { size, matrix, factor };
 }
 
 interface Eliminated {
@@ -235,7 +217,7 @@ function floatingElastance(
   induced: Float64Array,
   perVolt: number,
   functions: number,
-): Elastance {
+): Elastance | null {
   const size = functions + 1;
   const matrix = new Float64Array(size * size);
   for (let n = 0; n < functions; n++) {
@@ -245,7 +227,7 @@ function floatingElastance(
     matrix[functions * size + n] = induced[n] / perVolt;
   }
   matrix[functions * size + functions] = 1 / perVolt;
-  return { size, matrix };
+  return elastanceOf(matrix, size);
 }
 
 /** Node charges per unit of (a, Q): the top load's potential times its own, less what the winding induces. */
@@ -271,52 +253,38 @@ function loadedField(
   all: Eliminated,
   grounded: number,
   functions: number,
-): LoadedField {
+): LoadedField | null {
   const { induced, perVolt } = topCharges(all, grounded, functions);
-  return {
-    elastance: floatingElastance(
-      screenedElastance(own, influence, all, functions),
-      induced,
-      perVolt,
-      functions,
-    ),
-    nodeCharges: chargesOf(all, induced, perVolt, functions),
-  };
+  const screened = screenedElastance(own, influence, all, functions);
+  const elastance = floatingElastance(screened, induced, perVolt, functions);
+  return elastance && { elastance, nodeCharges: chargesOf(all, induced, perVolt, functions) };
 }
 
 /**
  * Solves the field of a coil whose conductors do not cross.
  * @param functions number of the winding's charge functions
- * @returns null where the conductors are so close that the elimination fails
+ * @returns null where the conductors are so close that the elimination fails or an energy is not positive
  */
 export function solveElectricField(
   mesh: CoilMesh,
   mirrors: Mirrors,
-  functions = CHARGE_FUNCTIONS,
+  functions = chargeFunctions(mesh.winding),
 ): ElectricField | null {
   const electrodes = [...mesh.grounded, ...mesh.topLoad];
-  const size = total(electrodes);
-  const grounded = total(mesh.grounded);
+  const size = totalNodes(electrodes);
+  const grounded = totalNodes(mesh.grounded);
   const charges = functionCharges(mesh.winding, functions);
   const own = ownPotentials(mesh.winding, mirrors, charges, functions);
   const ownElastance = projected(charges, own, nodeCount(mesh.winding), functions);
   const influence = windingInfluence(mesh, electrodes, mirrors, charges, functions);
-  const factors = conductorMatrix(electrodes, mirrors);
+  const factors = influenceMatrix(electrodes, mirrors);
   if (!factorise(factors, size)) return null;
-  const alone = eliminate(factors, size, grounded, grounded, influence, functions);
-  return {
-    functions,
-    mesh,
-    bare: { size: functions, matrix: screenedElastance(ownElastance, influence, alone, functions) },
-    loaded:
-      size > grounded
-        ? loadedField(
-            ownElastance,
-            influence,
-            eliminate(factors, size, size, grounded, influence, functions),
-            grounded,
-            functions,
-          )
-        : null,
-  };
+  const eliminated = (leading: number): Eliminated =>
+    eliminate(factors, size, leading, grounded, influence, functions);
+  const screened = screenedElastance(ownElastance, influence, eliminated(grounded), functions);
+  const bare = elastanceOf(screened, functions);
+  if (!bare) return null;
+  if (size === grounded) return { functions, mesh, bare, loaded: null };
+  const loaded = loadedField(ownElastance, influence, eliminated(size), grounded, functions);
+  return loaded && { functions, mesh, bare, loaded };
 }

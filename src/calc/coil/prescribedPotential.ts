@@ -1,6 +1,7 @@
 /** Charges on all conductors of a coil whose potentials are given, and the capacitance matrix made of them. */
 import { type Electrode, nodeCount } from "../field/electrode";
-import { fillInfluence, type Mirrors } from "../field/influence";
+import type { Mirrors } from "../field/influence";
+import { influenceMatrix, totalNodes } from "../field/influenceMatrix";
 import { factorise, substitute } from "../field/triangularSolve";
 import type { CoilMesh } from "./mesh";
 
@@ -13,24 +14,6 @@ export interface PrescribedCharges {
 
 function electrodesOf(mesh: CoilMesh): Electrode[] {
   return [mesh.winding, ...mesh.grounded, ...mesh.topLoad];
-}
-
-function influenceMatrix(
-  electrodes: readonly Electrode[],
-  mirrors: Mirrors | null,
-  size: number,
-): Float64Array {
-  const matrix = new Float64Array(size * size);
-  let row = 0;
-  for (const at of electrodes) {
-    let column = 0;
-    for (const from of electrodes) {
-      fillInfluence(at, from, mirrors, matrix, size, row, column);
-      column += nodeCount(from);
-    }
-    row += nodeCount(at);
-  }
-  return matrix;
 }
 
 /**
@@ -47,14 +30,14 @@ export function prescribedCharges(
   groundedPotential = 0,
 ): PrescribedCharges {
   const electrodes = electrodesOf(mesh);
-  const size = electrodes.reduce((sum, electrode) => sum + nodeCount(electrode), 0);
+  const size = totalNodes(electrodes);
   const nodes = nodeCount(mesh.winding);
-  const grounded = mesh.grounded.reduce((sum, electrode) => sum + nodeCount(electrode), 0);
+  const grounded = totalNodes(mesh.grounded);
   const potentials = Float64Array.from({ length: size }, (_, i) => {
     if (i < nodes) return windingPotential(0.5 * (1 - Math.cos((i + 0.5) * mesh.winding.step)));
     return i < nodes + grounded ? groundedPotential : topPotential;
   });
-  const matrix = influenceMatrix(electrodes, mirrors, size);
+  const matrix = influenceMatrix(electrodes, mirrors);
   factorise(matrix, size);
   const charges = potentials.slice();
   substitute(matrix, size, size, charges, 1);
@@ -67,7 +50,7 @@ export function totalCharges(
   charges: Float64Array,
 ): { winding: number; grounded: number; topLoad: number } {
   const nodes = nodeCount(mesh.winding);
-  const grounded = mesh.grounded.reduce((sum, electrode) => sum + nodeCount(electrode), 0);
+  const grounded = totalNodes(mesh.grounded);
   const sum = (from: number, to?: number): number =>
     charges.subarray(from, to).reduce((total, charge) => total + charge, 0);
   return { winding: sum(0, nodes), grounded: sum(nodes, nodes + grounded), topLoad: sum(nodes + grounded) };

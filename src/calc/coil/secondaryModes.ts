@@ -82,19 +82,6 @@ function magneticMatrix(shapes: Float64Array, fluxes: Float64Array, sections: nu
   return matrix;
 }
 
-/** Lower triangle C of a positive definite matrix, A = CCᵀ. */
-function cholesky(matrix: Float64Array, size: number): Float64Array {
-  const lower = new Float64Array(size * size);
-  for (let i = 0; i < size; i++) {
-    for (let j = 0; j <= i; j++) {
-      let sum = matrix[i * size + j];
-      for (let k = 0; k < j; k++) sum -= lower[i * size + k] * lower[j * size + k];
-      lower[i * size + j] = i === j ? Math.sqrt(sum) : sum / lower[j * size + j];
-    }
-  }
-  return lower;
-}
-
 function forward(lower: Float64Array, size: number, side: number[]): number[] {
   const result: number[] = [];
   for (let i = 0; i < size; i++) {
@@ -174,10 +161,9 @@ export function secondaryModes(
   sections: number,
   count = 3,
 ): SecondaryMode[] {
-  const { size, matrix } = elastance;
+  const { size, factor: lower } = elastance;
   const shapes = currentShapes(sections, functions, size);
   const fluxes = sectionFluxes(inductance, shapes, sections, size);
-  const lower = cholesky(matrix, size);
   const eigen = new EigenvalueDecomposition(
     reduced(lower, magneticMatrix(shapes, fluxes, sections, size), size),
     { assumeSymmetric: true },

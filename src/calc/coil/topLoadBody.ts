@@ -1,7 +1,7 @@
 /** The top load by itself: capacitance in free space, size, surface and mass. */
 import type { TopLoadElement } from "../design-parts";
-import { type Electrode, nodeCount, ringElectrode, sphereElectrode } from "../field/electrode";
-import { fillInfluence } from "../field/influence";
+import { type Electrode, ringElectrode, sphereElectrode } from "../field/electrode";
+import { influenceMatrix, totalNodes } from "../field/influenceMatrix";
 import { factorise, substitute } from "../field/triangularSolve";
 
 const NODES = 32;
@@ -19,13 +19,8 @@ function electrodeOf(element: TopLoadElement, nodes: number): Electrode {
  */
 export function isolatedCapacitance(elements: readonly TopLoadElement[], nodes = NODES): number | null {
   const electrodes = elements.map((element) => electrodeOf(element, nodes));
-  const size = electrodes.reduce((sum, electrode) => sum + nodeCount(electrode), 0);
-  const matrix = new Float64Array(size * size);
-  for (const [row, at] of electrodes.entries()) {
-    for (const [column, from] of electrodes.entries()) {
-      fillInfluence(at, from, null, matrix, size, row * nodes, column * nodes);
-    }
-  }
+  const size = totalNodes(electrodes);
+  const matrix = influenceMatrix(electrodes, null);
   if (!factorise(matrix, size)) return null;
   const charges = new Float64Array(size).fill(1);
   substitute(matrix, size, size, charges, 1);

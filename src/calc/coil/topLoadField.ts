@@ -1,6 +1,7 @@
 /** The largest surface field on the top load in a mode, and where it is. */
 import { ELECTRIC_CONSTANT } from "../constants";
 import { type Electrode, nodeCount, surfaceField } from "../field/electrode";
+import { totalNodes } from "../field/influenceMatrix";
 import type { ElectricField, LoadedField } from "./electricField";
 import type { SecondaryMode } from "./secondaryModes";
 
@@ -43,7 +44,7 @@ function largestOn(electrode: Electrode, field: readonly number[]): ElementField
 export function topLoadFields(field: ElectricField, mode: SecondaryMode): ElementField[] {
   const { loaded, mesh } = field;
   if (!loaded) return [];
-  let first = mesh.grounded.reduce((sum, electrode) => sum + nodeCount(electrode), 0);
+  let first = totalNodes(mesh.grounded);
   return mesh.topLoad.map((electrode) => {
     const values = Array.from(electrode.radius, (_, node) =>
       surfaceField(electrode, node, nodeCharge(loaded, mode, first + node), ELECTRIC_CONSTANT),

@@ -13,10 +13,25 @@ import { COULOMB_CONSTANT, inverseMeanDistance } from "./ringPotential";
 export interface Mirrors {
   /** m, a conducting ceiling above the ground plane z = 0; null: the ground plane alone */
   ceilingHeight: number | null;
+  /** how many of its images are summed one by one, for checks of convergence */
+  ceilingImages?: number;
 }
 
-/** Pairs of images beyond the ground plane's own; what is left out falls as the square of their number. */
-const CEILING_IMAGES = 8;
+/** Images beyond the ground plane's own that are summed one by one on each side; the rest by its limit. */
+const CEILING_IMAGES = 3;
+
+/** Apéry's constant, Σ 1/k³. */
+const SUM_OF_INVERSE_CUBES = 1.202056903159594;
+
+/**
+ * What the images of ceiling and ground plane beyond a number of pairs add: with both charge and point
+ * low against their distance 2kH, the four images of order k make −z·z′/(kH)³, as on the axis.
+ */
+function farImages(height: number, ringHeight: number, ceilingHeight: number, summed: number): number {
+  let rest = SUM_OF_INVERSE_CUBES;
+  for (let k = 1; k <= summed; k++) rest -= 1 / (k * k * k);
+  return (-height * ringHeight * rest) / ceilingHeight ** 3;
+}
 
 /** Sum of the images' inverse mean distances of a ring, for a unit charge above the plane. */
 function imagePart(
@@ -24,17 +39,18 @@ function imagePart(
   height: number,
   ringRadius: number,
   ringHeight: number,
-  mirrors: Mirrors,
+  { ceilingHeight, ceilingImages = CEILING_IMAGES }: Mirrors,
 ): number {
   let sum = -inverseMeanDistance(radius, height, ringRadius, -ringHeight);
-  if (mirrors.ceilingHeight === null) return sum;
-  for (let k = 1; k <= CEILING_IMAGES; k++) {
-    for (const shift of [2 * k * mirrors.ceilingHeight, -2 * k * mirrors.ceilingHeight]) {
-      sum += inverseMeanDistance(radius, height, ringRadius, ringHeight + shift);
-      sum -= inverseMeanDistance(radius, height, ringRadius, -ringHeight + shift);
-    }
+  if (ceilingHeight === null) return sum;
+  for (let k = 1; k <= ceilingImages; k++) {
+    const shift = 2 * k * ceilingHeight;
+    sum += inverseMeanDistance(radius, height, ringRadius, ringHeight + shift);
+    sum += inverseMeanDistance(radius, height, ringRadius, ringHeight - shift);
+    sum -= inverseMeanDistance(radius, height, ringRadius, -ringHeight + shift);
+    sum -= inverseMeanDistance(radius, height, ringRadius, -ringHeight - shift);
   }
-  return sum;
+  return sum + farImages(height, ringHeight, ceilingHeight, ceilingImages);
 }
 
 /** The argument of the logarithm that is integrated exactly: it vanishes as the square of the distance. */
@@ -61,6 +77,26 @@ function ownPart(electrode: Electrode, i: number, j: number): number {
   return (slope * weight) / step + smooth;
 }
 
+/** The block of an electrode with itself, which is symmetric: half of it computed. */
+function fillOwnInfluence(
+  electrode: Electrode,
+  mirrors: Mirrors | null,
+  matrix: Float64Array,
+  stride: number,
+  row: number,
+  column: number,
+): void {
+  const { radius, height } = electrode;
+  for (let i = 0; i < radius.length; i++) {
+    for (let j = 0; j <= i; j++) {
+      let value = ownPart(electrode, i, j);
+      if (mirrors) value += imagePart(radius[i], height[i], radius[j], height[j], mirrors);
+      matrix[(row + i) * stride + column + j] = COULOMB_CONSTANT * value;
+      matrix[(row + j) * stride + column + i] = COULOMB_CONSTANT * value;
+    }
+  }
+}
+
 /**
  * Fills a block of a matrix with the potential, V, at each node of `at` per charge, C, of each node of
  * `from`.
@@ -76,12 +112,13 @@ export function fillInfluence(
   row: number,
   column: number,
 ): void {
-  const own = at === from;
+  if (at === from) {
+    fillOwnInfluence(at, mirrors, matrix, stride, row, column);
+    return;
+  }
   for (let i = 0; i < at.radius.length; i++) {
     for (let j = 0; j < from.radius.length; j++) {
-      let value = own
-        ? ownPart(at, i, j)
-        : inverseMeanDistance(at.radius[i], at.height[i], from.radius[j], from.height[j]);
+      let value = inverseMeanDistance(at.radius[i], at.height[i], from.radius[j], from.height[j]);
       if (mirrors) value += imagePart(at.radius[i], at.height[i], from.radius[j], from.height[j], mirrors);
       matrix[(row + i) * stride + column + j] = COULOMB_CONSTANT * value;
     }
