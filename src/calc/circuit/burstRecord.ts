@@ -1,0 +1,207 @@
+/** What is kept of a burst while it runs: peaks, half cycles, gates, a thinned waveform. */
+import { BANK, CURRENT, modeCurrent, topVoltage } from "./burstSystem";
+import type { Polarity } from "./commutation";
+import type { Instant } from "./energyAccount";
+
+export interface Peak {
+  /** magnitude */
+  value: number;
+  /** s */
+  time: number;
+}
+
+/** From one zero of the primary current to the next. */
+export interface HalfCycle {
+  /** s */
+  from: number;
+  to: number;
+  /** A, magnitude */
+  peakCurrent: number;
+  /** s */
+  peakTime: number;
+  /** V, magnitude */
+  peakTopVoltage: number;
+  topPeakTime: number;
+  /** whether it began before the drive ended, so that it is not the diodes' alone */
+  driven: boolean;
+  /** A²s and A·s in it */
+  squareCurrent: number;
+  charge: number;
+  /** J, one switch's turn-off in it */
+  turnOffEnergy: number;
+}
+
+export interface GateInterval {
+  /** s */
+  from: number;
+  to: number;
+  /** pair that is on: 1 drives the current up */
+  polarity: Polarity;
+}
+
+export interface TurnOff {
+  /** s */
+  time: number;
+  /** A, above zero where the switches carry it, below where their diodes already do */
+  current: number;
+}
+
+export interface Waveform {
+  /** s */
+  time: number[];
+  /** A */
+  primaryCurrent: number[];
+  /** V */
+  topVoltage: number[];
+  /** V */
+  bankVoltage: number[];
+}
+
+export interface BurstRecord {
+  modes: number;
+  baseCurrentRatios: readonly number[];
+  primaryCurrent: Peak;
+  topVoltage: Peak;
+  baseCurrent: number;
+  bankVoltage: number;
+  halfCycle: HalfCycle;
+  halfCycles: HalfCycle[];
+  gates: GateInterval[];
+  turnOffs: TurnOff[];
+  waveform: Waveform;
+  /** s between samples, and when the next is due */
+  samplePeriod: number;
+  nextSample: number;
+}
+
+function emptyHalfCycle(from: number, driven: boolean): HalfCycle {
+  return {
+    from,
+    to: from,
+    peakCurrent: 0,
+    peakTime: from,
+    peakTopVoltage: 0,
+    topPeakTime: from,
+    driven,
+    squareCurrent: 0,
+    charge: 0,
+    turnOffEnergy: 0,
+  };
+}
+
+export function burstRecord(
+  modes: number,
+  samplePeriod: number,
+  baseCurrentRatios: readonly number[],
+): BurstRecord {
+  return {
+    modes,
+    baseCurrentRatios,
+    primaryCurrent: { value: 0, time: 0 },
+    topVoltage: { value: 0, time: 0 },
+    baseCurrent: 0,
+    bankVoltage: 0,
+    halfCycle: emptyHalfCycle(0, true),
+    halfCycles: [],
+    gates: [],
+    turnOffs: [],
+    waveform: { time: [], primaryCurrent: [], topVoltage: [], bankVoltage: [] },
+    samplePeriod,
+    nextSample: 0,
+  };
+}
+
+/** Largest magnitude of the cubic through two values with their slopes, and where, as a part of the time. */
+export function cubicPeak(a: number, b: number, aRate: number, bRate: number, time: number): Peak {
+  const ends = Math.abs(a) >= Math.abs(b) ? { value: Math.abs(a), time: 0 } : { value: Math.abs(b), time };
+  if (aRate * bRate >= 0) return ends;
+  const [rise, m, n] = [b - a, aRate * time, bRate * time];
+  const [third, second] = [m + n - 2 * rise, 3 * rise - 2 * m - n];
+  const root = Math.sqrt(second * second - 3 * third * m);
+  // of the two turning points, the one between the ends
+  const part = m / (-second - Math.sign(second) * root) || 0;
+  const other = (-second - Math.sign(second) * root) / (3 * third);
+  const at = part > 0 && part < 1 ? part : other;
+  if (!(at > 0 && at < 1)) return ends;
+  const value = Math.abs(a + at * (m + at * (second + at * third)));
+  return value > ends.value ? { value, time: at * time } : ends;
+}
+
+function sampleInto(record: BurstRecord, time: number, x: Float64Array): void {
+  const { waveform } = record;
+  waveform.time.push(time);
+  waveform.primaryCurrent.push(x[CURRENT]);
+  waveform.topVoltage.push(topVoltage(record.modes, x));
+  waveform.bankVoltage.push(x[BANK]);
+  record.nextSample = time + record.samplePeriod;
+}
+
+/** Takes a sample where one is due, or at once. */
+export function takeSample(record: BurstRecord, time: number, x: Float64Array, atOnce = false): void {
+  const last = record.waveform.time.at(-1);
+  if (last === time) return;
+  if (atOnce || time >= record.nextSample) sampleInto(record, time, x);
+}
+
+function baseCurrent({ modes, baseCurrentRatios }: BurstRecord, x: Float64Array): number {
+  let sum = 0;
+  for (let mode = 0; mode < modes; mode++) sum += (baseCurrentRatios[mode] ?? 1) * x[modeCurrent(mode)];
+  return sum;
+}
+
+/** Peaks within a time in one conduction. */
+export function recordInterval(
+  record: BurstRecord,
+  start: number,
+  time: number,
+  from: Instant,
+  to: Instant,
+): void {
+  const { modes, halfCycle } = record;
+  const current = cubicPeak(from.x[CURRENT], to.x[CURRENT], from.rate[CURRENT], to.rate[CURRENT], time);
+  if (current.value > halfCycle.peakCurrent) {
+    halfCycle.peakCurrent = current.value;
+    halfCycle.peakTime = start + current.time;
+  }
+  const top = cubicPeak(
+    topVoltage(modes, from.x),
+    topVoltage(modes, to.x),
+    topVoltage(modes, from.rate),
+    topVoltage(modes, to.rate),
+    time,
+  );
+  if (top.value > halfCycle.peakTopVoltage) {
+    halfCycle.peakTopVoltage = top.value;
+    halfCycle.topPeakTime = start + top.time;
+  }
+  const base = cubicPeak(
+    baseCurrent(record, from.x),
+    baseCurrent(record, to.x),
+    baseCurrent(record, from.rate),
+    baseCurrent(record, to.rate),
+    time,
+  );
+  record.baseCurrent = Math.max(record.baseCurrent, base.value);
+  record.bankVoltage = Math.max(record.bankVoltage, Math.abs(to.x[BANK]));
+}
+
+/** Ends a half cycle and begins the next. */
+export function closeHalfCycle(record: BurstRecord, time: number, drivenNext: boolean): void {
+  const ended = record.halfCycle;
+  ended.to = time;
+  if (ended.peakCurrent > record.primaryCurrent.value)
+    record.primaryCurrent = { value: ended.peakCurrent, time: ended.peakTime };
+  if (ended.peakTopVoltage > record.topVoltage.value)
+    record.topVoltage = { value: ended.peakTopVoltage, time: ended.topPeakTime };
+  if (ended.peakCurrent > 0 && ended.to > ended.from) record.halfCycles.push(ended);
+  record.halfCycle = emptyHalfCycle(time, drivenNext);
+}
+
+export function gateOn(record: BurstRecord, time: number, polarity: Polarity): void {
+  record.gates.push({ from: time, to: time, polarity });
+}
+
+export function gateOff(record: BurstRecord, time: number): void {
+  const last = record.gates.at(-1);
+  if (last) last.to = time;
+}

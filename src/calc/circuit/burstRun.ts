@@ -1,0 +1,222 @@
+/** The running state of a burst, and how the primary's current finds its way through the bridge. */
+import {
+  type BurstDrive,
+  railCapacitance,
+  railSeriesResistance,
+  railVoltage,
+  switchesInPath,
+} from "./burstDrive";
+import { type BurstRecord, burstRecord } from "./burstRecord";
+import {
+  CURRENT,
+  conductingSystem,
+  DROP,
+  highestFrequency,
+  openSystem,
+  openVoltage,
+  RAIL,
+  stateSize,
+} from "./burstSystem";
+import { type Control, type Polarity, startControl } from "./commutation";
+import { type Instant, type Integrals, type Losses, lossesOf, noIntegrals } from "./energyAccount";
+import type { Network } from "./network";
+import { grownLoad, renewLoad, type SparkGrowth } from "./sparkGrowth";
+import { type StepLadder, stepLadder, transform } from "./stepLadder";
+
+export interface BurstOptions {
+  /** Ω, the part of the network's primary resistance that is the bank's; 0 where absent */
+  bankResistance?: number;
+  /** absent: the network's load stands from the start */
+  growth?: SparkGrowth;
+  /** base current of each mode per ampere of its circuit current; 1 where absent */
+  baseCurrentRatios?: readonly number[];
+  /** waveform samples per period of the fundamental */
+  samplesPerPeriod?: number;
+}
+
+export interface BurstRun {
+  /** with the load of the moment */
+  network: Network;
+  /** with the full load */
+  full: Network;
+  growth: SparkGrowth | null;
+  /** s, when the spark broke out */
+  brokeOutAt: number;
+  drive: BurstDrive;
+  conducting: StepLadder;
+  open: StepLadder;
+  losses: Losses;
+  time: number;
+  here: Instant;
+  there: Instant;
+  /** Ω of the primary without the bank */
+  conductorResistance: number;
+  /** V across on-state switches at no current, Ω of reservoir in the path */
+  drop: number;
+  railResistance: number;
+  /** direction of the primary current; 0 while none flows */
+  direction: Polarity | 0;
+  /** rail that the current comes from */
+  rail: Polarity;
+  /** V of the rails that drive the current up and down */
+  rails: { up: number; down: number };
+  control: Control;
+  sums: Integrals;
+  /** integrals at the last half cycle's end */
+  before: { squareCurrent: number; charge: number };
+  record: BurstRecord;
+  /** the longest rung that may be taken now: lower ones just after the load was renewed, to follow its settling */
+  rung: number;
+  largestSecondaryEnergy: number;
+  steps: number;
+}
+
+/** Steps per period of the highest natural frequency: the integrals are then right to some 1e-5. */
+const STEPS_PER_PERIOD = 40;
+
+function pathOf(drive: BurstDrive) {
+  return {
+    resistance: switchesInPath(drive) * drive.onStateResistance + railSeriesResistance(drive),
+    railCapacitance: railCapacitance(drive),
+  };
+}
+
+function ladders(network: Network, drive: BurstDrive, step: number) {
+  return {
+    conducting: stepLadder(conductingSystem(network, pathOf(drive)), step),
+    open: stepLadder(openSystem(network), step),
+    losses: lossesOf(network),
+  };
+}
+
+function instant(size: number): Instant {
+  return { x: new Float64Array(size), rate: new Float64Array(size) };
+}
+
+export function startRun(full: Network, drive: BurstDrive, options: BurstOptions): BurstRun {
+  const growth = options.growth ?? null;
+  const network = growth ? { ...full, load: null } : full;
+  const size = stateSize(network);
+  const { inductance, capacitance } = network.modes[0] ?? network.primary;
+  const period = 2 * Math.PI * Math.sqrt(inductance * capacitance);
+  const step = (2 * Math.PI) / (STEPS_PER_PERIOD * highestFrequency(network));
+  const rail = railVoltage(drive);
+  return {
+    network,
+    full,
+    growth,
+    brokeOutAt: Number.POSITIVE_INFINITY,
+    drive,
+    ...ladders(network, drive, step),
+    time: 0,
+    here: instant(size),
+    there: instant(size),
+    conductorResistance: network.primary.resistance - (options.bankResistance ?? 0),
+    drop: switchesInPath(drive) * drive.onStateVoltage,
+    railResistance: railSeriesResistance(drive),
+    direction: 0,
+    rail: 1,
+    rails: { up: rail, down: rail },
+    control: startControl(drive),
+    sums: noIntegrals(),
+    before: { squareCurrent: 0, charge: 0 },
+    record: burstRecord(
+      network.modes.length,
+      period / (options.samplesPerPeriod ?? 32),
+      options.baseCurrentRatios ?? [],
+    ),
+    rung: 0,
+    largestSecondaryEnergy: 0,
+    steps: 0,
+  };
+}
+
+export function presentLadder(run: BurstRun): StepLadder {
+  return run.direction === 0 ? run.open : run.conducting;
+}
+
+export function refreshRate(run: BurstRun): void {
+  const { system } = presentLadder(run);
+  transform(system.size, system.entries, run.here.x, run.here.rate);
+}
+
+/** Writes the rail's voltage back to the reservoir that it belongs to. */
+export function storeRail(run: BurstRun): void {
+  if (run.direction === 0) return;
+  const voltage = run.rail * run.here.x[RAIL];
+  if (run.drive.bridge === "full" || run.rail === 1) run.rails.up = voltage;
+  if (run.drive.bridge === "full" || run.rail === -1) run.rails.down = voltage;
+}
+
+/** Direction in which a current would begin to flow now; 0 where the circuit stays open. */
+export function startingDirection(run: BurstRun, x: Float64Array): Polarity | 0 {
+  const { rails, drop } = run;
+  const { gate } = run.control;
+  const voltage = openVoltage(run.network, x);
+  const up = voltage + (gate === 1 ? rails.up : -rails.down);
+  const down = voltage + (gate === -1 ? -rails.down : rails.up);
+  if (up > drop && up > 0) return 1;
+  return down < -drop && down < 0 ? -1 : 0;
+}
+
+/** The rail that a current finds: of the pair that is on, else the one that the diodes return it to. */
+function railFor(run: BurstRun, direction: Polarity): Polarity {
+  return run.control.gate === 0 ? (-direction as Polarity) : run.control.gate;
+}
+
+function conduct(run: BurstRun, direction: Polarity): void {
+  const { x } = run.here;
+  run.direction = direction;
+  run.rail = railFor(run, direction);
+  x[RAIL] = run.rail * (run.rail === 1 ? run.rails.up : run.rails.down);
+  x[DROP] = -direction * run.drop;
+}
+
+/** Settles which way the current goes after a switching or a zero. */
+export function settle(run: BurstRun): void {
+  storeRail(run);
+  const { x } = run.here;
+  const direction = run.direction === 0 ? startingDirection(run, x) : run.direction;
+  if (direction === 0) stop(run);
+  else conduct(run, direction);
+  refreshRate(run);
+}
+
+/** The current has come to zero: it goes on the other way, or not at all. */
+export function currentZero(run: BurstRun): void {
+  storeRail(run);
+  run.here.x[CURRENT] = 0;
+  run.direction = 0;
+  settle(run);
+}
+
+function stop(run: BurstRun): void {
+  run.direction = 0;
+  run.here.x[CURRENT] = 0;
+  run.here.x[RAIL] = 0;
+  run.here.x[DROP] = 0;
+}
+
+/** Rungs below the longest that are taken first after a renewed load. */
+const SETTLING_RUNGS = 14;
+
+/** Renews the spark's load for the half cycle that begins. */
+export function growSpark(run: BurstRun): void {
+  const { growth, full, drive } = run;
+  if (!growth || run.network.load?.capacitance === full.load?.capacitance) return;
+  if (run.brokeOutAt === Number.POSITIVE_INFINITY) {
+    if (run.record.halfCycle.peakTopVoltage < growth.breakoutVoltage) return;
+    run.brokeOutAt = run.record.halfCycle.topPeakTime;
+  }
+  const load = grownLoad(full.load, growth, run.time - run.brokeOutAt);
+  const renewed = { ...full, load };
+  run.sums.spark += renewLoad(run.network, renewed, run.here.x);
+  run.network = renewed;
+  Object.assign(run, ladders(renewed, drive, run.conducting.step));
+  run.rung = SETTLING_RUNGS;
+}
+
+/** V of the whole bus. */
+export function busVoltage({ drive, rails }: BurstRun): number {
+  return drive.bridge === "full" ? rails.up : rails.up + rails.down;
+}

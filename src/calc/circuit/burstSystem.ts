@@ -1,0 +1,190 @@
+/**
+ * State space of a burst: what changes, and how fast.
+ *
+ * | place | meaning | unit |
+ * | 0 | i, primary current | A |
+ * | 1 | v_C, bank voltage | V |
+ * | 2 | y, voltage of the rail that conducts, with the sign it drives the current with | V |
+ * | 3 | d, on-state voltage of the switches in the path, against the current; constant while it flows | V |
+ * | 4 | v_S, voltage of the spark's capacitance where it stands in series with a resistance | V |
+ * | 5 + 2n, 6 + 2n | i_n, u_n: current and voltage of mode n, normalised to 1 V at the top | A, V |
+ *
+ * L·di/dt + Σ M_n·di_n/dt = y + d − R·i − v_C,  M_n·di/dt + L_n·di_n/dt = −R_n·i_n − u_n,
+ * C_n·du_n/dt = i_n − i_S,  C·dv_C/dt = i,  C_R·dy/dt = −i.
+ * Written with y and d, one matrix holds for both directions of the bridge. Source: mesh analysis.
+ */
+import type { Network, SparkLoad } from "./network";
+import { type SquareMatrix, squareMatrix } from "./stepLadder";
+
+export const CURRENT = 0;
+export const BANK = 1;
+export const RAIL = 2;
+export const DROP = 3;
+export const TIP = 4;
+const FIRST_MODE = 5;
+
+/** Ω, least resistance of a spark: a shorted one stays a finite system. */
+export const LEAST_SPARK_RESISTANCE = 1e-3;
+
+export function modeCurrent(mode: number): number {
+  return FIRST_MODE + 2 * mode;
+}
+
+export function modeVoltage(mode: number): number {
+  return FIRST_MODE + 2 * mode + 1;
+}
+
+export function stateSize({ modes }: Network): number {
+  return FIRST_MODE + 2 * modes.length;
+}
+
+/** What the conducting path adds to the network. */
+export interface ConductingPath {
+  /** Ω, switches and reservoir in the path */
+  resistance: number;
+  /** F of the rail; Infinity for a stiff bus */
+  railCapacitance: number;
+}
+
+/** H, the primary's inductance with every mode shorted; not above zero where the couplings are impossible. */
+export function leakageInductance({ primary, modes }: Network): number {
+  return modes.reduce((rest, { mutual, inductance }) => rest - mutual ** 2 / inductance, primary.inductance);
+}
+
+/** Spark current and rate of the spark's own voltage as rows over the state. */
+interface LoadRows {
+  current: Float64Array;
+  tipRate: Float64Array;
+}
+
+function seriesLoad(network: Network, load: SparkLoad, rows: LoadRows): LoadRows {
+  const conductance = 1 / Math.max(load.resistance, LEAST_SPARK_RESISTANCE);
+  rows.current[TIP] = -conductance;
+  for (let mode = 0; mode < network.modes.length; mode++) rows.current[modeVoltage(mode)] = conductance;
+  for (let at = 0; at < rows.current.length; at++) rows.tipRate[at] = rows.current[at] / load.capacitance;
+  return rows;
+}
+
+/** The capacitance closes a loop with the modes': i_S = (C_S·Σ i_n/C_n + v/R) / (1 + C_S·Σ 1/C_n). */
+function parallelLoad({ modes }: Network, load: SparkLoad, rows: LoadRows): LoadRows {
+  const elastance = modes.reduce((sum, { capacitance }) => sum + 1 / capacitance, 0);
+  const share = 1 / (1 + load.capacitance * elastance);
+  const conductance = 1 / Math.max(load.resistance, LEAST_SPARK_RESISTANCE);
+  for (let mode = 0; mode < modes.length; mode++) {
+    rows.current[modeCurrent(mode)] = (share * load.capacitance) / modes[mode].capacitance;
+    rows.current[modeVoltage(mode)] = share * conductance;
+  }
+  return rows;
+}
+
+export function loadRows(network: Network): LoadRows {
+  const size = stateSize(network);
+  const rows = { current: new Float64Array(size), tipRate: new Float64Array(size) };
+  const { load } = network;
+  if (!load || !(load.capacitance > 0)) return rows;
+  return load.topology === "series" ? seriesLoad(network, load, rows) : parallelLoad(network, load, rows);
+}
+
+function writeModes(matrix: SquareMatrix, network: Network, currentRate: Float64Array): void {
+  const { size, entries } = matrix;
+  const { current, tipRate } = loadRows(network);
+  entries.set(tipRate, TIP * size);
+  network.modes.forEach(({ inductance, capacitance, resistance, mutual }, mode) => {
+    const [i, u] = [modeCurrent(mode), modeVoltage(mode)];
+    for (let at = 0; at < size; at++) {
+      entries[i * size + at] = (-mutual / inductance) * currentRate[at];
+      entries[u * size + at] = -current[at] / capacitance;
+    }
+    entries[i * size + i] -= resistance / inductance;
+    entries[i * size + u] -= 1 / inductance;
+    entries[u * size + i] += 1 / capacitance;
+  });
+}
+
+/** di/dt of the primary as a row over the state, the modes' currents eliminated. */
+function primaryCurrentRate(network: Network, resistance: number): Float64Array {
+  const leakage = leakageInductance(network);
+  const row = new Float64Array(stateSize(network));
+  row[CURRENT] = -resistance / leakage;
+  row[BANK] = -1 / leakage;
+  row[RAIL] = 1 / leakage;
+  row[DROP] = 1 / leakage;
+  network.modes.forEach((mode, index) => {
+    const ratio = mode.mutual / (mode.inductance * leakage);
+    row[modeCurrent(index)] = ratio * mode.resistance;
+    row[modeVoltage(index)] = ratio;
+  });
+  return row;
+}
+
+/** The system while the primary conducts. */
+export function conductingSystem(network: Network, path: ConductingPath): SquareMatrix {
+  const matrix = squareMatrix(stateSize(network));
+  const { size, entries } = matrix;
+  const rate = primaryCurrentRate(network, network.primary.resistance + path.resistance);
+  entries.set(rate, CURRENT * size);
+  entries[BANK * size + CURRENT] = 1 / network.primary.capacitance;
+  entries[RAIL * size + CURRENT] = -1 / path.railCapacitance;
+  writeModes(matrix, network, rate);
+  return matrix;
+}
+
+/** The system while no current flows in the primary: the modes ring alone, the bank keeps its voltage. */
+export function openSystem(network: Network): SquareMatrix {
+  const matrix = squareMatrix(stateSize(network));
+  writeModes(matrix, network, new Float64Array(matrix.size));
+  return matrix;
+}
+
+/** V, the voltage across the open primary circuit that would drive a current through it: −v_C − Σ M_n·di_n/dt. */
+export function openVoltage({ modes }: Network, x: Float64Array): number {
+  let voltage = -x[BANK];
+  for (let mode = 0; mode < modes.length; mode++) {
+    const { inductance, resistance, mutual } = modes[mode];
+    voltage += (mutual / inductance) * (resistance * x[modeCurrent(mode)] + x[modeVoltage(mode)]);
+  }
+  return voltage;
+}
+
+/** V at the top, the sum over the modes; of the rate of a state, V/s. */
+export function topVoltage(modes: number, x: Float64Array): number {
+  let sum = 0;
+  for (let mode = 0; mode < modes; mode++) sum += x[modeVoltage(mode)];
+  return sum;
+}
+
+/** J held in coils and capacitances, reservoir left out. */
+export function storedEnergy({ primary, modes, load }: Network, x: Float64Array): number {
+  const twice = modes.reduce(
+    (sum, { inductance, capacitance, mutual }, mode) => {
+      const [i, u] = [x[modeCurrent(mode)], x[modeVoltage(mode)]];
+      return sum + inductance * i * i + capacitance * u * u + 2 * mutual * i * x[CURRENT];
+    },
+    primary.inductance * x[CURRENT] ** 2 + primary.capacitance * x[BANK] ** 2,
+  );
+  return 0.5 * (twice + loadEnergy(load, x, modes.length));
+}
+
+function loadEnergy(load: SparkLoad | null, x: Float64Array, modes: number): number {
+  if (!load) return 0;
+  return load.capacitance * (load.topology === "series" ? x[TIP] : topVoltage(modes, x)) ** 2;
+}
+
+/** J in the modes and the spark alone. */
+export function secondaryEnergy(network: Network, x: Float64Array): number {
+  const { modes, load } = network;
+  let twice = loadEnergy(load, x, modes.length);
+  for (let mode = 0; mode < modes.length; mode++) {
+    const { inductance, capacitance } = modes[mode];
+    twice += inductance * x[modeCurrent(mode)] ** 2 + capacitance * x[modeVoltage(mode)] ** 2;
+  }
+  return 0.5 * twice;
+}
+
+/** rad/s, above every natural frequency of the network: what a step has to resolve. */
+export function highestFrequency(network: Network): number {
+  const { primary, modes } = network;
+  const share = leakageInductance(network) / primary.inductance;
+  const own = [primary, ...modes].map(({ inductance, capacitance }) => 1 / (inductance * capacitance));
+  return Math.sqrt(Math.max(...own) / share);
+}

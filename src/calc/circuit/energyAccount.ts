@@ -1,0 +1,138 @@
+/** Where each joule of a burst goes. */
+import {
+  BANK,
+  CURRENT,
+  LEAST_SPARK_RESISTANCE,
+  loadRows,
+  modeCurrent,
+  modeVoltage,
+  RAIL,
+} from "./burstSystem";
+import type { Network } from "./network";
+
+/** J. supplied − returned = spark + primary + bank + switches + secondary + stored + imbalance. */
+export interface EnergyAccount {
+  /** out of the reservoir's terminals */
+  supplied: number;
+  /** back into them */
+  returned: number;
+  spark: number;
+  /** the primary's conductor */
+  primary: number;
+  bank: number;
+  /** conduction alone */
+  switches: number;
+  secondary: number;
+  /** in coils and capacitances at the end less at the start, reservoir left out */
+  stored: number;
+  /** what the sum does not explain */
+  imbalance: number;
+  /** beside the sum: the switches' turn-off, which the network does not see */
+  turnOff: number;
+}
+
+/** Integrals since the start. */
+export interface Integrals {
+  /** A²s */
+  squareCurrent: number;
+  /** A·s, of the current's magnitude */
+  charge: number;
+  supplied: number;
+  returned: number;
+  secondary: number;
+  spark: number;
+}
+
+export function noIntegrals(): Integrals {
+  return { squareCurrent: 0, charge: 0, supplied: 0, returned: 0, secondary: 0, spark: 0 };
+}
+
+/**
+ * ∫f over a time from the values and slopes at its ends: the trapezium rule with its end correction,
+ * exact for cubics. Source: Euler–Maclaurin; Abramowitz and Stegun, 25.4.4 with its correction term.
+ */
+function integral(time: number, first: number, last: number, firstRate: number, lastRate: number): number {
+  return 0.5 * time * (first + last) + (time * time * (firstRate - lastRate)) / 12;
+}
+
+/** ∫a² from a and its rate at both ends. */
+function squareIntegral(time: number, a: number, b: number, aRate: number, bRate: number): number {
+  return integral(time, a * a, b * b, 2 * a * aRate, 2 * b * bRate);
+}
+
+/** A state and its rate. */
+export interface Instant {
+  x: Float64Array;
+  rate: Float64Array;
+}
+
+export interface Losses {
+  modeResistances: readonly number[];
+  /** Ω that the spark's current, or its voltage, is a measure over */
+  spark: { row: Float64Array; factor: number };
+}
+
+function rowValue(row: Float64Array, x: Float64Array): number {
+  let sum = 0;
+  for (let at = 0; at < row.length; at++) sum += row[at] * x[at];
+  return sum;
+}
+
+/** How the losses follow from the state: the spark's by the current of a series load, the voltage of a parallel one. */
+export function lossesOf(network: Network): Losses {
+  const { load, modes } = network;
+  const row = new Float64Array(loadRows(network).current.length);
+  const modeResistances = modes.map(({ resistance }) => resistance);
+  if (!load || !(load.capacitance > 0)) return { modeResistances, spark: { row, factor: 0 } };
+  if (load.topology === "series")
+    return { modeResistances, spark: { row: loadRows(network).current, factor: sparkResistance(load) } };
+  for (let mode = 0; mode < modes.length; mode++) row[modeVoltage(mode)] = 1;
+  return { modeResistances, spark: { row, factor: 1 / sparkResistance(load) } };
+}
+
+function sparkResistance({ resistance }: { resistance: number }): number {
+  return Math.max(resistance, LEAST_SPARK_RESISTANCE);
+}
+
+/** Adds what a time in one conduction costs: nothing in it switches. */
+export function addInterval(
+  sums: Integrals,
+  losses: Losses,
+  time: number,
+  from: Instant,
+  to: Instant,
+  primaryCapacitance: number,
+  railResistance: number,
+): void {
+  const { row, factor } = losses.spark;
+  for (let mode = 0; mode < losses.modeResistances.length; mode++) {
+    const at = modeCurrent(mode);
+    const square = squareIntegral(time, from.x[at], to.x[at], from.rate[at], to.rate[at]);
+    sums.secondary += losses.modeResistances[mode] * square;
+  }
+  if (factor > 0) {
+    const [a, b] = [rowValue(row, from.x), rowValue(row, to.x)];
+    sums.spark += factor * squareIntegral(time, a, b, rowValue(row, from.rate), rowValue(row, to.rate));
+  }
+  if (from.rate[BANK] === 0 && to.rate[BANK] === 0) return;
+  addPrimary(sums, time, from, to, primaryCapacitance, railResistance);
+}
+
+/** ∫i is the bank's change of charge, and ∫yi the mean of y times it, because y falls with that charge. */
+function addPrimary(
+  sums: Integrals,
+  time: number,
+  from: Instant,
+  to: Instant,
+  primaryCapacitance: number,
+  railResistance: number,
+): void {
+  const at = CURRENT;
+  const square = squareIntegral(time, from.x[at], to.x[at], from.rate[at], to.rate[at]);
+  const charge = primaryCapacitance * (to.x[BANK] - from.x[BANK]);
+  const energy = 0.5 * (from.x[RAIL] + to.x[RAIL]) * charge - railResistance * square;
+  sums.squareCurrent += square;
+  sums.charge += Math.abs(charge);
+  if (energy > 0) sums.supplied += energy;
+  else sums.returned -= energy;
+}

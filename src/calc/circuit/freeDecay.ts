@@ -1,0 +1,107 @@
+/** What remains when nothing can conduct any more: the modes ring down into their own losses and the spark. */
+import { BANK, modeCurrent, secondaryEnergy } from "./burstSystem";
+import type { Losses } from "./energyAccount";
+import type { Network } from "./network";
+import { doubled, product, type StepLadder, transform } from "./stepLadder";
+
+/** Doublings of a step of nanoseconds that are tried: beyond an hour nothing is left. */
+const MOST_DOUBLINGS = 44;
+
+/**
+ * Whether the open circuit stays below a rail's voltage for ever: each mode's voltage in the primary is at
+ * most what all the energy left would make of it.
+ */
+export function staysOpen(network: Network, x: Float64Array, lowerRail: number, upperRail: number): boolean {
+  const energy = secondaryEnergy(network, x);
+  const most = network.modes.reduce((sum, { inductance, capacitance, resistance, mutual }) => {
+    const voltage = Math.sqrt((2 * energy) / capacitance) + resistance * Math.sqrt((2 * energy) / inductance);
+    return sum + Math.abs(mutual / inductance) * voltage;
+  }, 0);
+  return -x[BANK] + most <= lowerRail && -x[BANK] - most >= -upperRail;
+}
+
+interface Quadratic {
+  secondary: Float64Array;
+  spark: Float64Array;
+}
+
+/** ∫ of a dissipation over the first step, as a quadratic form of the state: Simpson over a fine step, doubled up. */
+function firstForms(ladder: StepLadder, { modeResistances, spark }: Losses): Quadratic {
+  const { size } = ladder.system;
+  const secondary = new Float64Array(size * size);
+  modeResistances.forEach((resistance, mode) => {
+    const at = modeCurrent(mode);
+    secondary[at * size + at] = resistance;
+  });
+  const load = new Float64Array(size * size);
+  for (let row = 0; row < size; row++)
+    for (let column = 0; column < size; column++)
+      load[row * size + column] = spark.factor * spark.row[row] * spark.row[column];
+  return { secondary: overStep(ladder, secondary), spark: overStep(ladder, load) };
+}
+
+/** ∫₀ʰ ΦᵀQΦ dt over the ladder's longest step, from the trapezium over its shortest, doubled rung by rung. */
+function overStep({ system, step, rungs }: StepLadder, form: Float64Array): Float64Array {
+  const { size } = system;
+  const last = rungs.length - 1;
+  const shortest = step / 2 ** last;
+  let sum: Float64Array = form.map((entry) => entry * shortest);
+  for (let rung = last; rung > 0; rung--) sum = twice(size, sum, rungs[rung]);
+  return sum;
+}
+
+/** G over twice the time: G + ΦᵀGΦ, with Φ = 1 + E. */
+function twice(size: number, form: Float64Array, rung: Float64Array): Float64Array {
+  const right = product(size, form, rung);
+  const both = product(size, transposed(size, rung), right);
+  const left = transposed(size, right);
+  return form.map((entry, at) => 2 * entry + right[at] + left[at] + both[at]);
+}
+
+function transposed(size: number, matrix: Float64Array): Float64Array {
+  return matrix.map((_, at) => matrix[(at % size) * size + Math.floor(at / size)]);
+}
+
+function quadratic(size: number, form: Float64Array, x: Float64Array): number {
+  const image = new Float64Array(size);
+  transform(size, form, x, image);
+  return image.reduce((sum, value, at) => sum + value * x[at], 0);
+}
+
+export interface Decayed {
+  /** s */
+  time: number;
+  /** J */
+  secondary: number;
+  spark: number;
+}
+
+/**
+ * Lets the modes ring down until their energy is below a value, and leaves the state there.
+ * Source: doubling of the Gramian, exact for a linear system (Higham, Functions of Matrices, sec. 10.3).
+ */
+export function ringDown(
+  network: Network,
+  ladder: StepLadder,
+  losses: Losses,
+  x: Float64Array,
+  floor: number,
+): Decayed {
+  const { size } = ladder.system;
+  let rung = ladder.rungs[0];
+  let { secondary, spark } = firstForms(ladder, losses);
+  let time = ladder.step;
+  const reached = new Float64Array(size);
+  for (let doubling = 0; ; doubling++) {
+    transform(size, rung, x, reached);
+    for (let row = 0; row < size; row++) reached[row] += x[row];
+    if (secondaryEnergy(network, reached) <= floor || doubling === MOST_DOUBLINGS) break;
+    secondary = twice(size, secondary, rung);
+    spark = twice(size, spark, rung);
+    rung = doubled(size, rung);
+    time *= 2;
+  }
+  const decayed = { time, secondary: quadratic(size, secondary, x), spark: quadratic(size, spark, x) };
+  x.set(reached);
+  return decayed;
+}
