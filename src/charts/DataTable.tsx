@@ -13,29 +13,31 @@ interface DataTableProps {
 /** The curves as a table, for those who do not see the chart. */
 export function DataTable({ caption, xLabel, xs, curves, formatX, formatY }: DataTableProps) {
   return (
-    <table className={styles.table}>
-      <caption>{caption}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{xLabel}</th>
-          {curves.map((curve) => (
-            <th scope="col" key={curve.id}>
-              {curve.label}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {xs.map((x) => (
-          <tr key={x}>
-            <th scope="row">{formatX(x)}</th>
-            {curves.map((curve) => {
-              const value = valueAtX(curve, x);
-              return <td key={curve.id}>{value === null ? "–" : formatY(value)}</td>;
-            })}
+    <div className={styles.table}>
+      <table>
+        <caption>{caption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{xLabel}</th>
+            {curves.map((curve) => (
+              <th scope="col" key={curve.id}>
+                {curve.label}
+              </th>
+            ))}
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {xs.map((x) => (
+            <tr key={x}>
+              <th scope="row">{formatX(x)}</th>
+              {curves.map((curve) => {
+                const value = valueAtX(curve, x);
+                return <td key={curve.id}>{value === null ? "–" : formatY(value)}</td>;
+              })}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }

@@ -1,3 +1,6 @@
+import { mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
@@ -14,7 +17,7 @@ async function begin(size: { width: number; height: number } = { width: 1440, he
 }
 
 function tapField(page: Page) {
-  return page.locator('[data-field="primary.tap"]').first();
+  return page.getByRole("region", { name: "Tap" }).locator('[data-field="primary.tap"]');
 }
 
 async function typeTap(page: Page, text: string) {
@@ -39,6 +42,11 @@ async function dragUntilTuned(page: Page, step: number) {
   }
   await page.mouse.up();
   await bar.getByText("Tuned", { exact: true }).waitFor({ timeout: 5000 });
+}
+
+/** Waits until a sentence is seen, wherever it stands; a closed panel may hold it too. */
+async function shown(page: Page, sentence: string) {
+  await page.getByText(sentence).locator("visible=true").first().waitFor();
 }
 
 async function violations(page: Page): Promise<string[]> {
@@ -74,7 +82,7 @@ describe("the main job", () => {
     await expect
       .poll(async () => (await capacitances.allTextContents()).join(" "))
       .toMatch(/17\.20\spF.*23\.44\spF/);
-    await page.getByRole("button", { name: "Put 550 × 130 mm into the design" }).click();
+    await page.getByRole("button", { name: "Put in 550 × 130 mm" }).click();
     const width = page.getByRole("slider", { name: "Diameter of toroid 1" });
     await expect.poll(() => width.getAttribute("aria-valuetext")).toMatch(/^550\.0/);
     await page.getByText("Saved").waitFor();
@@ -84,7 +92,7 @@ describe("the main job", () => {
     expect(await width.getAttribute("aria-valuetext")).toMatch(/^550\.0/);
     expect(await page.getByRole("dialog").count()).toBe(0);
     await page.getByRole("tab", { name: "Line-up" }).click();
-    await page.getByRole("button", { name: "Put 400 × 100 mm into the design" }).waitFor();
+    await page.getByRole("button", { name: "Put in 400 × 100 mm" }).waitFor();
     expect(faults).toEqual([]);
   });
 
@@ -95,7 +103,8 @@ describe("the main job", () => {
       page.waitForEvent("download"),
       page.getByRole("menuitem", { name: /Export.*design/i }).click(),
     ]);
-    const path = await download.path();
+    const path = join(mkdtempSync(join(tmpdir(), "coilwright-")), "design.json");
+    await download.saveAs(path);
     const before = await tapField(page).inputValue();
     await typeTap(page, "4");
     await page.getByRole("button", { name: "Designs" }).click();
@@ -136,7 +145,7 @@ describe("the main job", () => {
     expect(await violations(page)).toEqual([]);
     await page.getByRole("tab", { name: "Line-up" }).click();
     await page.getByLabel("Stock size").selectOption("400 × 100 mm toroid");
-    await page.getByRole("button", { name: /^Put 400/ }).waitFor();
+    await page.getByRole("button", { name: /^Put in 400/ }).waitFor();
     expect(await violations(page)).toEqual([]);
     const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(overflow).toBeLessThanOrEqual(0);
@@ -153,15 +162,15 @@ describe("the main job", () => {
     ]) {
       await turns.fill(typed);
       await turns.press("Enter");
-      await page.getByText(said).first().waitFor();
+      await shown(page, said);
       expect(await turns.inputValue()).toBe(typed);
     }
     await turns.press("Escape");
     await typeTap(page, "30");
-    await page.getByText("lies past the end of the primary").first().waitFor();
+    await shown(page, "lies past the end of the primary");
     await page.locator('[data-field="secondary.windingLength"]').first().fill("100");
     await page.locator('[data-field="secondary.windingLength"]').first().press("Enter");
-    await page.getByText("shorter than its turns side by side").first().waitFor();
-    expect(await page.locator("body").innerText()).not.toMatch(/NaN|Infinity|undefined/);
+    await shown(page, "shorter than its turns side by side");
+    expect(await page.locator("body").textContent()).not.toMatch(/NaN|Infinity|undefined/);
   });
 });

@@ -114,11 +114,15 @@ export function sineResponse(network: Network, frequency: number): Response {
  * with the fundamental's own resonance multiplied out so that nothing is lost as the coupling vanishes.
  */
 export function networkDeterminant(network: Network, s: Complex): Complex {
-  const { atTop } = secondaryAt(network, s);
-  const loading = add(ONE, multiply(atTop, loadAdmittance(network.load, s)));
-  const fundamental = network.modes[0];
-  const own = loopImpedance(fundamental.inductance, fundamental.resistance, fundamental.capacitance, s);
-  return multiply(multiply(responseAt(network, s).inputImpedance, loading), own);
+  const { primary, modes, load } = network;
+  const { atTop, transfer, reflected } = secondaryAt(network, s);
+  const admittance = loadAdmittance(load, s);
+  const loading = add(ONE, multiply(atTop, admittance));
+  const own = loopImpedance(primary.inductance, primary.resistance, primary.capacitance, s);
+  const throughLoad = multiply(multiply(transfer, transfer), admittance);
+  const [{ inductance, resistance, capacitance }] = modes;
+  const fundamental = loopImpedance(inductance, resistance, capacitance, s);
+  return multiply(subtract(multiply(add(own, reflected), loading), throughLoad), fundamental);
 }
 
 /** The same for the secondary alone, primary open. */

@@ -37,7 +37,7 @@ function zero(
   for (let step = 0; step < MOST_STEPS; step++) {
     const next = mullerStep(a, b, c, fa, fb, fc);
     if (!Number.isFinite(next.re) || !Number.isFinite(next.im)) return null;
-    if (magnitude(subtract(next, c)) < 1e-12 * magnitude(next)) return next;
+    if (magnitude(subtract(next, c)) < 1e-10 * magnitude(next)) return next;
     [a, b, c] = [b, c, next];
     [fa, fb, fc] = [fb, fc, value(next)];
   }

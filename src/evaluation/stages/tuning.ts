@@ -1,4 +1,5 @@
 import { bankCapacitance } from "../../calc/circuit/bankCapacitance";
+import { losslessPoles } from "../../calc/circuit/losslessPoles";
 import type { Network } from "../../calc/circuit/network";
 import { type PolePair, polePair } from "../../calc/circuit/poles";
 import { suggestedTap } from "../../calc/circuit/suggestedTap";
@@ -19,8 +20,8 @@ import type { SecondaryCircuit } from "./secondaryResult";
 
 const INNERMOST_TAP = 0.5;
 const FEWEST_POINTS = 24;
-const POINTS_PER_TURN = 8;
-const MOST_POINTS = 96;
+const POINTS_PER_TURN = 6;
+const MOST_POINTS = 72;
 /** Relative difference of the two resonances that passes as tuned: a tenth of a usual half bandwidth. */
 const TUNED_WITHIN = 0.003;
 /** Tolerance of a usual winding's resonance; common practice, no source. */
@@ -70,14 +71,6 @@ export const suggestionStage = stage(
   },
 );
 
-function lossless(network: Network): Network {
-  return {
-    primary: { ...network.primary, resistance: 0 },
-    modes: network.modes.map((mode) => ({ ...mode, resistance: 0 })),
-    load: null,
-  };
-}
-
 function curveTaps(turns: number): number[] {
   const count = Math.min(MOST_POINTS, Math.max(FEWEST_POINTS, Math.round(turns * POINTS_PER_TURN)));
   const first = Math.min(1, turns / 2);
@@ -115,15 +108,15 @@ export const tuningCurveStage = stage(
       const mutuals = primary && mutualsAtTap(table, secondary, tap);
       if (!primary || !mutuals) return [];
       const network = networkOf(primary, secondary, mutuals, load);
-      const bare = polePair(lossless(network));
+      const bare = losslessPoles(network);
       loaded = polesNear(network, loaded);
-      if (!bare || !loaded) return [];
+      if (!loaded) return [];
       return [
         {
           tap,
           primaryResonance: primary.resonance,
-          lowerPole: bare.lower.frequency,
-          upperPole: bare.upper.frequency,
+          lowerPole: bare.lower,
+          upperPole: bare.upper,
           loadedLowerPole: loaded.lower.frequency,
           loadedUpperPole: loaded.upper.frequency,
           coupling: mutuals.modes[0] / Math.sqrt(primary.atTap.inductance * secondary.modes[0].inductance),

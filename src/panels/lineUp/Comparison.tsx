@@ -74,7 +74,7 @@ export function Comparison({ candidates, evaluations }: ComparisonProps) {
             {candidates.map((candidate) => (
               <td key={candidate.id} className={styles.decide}>
                 <Button
-                  aria-label={`Put ${candidate.name} into the design`}
+                  aria-label={`Put in ${candidate.name}`}
                   onClick={() => workbench.adoptTopLoad(candidate.topLoad)}
                 >
                   Put in

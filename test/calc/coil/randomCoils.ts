@@ -66,12 +66,12 @@ function randomCoil(random: () => number): Design {
 }
 
 /** A number of coils whose conductors do not cross; the caller says which are fit. */
-export function randomCoils(count: number, fit: (design: Design) => boolean, seed = 11): Design[] {
+export function randomCoils(count: number, suits: (design: Design) => boolean, seed = 11): Design[] {
   const random = seeded(seed);
   const coils: Design[] = [];
   while (coils.length < count) {
     const coil = randomCoil(random);
-    if (fit(coil)) coils.push(coil);
+    if (suits(coil)) coils.push(coil);
   }
   return coils;
 }
