@@ -11,6 +11,7 @@ import {
   busVoltage,
   currentZero,
   growSpark,
+  openLadder,
   presentLadder,
   settle,
   startingDirection,
@@ -68,7 +69,7 @@ function happened(run: BurstRun, x: Float64Array): boolean {
 function approach(run: BurstRun, time: number, stopping: boolean): number {
   const ladder = presentLadder(run);
   const { x } = run.there;
-  const next = new Float64Array(x.length);
+  const { next } = run;
   x.set(run.here.x);
   let passed = 0;
   for (let rung = 0; rung < RUNGS; rung++) {
@@ -85,9 +86,8 @@ function approach(run: BurstRun, time: number, stopping: boolean): number {
 /** One last smallest rung, over the event. */
 function passEvent(run: BurstRun): number {
   const ladder = presentLadder(run);
-  const next = new Float64Array(run.there.x.length);
-  climb(ladder, RUNGS - 1, run.there.x, next);
-  run.there.x.set(next);
+  climb(ladder, RUNGS - 1, run.there.x, run.next);
+  run.there.x.set(run.next);
   return ladder.step / 2 ** (RUNGS - 1);
 }
 
@@ -188,11 +188,12 @@ function step(run: BurstRun): void {
   }
   let time = advance(run, Math.min(left, ladder.step / 2 ** run.rung));
   rateThere(run);
+  const whole = time;
   const shorter = shortenedToPeak(run, time);
   if (shorter < time) time = advance(run, Math.max(shorter, resolution));
   const event = happened(run, run.there.x);
   if (event) time = approach(run, time, true) + passEvent(run);
-  rateThere(run);
+  if (time !== whole) rateThere(run);
   arrive(run, time);
   if (event) react(run);
   watchComparator(run);
@@ -200,15 +201,15 @@ function step(run: BurstRun): void {
 
 /** Whether nothing more can flow in the primary. */
 function isOver(run: BurstRun): boolean {
-  const { control, direction, here, rails, network } = run;
-  return control.ended && direction === 0 && staysOpen(network, here.x, rails.down, rails.up);
+  const { control, direction, here, rails, drop, network } = run;
+  return control.ended && direction === 0 && staysOpen(network, here.x, rails.down + drop, rails.up + drop);
 }
 
 function ringOut(run: BurstRun): void {
-  const { network, open, losses, here, sums } = run;
+  const { network, losses, here, sums } = run;
   const floor = RUNG_DOWN * run.largestSecondaryEnergy;
   if (secondaryEnergy(network, here.x) <= floor) return;
-  const decayed = ringDown(network, open, losses, here.x, floor);
+  const decayed = ringDown(network, openLadder(run), losses, here.x, floor);
   sums.secondary += decayed.secondary;
   sums.spark += decayed.spark;
 }

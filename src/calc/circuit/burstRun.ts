@@ -44,11 +44,14 @@ export interface BurstRun {
   brokeOutAt: number;
   drive: BurstDrive;
   conducting: StepLadder;
-  open: StepLadder;
+  /** made when it is first needed after the load was renewed */
+  open: StepLadder | null;
   losses: Losses;
   time: number;
   here: Instant;
   there: Instant;
+  /** scratch for a state that is tried */
+  next: Float64Array;
   /** Ω of the primary without the bank */
   conductorResistance: number;
   /** V across on-state switches at no current, Ω of reservoir in the path */
@@ -71,8 +74,11 @@ export interface BurstRun {
   steps: number;
 }
 
-/** Steps per period of the highest natural frequency: the integrals are then right to some 1e-5. */
-const STEPS_PER_PERIOD = 40;
+/**
+ * Steps per period of the highest natural frequency. The integrals keep to some 1e-6, because the errors of the
+ * corrected trapezium rule cancel from step to step; peaks between steps are read from cubics, to 3e-5.
+ */
+const STEPS_PER_PERIOD = 20;
 
 function pathOf(drive: BurstDrive) {
   return {
@@ -84,7 +90,7 @@ function pathOf(drive: BurstDrive) {
 function ladders(network: Network, drive: BurstDrive, step: number) {
   return {
     conducting: stepLadder(conductingSystem(network, pathOf(drive)), step),
-    open: stepLadder(openSystem(network), step),
+    open: null,
     losses: lossesOf(network),
   };
 }
@@ -111,6 +117,7 @@ export function startRun(full: Network, drive: BurstDrive, options: BurstOptions
     time: 0,
     here: instant(size),
     there: instant(size),
+    next: new Float64Array(size),
     conductorResistance: network.primary.resistance - (options.bankResistance ?? 0),
     drop: switchesInPath(drive) * drive.onStateVoltage,
     railResistance: railSeriesResistance(drive),
@@ -131,8 +138,13 @@ export function startRun(full: Network, drive: BurstDrive, options: BurstOptions
   };
 }
 
+export function openLadder(run: BurstRun): StepLadder {
+  run.open ??= stepLadder(openSystem(run.network), run.conducting.step);
+  return run.open;
+}
+
 export function presentLadder(run: BurstRun): StepLadder {
-  return run.direction === 0 ? run.open : run.conducting;
+  return run.direction === 0 ? openLadder(run) : run.conducting;
 }
 
 export function refreshRate(run: BurstRun): void {

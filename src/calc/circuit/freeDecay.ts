@@ -1,5 +1,5 @@
 /** What remains when nothing can conduct any more: the modes ring down into their own losses and the spark. */
-import { BANK, modeCurrent, secondaryEnergy } from "./burstSystem";
+import { BANK, modeCurrent, modeVoltage, secondaryEnergy } from "./burstSystem";
 import type { Losses } from "./energyAccount";
 import type { Network } from "./network";
 import { doubled, product, type StepLadder, transform } from "./stepLadder";
@@ -7,16 +7,28 @@ import { doubled, product, type StepLadder, transform } from "./stepLadder";
 /** Doublings of a step of nanoseconds that are tried: beyond an hour nothing is left. */
 const MOST_DOUBLINGS = 44;
 
+/** J that a mode can hold at most from now on: with a load, which lets the modes exchange theirs, all of it. */
+function mostOfMode(network: Network, x: Float64Array, mode: number, all: number): number {
+  if (network.load) return all;
+  const { inductance, capacitance } = network.modes[mode];
+  return 0.5 * (inductance * x[modeCurrent(mode)] ** 2 + capacitance * x[modeVoltage(mode)] ** 2);
+}
+
 /**
  * Whether the open circuit stays below a rail's voltage for ever: each mode's voltage in the primary is at
- * most what all the energy left would make of it.
+ * most what all its energy would make of it.
+ * @param lowerRail V that it would have to exceed to drive a current up
+ * @param upperRail V, down
  */
 export function staysOpen(network: Network, x: Float64Array, lowerRail: number, upperRail: number): boolean {
-  const energy = secondaryEnergy(network, x);
-  const most = network.modes.reduce((sum, { inductance, capacitance, resistance, mutual }) => {
+  const all = secondaryEnergy(network, x);
+  let most = 0;
+  for (let mode = 0; mode < network.modes.length; mode++) {
+    const { inductance, capacitance, resistance, mutual } = network.modes[mode];
+    const energy = mostOfMode(network, x, mode, all);
     const voltage = Math.sqrt((2 * energy) / capacitance) + resistance * Math.sqrt((2 * energy) / inductance);
-    return sum + Math.abs(mutual / inductance) * voltage;
-  }, 0);
+    most += Math.abs(mutual / inductance) * voltage;
+  }
   return -x[BANK] + most <= lowerRail && -x[BANK] - most >= -upperRail;
 }
 

@@ -15,6 +15,9 @@ export interface SparkGrowth {
   length: number;
 }
 
+/** A spark shorter than this part of its full length is none. */
+const LEAST_PART = 1e-4;
+
 /**
  * The load at a time after the breakout, as a part of the full one; null before.
  * @param since s, since the breakout; below 0 before it
@@ -22,7 +25,7 @@ export interface SparkGrowth {
 export function grownLoad(full: SparkLoad | null, growth: SparkGrowth, since: number): SparkLoad | null {
   if (!full || !(since > 0) || !(growth.length > 0)) return null;
   const part = Math.min(1, (growth.rate * since) / growth.length);
-  return part > 0 ? { ...full, capacitance: full.capacitance * part } : null;
+  return part >= LEAST_PART ? { ...full, capacitance: full.capacitance * part } : null;
 }
 
 /**

@@ -50,15 +50,29 @@ export function product(size: number, a: Float64Array, b: Float64Array): Float64
   return result;
 }
 
-/** exp(B) − 1 of a small B, by Taylor's series to the sixth order. */
-function smallStep({ size, entries }: SquareMatrix, time: number): Float64Array {
-  const small = entries.map((entry) => entry * time);
-  let power = small;
-  const sum = small.slice();
+/** Sum of magnitudes of the row that has the most: above every rate of the system. */
+function largestRow({ size, entries }: SquareMatrix): number {
+  let largest = 0;
+  for (let row = 0; row < size; row++) {
+    let sum = 0;
+    for (let column = 0; column < size; column++) sum += Math.abs(entries[row * size + column]);
+    largest = Math.max(largest, sum);
+  }
+  return largest;
+}
+
+/** exp(Aτ) − 1 of a short time, by Taylor's series to the sixth order of a time short enough for it. */
+function shortStep(system: SquareMatrix, time: number): Float64Array {
+  const { size, entries } = system;
+  const halvings = Math.max(0, Math.ceil(Math.log2(largestRow(system) * time)) + 4);
+  const small = entries.map((entry) => (entry * time) / 2 ** halvings);
+  let power: Float64Array = small;
+  let sum: Float64Array = small.slice();
   for (let order = 2; order <= 6; order++) {
     power = product(size, power, small).map((entry) => entry / order);
     for (let at = 0; at < sum.length; at++) sum[at] += power[at];
   }
+  for (let doubling = 0; doubling < halvings; doubling++) sum = doubled(size, sum);
   return sum;
 }
 
@@ -72,7 +86,7 @@ export function doubled(size: number, rung: Float64Array): Float64Array {
 /** @param step s, the longest step */
 export function stepLadder(system: SquareMatrix, step: number): StepLadder {
   const rungs: Float64Array[] = new Array(RUNGS);
-  rungs[RUNGS - 1] = smallStep(system, step / 2 ** (RUNGS - 1));
+  rungs[RUNGS - 1] = shortStep(system, step / 2 ** (RUNGS - 1));
   for (let rung = RUNGS - 2; rung >= 0; rung--) rungs[rung] = doubled(system.size, rungs[rung + 1]);
   return { system, step, rungs };
 }
