@@ -45,17 +45,6 @@ export interface ElectricField {
   loaded: LoadedField | null;
 }
 
-/**
- * Smooth charge functions on the winding: 16 hold the fundamental to 10⁻⁵ (bare and loaded); what stands
- * close by induces charge as narrow as its gap, which has made the winding's nodes many, and asks for more.
- */
-const CHARGE_FUNCTIONS = { fewest: 16, most: 48, nodesEach: 5 };
-
-function chargeFunctions(winding: Electrode): number {
-  const { fewest, most, nodesEach } = CHARGE_FUNCTIONS;
-  return Math.min(Math.max(fewest, Math.ceil(nodeCount(winding) / nodesEach)), most);
-}
-
 /** Charges of the winding's nodes for each function: nodes × N. */
 function functionCharges(winding: Electrode, functions: number): Float64Array {
   const nodes = nodeCount(winding);
@@ -262,13 +251,12 @@ function loadedField(
 
 /**
  * Solves the field of a coil whose conductors do not cross.
- * @param functions number of the winding's charge functions
  * @returns null where the conductors are so close that the elimination fails or an energy is not positive
  */
 export function solveElectricField(
   mesh: CoilMesh,
   mirrors: Mirrors,
-  functions = chargeFunctions(mesh.winding),
+  functions = mesh.chargeFunctions,
 ): ElectricField | null {
   const electrodes = [...mesh.grounded, ...mesh.topLoad];
   const size = totalNodes(electrodes);

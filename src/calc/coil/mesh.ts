@@ -6,7 +6,13 @@
  *
  * Source: L. N. Trefethen, J. A. C. Weideman, SIAM Review 56 (2014), 385, theorem 2.1.
  */
-import { type Electrode, ringElectrode, sheetElectrode, sphereElectrode } from "../field/electrode";
+import {
+  type Electrode,
+  nodeCount,
+  ringElectrode,
+  sheetElectrode,
+  sphereElectrode,
+} from "../field/electrode";
 import { type CoilConductors, type Cylinder, cylinderGap, type RoundConductor, roundGap } from "./conductors";
 
 export interface CoilMesh {
@@ -14,6 +20,8 @@ export interface CoilMesh {
   topLoad: Electrode[];
   /** primary turns, rail and wall: all at ground potential */
   grounded: Electrode[];
+  /** number of smooth charge functions on the winding */
+  chargeFunctions: number;
 }
 
 /** Natural logarithm of the relative error that the nodes keep below: about 3·10⁻⁴ of a near field's part. */
@@ -34,6 +42,18 @@ function evenBetween(count: number, fewest: number, most: number, refinement: nu
 
 function ringNodes(sectionRadius: number, gap: number, fewest: number, refinement: number): number {
   return evenBetween(ACCURACY / Math.log1p(gap / sectionRadius), fewest, MOST.ring, refinement);
+}
+
+/**
+ * 16 charge functions hold the fundamental to 10⁻⁵, bare and loaded. What stands close by induces charge
+ * as narrow as its gap, which has made the nodes many, and asks for more.
+ */
+const CHARGE_FUNCTIONS = { fewest: 16, most: 48, nodesEach: 5 };
+
+function chargeFunctions(winding: Electrode, refinement: number): number {
+  const { fewest, most, nodesEach } = CHARGE_FUNCTIONS;
+  const wanted = Math.ceil(nodeCount(winding) / refinement / nodesEach);
+  return refinement * Math.min(Math.max(fewest, wanted), most);
 }
 
 /** What stands near a sheet: at which part of its length, 0 … 1, and how far off, m. */
@@ -111,16 +131,18 @@ function wallMesh(wall: Cylinder, coil: CoilConductors, refinement: number): Ele
 
 /**
  * Electrodes of a coil whose conductors do not cross.
- * @param refinement factor on every number of nodes, the largest ones too; 1 for the accuracy of 10⁻⁴ in
- * the resonance
+ * @param refinement whole factor on every number of nodes and functions, the largest ones too; 1 for the
+ * accuracy of 10⁻⁴ in the resonance
  */
 export function coilMesh(coil: CoilConductors, refinement = 1): CoilMesh {
   const rounds = groundedRounds(coil).map((round) =>
     roundElectrode(round, groundedNodes(round, coil, refinement)),
   );
+  const winding = windingMesh(coil, refinement);
   return {
-    winding: windingMesh(coil, refinement),
+    winding,
     topLoad: coil.topLoad.map((round) => roundElectrode(round, topLoadNodes(round, coil, refinement))),
     grounded: coil.wall ? [...rounds, wallMesh(coil.wall, coil, refinement)] : rounds,
+    chargeFunctions: chargeFunctions(winding, refinement),
   };
 }
