@@ -131,7 +131,7 @@ function scaledMode(
     resonance: omega / (2 * Math.PI),
     charges: scaled,
     current: Array.from({ length: sections }, (_, s) => (omega * along(shapes, s)) / top),
-    voltage: voltage.map((value) => value / top),
+    voltage: voltage.map((value) => value / top + 0), // + 0: no −0 at the base
     effectiveCapacitance: twiceEnergy,
   };
 }
