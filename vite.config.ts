@@ -1,6 +1,7 @@
 import react from "@vitejs/plugin-react";
 import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig, type TestProjectConfiguration } from "vitest/config";
+import { designJsonSchema } from "./src/design/jsonSchema";
 
 /**
  * Only the built page carries the policy: the development server needs inline modules and a socket.
@@ -30,6 +31,18 @@ function contentSecurityPolicy() {
         injectTo: "head-prepend" as const,
       },
     ],
+  };
+}
+
+/** The JSON Schema of a design's file, published beside the page. */
+function publishedSchema() {
+  return {
+    name: "published-schema",
+    apply: "build" as const,
+    generateBundle(this: { emitFile: (file: { type: "asset"; fileName: string; source: string }) => void }) {
+      const source = `${JSON.stringify(designJsonSchema(), null, 2)}\n`;
+      this.emitFile({ type: "asset", fileName: "design.schema.json", source });
+    },
   };
 }
 
@@ -64,7 +77,7 @@ const SCREEN = ["ui", "panels", "charts", "app", "workbench", "drawing", "sheet"
 
 export default defineConfig({
   base: "./",
-  plugins: [react(), contentSecurityPolicy(), offline],
+  plugins: [react(), contentSecurityPolicy(), publishedSchema(), offline],
   worker: { format: "es" },
   build: { target: "es2023", chunkSizeWarningLimit: 700 },
   test: {

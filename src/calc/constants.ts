@@ -5,9 +5,3 @@ export const MAGNETIC_CONSTANT = 4e-7 * Math.PI;
 
 /** F/m */
 export const ELECTRIC_CONSTANT = 8.8541878128e-12;
-
-/** m/s */
-export const SPEED_OF_LIGHT = 299792458;
-
-/** K, 0 °C */
-export const ICE_POINT = 273.15;

@@ -1,0 +1,38 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { linearTicks, logDomain, logTicks, roundedDomain, roundStep } from "../../src/charts/axis";
+
+describe("the axes of the charts", () => {
+  it("step by 1, 2 or 5 times a power of ten", () => {
+    expect([0.3, 1.2, 2, 4, 7, 30].map(roundStep)).toEqual([0.5, 2, 2, 5, 10, 50]);
+  });
+
+  it("have ticks at round numbers within the domain", () => {
+    expect(linearTicks({ from: 1, to: 8 }, 8)).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
+    expect(linearTicks({ from: 88_000, to: 181_000 }, 5)).toEqual([
+      100_000, 120_000, 140_000, 160_000, 180_000,
+    ]);
+  });
+
+  it("contain what they are made from, whatever it is", () => {
+    const number = fc.integer({ min: -1_000_000, max: 1_000_000 });
+    fc.assert(
+      fc.property(number, number, (a, b) => {
+        const [from, to] = [Math.min(a, b), Math.max(a, b)];
+        const domain = roundedDomain({ from, to }, 5);
+        return (
+          domain.from <= from + 1e-6 * Math.abs(from) &&
+          domain.to >= to - 1e-6 * Math.abs(to) &&
+          domain.to > domain.from
+        );
+      }),
+      { seed: 4 },
+    );
+  });
+
+  it("survive zeros and what is not finite on a log axis", () => {
+    expect(logDomain([0, 3, Number.NaN, 400, Number.POSITIVE_INFINITY])).toEqual({ from: 2, to: 500 });
+    expect(logDomain([0, 0])).toEqual({ from: 1, to: 10 });
+    expect(logTicks({ from: 2, to: 500 })).toEqual([2, 5, 10, 20, 50, 100, 200, 500]);
+  });
+});

@@ -1,0 +1,30 @@
+import { describe, expect, it } from "vitest";
+import { curvePath, valueAtX } from "../../src/charts/curve";
+
+const same = (value: number): number => value;
+
+describe("a curve", () => {
+  it("becomes a path, broken where a point cannot be drawn", () => {
+    const points = [
+      { x: 0, y: 1 },
+      { x: 1, y: 0 },
+      { x: 2, y: 3 },
+    ];
+    expect(curvePath(points, same, same, false)).toBe("M0.0 1.0L1.0 0.0L2.0 3.0");
+    expect(curvePath(points, same, same, true)).toBe("M0.0 1.0M2.0 3.0");
+    expect(curvePath([{ x: 0, y: Number.NaN }], same, same, false)).toBe("");
+  });
+
+  it("is read between its points and nowhere else", () => {
+    const curve = {
+      id: "a",
+      label: "",
+      colour: "--ink",
+      points: [
+        { x: 1, y: 10 },
+        { x: 3, y: 30 },
+      ],
+    };
+    expect([1, 2, 3, 0.5, 4].map((x) => valueAtX(curve, x))).toEqual([10, 20, 30, null, null]);
+  });
+});

@@ -1,0 +1,54 @@
+import { act, fireEvent, render, screen } from "@testing-library/react";
+import { beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { CrossSection } from "../../src/drawing/CrossSection";
+import { session, workbench } from "../../src/workbench/session";
+import { addBrowserParts } from "../app/browserParts";
+
+beforeAll(addBrowserParts);
+beforeEach(() => {
+  workbench.resetToExamples();
+  render(<CrossSection />);
+});
+
+const design = () => {
+  const { history } = session.store.getState();
+  return history.present.designs[history.present.open];
+};
+
+describe("the drawing", () => {
+  it("moves the tap by the arrow keys, a hundredth of a turn a press", () => {
+    const tap = screen.getByRole("slider", { name: "Tap on the primary" });
+    const before = design().primary.tap;
+    fireEvent.keyDown(tap, { key: "ArrowRight" });
+    expect(design().primary.tap).toBeCloseTo(before + 0.01, 9);
+    fireEvent.keyDown(tap, { key: "ArrowLeft", shiftKey: true });
+    expect(design().primary.tap).toBeCloseTo(before - 0.09, 9);
+    act(() => workbench.undo());
+    expect(design().primary.tap).toBeCloseTo(before + 0.01, 9);
+  });
+
+  it("never moves the tap off the conductor", () => {
+    const tap = screen.getByRole("slider", { name: "Tap on the primary" });
+    for (let press = 0; press < 40; press++) fireEvent.keyDown(tap, { key: "ArrowRight", shiftKey: true });
+    expect(design().primary.tap).toBe(design().primary.turns);
+  });
+
+  it("widens and raises the toroid", () => {
+    fireEvent.keyDown(screen.getByRole("slider", { name: "Diameter of toroid 1" }), { key: "ArrowUp" });
+    fireEvent.keyDown(screen.getByRole("slider", { name: "Height of toroid 1" }), { key: "ArrowUp" });
+    expect(design().topLoad.elements[0]).toMatchObject({ outerDiameter: 0.465, centreHeight: 0.75 });
+  });
+
+  it("says in words what is tuned", () => {
+    const text = () =>
+      screen.getByRole("slider", { name: "Tap on the primary" }).getAttribute("aria-valuetext");
+    expect(text()).toMatch(/tuned$/);
+    act(() => workbench.setValue("primary.tap", 4));
+    expect(text()).not.toMatch(/tuned$/);
+  });
+
+  it("draws the dimensions in the reader's units", () => {
+    expect(screen.getByText(/560\.0/)).toBeInTheDocument();
+    expect(screen.getByText(/745\.0/)).toBeInTheDocument();
+  });
+});

@@ -1,0 +1,30 @@
+import { act, render, screen } from "@testing-library/react";
+import { beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { cautions } from "../../src/design/cautions";
+import { BuildSheet } from "../../src/sheet/BuildSheet";
+import { workbench } from "../../src/workbench/session";
+import { addBrowserParts } from "../app/browserParts";
+
+beforeAll(addBrowserParts);
+beforeEach(() => {
+  workbench.resetToExamples();
+});
+
+describe("the build sheet", () => {
+  it("carries title, date, tap with its band, every turn's radius, and every caution", () => {
+    render(<BuildSheet />);
+    expect(screen.getByRole("heading", { level: 1, name: "Pier hall, left coil" })).toBeInTheDocument();
+    expect(screen.getByText(/20\d\d-\d\d-\d\d/)).toBeInTheDocument();
+    expect(screen.getByText(/6\.080.*6\.203/)).toBeInTheDocument();
+    expect(screen.getAllByRole("row")).toHaveLength(1 + 9);
+    for (const caution of cautions) expect(screen.getByText(`${caution.title}.`)).toBeInTheDocument();
+    expect(screen.getByText(/not yet computed/)).toBeInTheDocument();
+  });
+
+  it("shows a dash and no NaN where the coil has no solution", () => {
+    act(() => workbench.setValue("secondary.windingLength", 0.1));
+    const { container } = render(<BuildSheet />);
+    expect(container.textContent).not.toMatch(/NaN|Infinity|undefined/);
+    expect(container.textContent).toContain("–");
+  });
+});
