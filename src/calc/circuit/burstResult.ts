@@ -1,6 +1,6 @@
 /** What a burst has to say for itself. */
 import type { GateInterval, HalfCycle, Peak, TurnOff, Waveform } from "./burstRecord";
-import { type BurstRun, busVoltage } from "./burstRun";
+import type { BurstRun } from "./burstRun";
 import { storedEnergy } from "./burstSystem";
 import type { EnergyAccount } from "./energyAccount";
 import type { PolePair } from "./poles";
@@ -31,7 +31,7 @@ export interface BurstResult {
   driveEnd: number;
   /** s, when the primary current had ended for good */
   primaryEnd: number;
-  /** V that the bus has fallen by */
+  /** V that the reservoir has fallen by at most, its series resistance left out */
   reservoirSag: number;
   halfCycles: HalfCycle[];
   runningFrequency: RunningFrequency[];
@@ -106,7 +106,7 @@ export function burstResult(
     limitReachedAt: control.limitReachedAt,
     driveEnd: record.gates.at(-1)?.to ?? 0,
     primaryEnd,
-    reservoirSag: drive.busVoltage - busVoltage(run),
+    reservoirSag: drive.busVoltage - run.lowestBus,
     halfCycles: record.halfCycles,
     runningFrequency: runningFrequency(record.halfCycles),
     firstBeatMinimum: firstBeatMinimum(record.halfCycles),

@@ -63,6 +63,8 @@ export interface BurstRun {
   rail: Polarity;
   /** V of the rails that drive the current up and down */
   rails: { up: number; down: number };
+  /** V, the least of the whole bus so far */
+  lowestBus: number;
   control: Control;
   sums: Integrals;
   /** integrals at the last half cycle's end */
@@ -124,6 +126,7 @@ export function startRun(full: Network, drive: BurstDrive, options: BurstOptions
     direction: 0,
     rail: 1,
     rails: { up: rail, down: rail },
+    lowestBus: drive.busVoltage,
     control: startControl(drive),
     sums: noIntegrals(),
     before: { squareCurrent: 0, charge: 0 },
@@ -158,6 +161,7 @@ export function storeRail(run: BurstRun): void {
   const voltage = run.rail * run.here.x[RAIL];
   if (run.drive.bridge === "full" || run.rail === 1) run.rails.up = voltage;
   if (run.drive.bridge === "full" || run.rail === -1) run.rails.down = voltage;
+  run.lowestBus = Math.min(run.lowestBus, busVoltage(run));
 }
 
 /** Direction in which a current would begin to flow now; 0 where the circuit stays open. */
