@@ -5,7 +5,6 @@ import { couplingCoefficient } from "../../../src/calc/coil/coupling";
 import { crossings } from "../../../src/calc/coil/crossings";
 import { solveElectricField } from "../../../src/calc/coil/electricField";
 import { coilMesh } from "../../../src/calc/coil/mesh";
-import { capacitanceMatrix } from "../../../src/calc/coil/prescribedPotential";
 import { primaryAtTap, solvePrimary } from "../../../src/calc/coil/primary";
 import { secondaryModes } from "../../../src/calc/coil/secondaryModes";
 import { mutualAtTap, sectionMutuals } from "../../../src/calc/coil/sectionMutuals";
@@ -77,33 +76,6 @@ describe("doubling every discretisation", () => {
   );
 });
 
-describe("the capacitance matrix of the conductors", () => {
-  it.each(coils.slice(0, 8))("is symmetric, with off-diagonals ≤ 0 and row sums ≥ 0: %s", (_, design) => {
-    const matrix = capacitanceMatrix(coilMesh(conductorsOf(design)), { ceilingHeight: null });
-    matrix.forEach((row, i) => {
-      expect(row[i]).toBeGreaterThan(0);
-      expect(row.reduce((sum, value) => sum + value, 0)).toBeGreaterThanOrEqual(0);
-      row.forEach((value, j) => {
-        if (i === j) return;
-        expect(value).toBeLessThanOrEqual(0);
-        expect(Math.abs(value / matrix[j][i] - 1)).toBeLessThan(1e-3);
-      });
-    });
-  });
-
-  it("belongs to an energy that is positive whatever the charges", () => {
-    const field = solveElectricField(coilMesh(conductorsOf(pierHallLeft)), { ceilingHeight: null });
-    const { size, matrix } = field?.loaded?.elastance ?? { size: 0, matrix: new Float64Array() };
-    for (let trial = 0; trial < 200; trial++) {
-      const charges = Array.from({ length: size }, (_, n) => Math.sin(trial * 12.9898 + n * 78.233));
-      let energy = 0;
-      for (let i = 0; i < size; i++)
-        for (let j = 0; j < size; j++) energy += charges[i] * matrix[i * size + j] * charges[j];
-      expect(energy).toBeGreaterThan(0);
-    }
-  });
-});
-
 describe("a coil of another size", () => {
   const scaled = (factor: number): Design => {
     const lengths = (value: unknown, key = ""): unknown => {
@@ -130,22 +102,4 @@ describe("a coil of another size", () => {
       expect(Math.abs(other.coupling / own.coupling - 1)).toBeLessThan(1e-9);
     },
   );
-
-  it("has a lower resonance with every toroid that contains the one before", () => {
-    const resonances = [0.3, 0.38, 0.46, 0.6, 0.8].map((outerDiameter) => {
-      const tubeDiameter = 0.11 + (outerDiameter - 0.46) * 0.2;
-      const elements = [
-        {
-          shape: "toroid" as const,
-          outerDiameter,
-          tubeDiameter: Math.max(0.06, tubeDiameter),
-          centreHeight: 0.78,
-        },
-      ];
-      return solved({ ...pierHallLeft, topLoad: { ...pierHallLeft.topLoad, elements } }, 1).resonance;
-    });
-    resonances.slice(1).forEach((resonance, index) => {
-      expect(resonance).toBeLessThan(resonances[index]);
-    });
-  });
 });
