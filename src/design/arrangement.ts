@@ -1,6 +1,7 @@
 /** How a score is set for the coils of a show: its lanes, and how notes become on-times. */
 import { z } from "zod";
 import type { Expression, Lane } from "../calc/music/lane";
+import { arrangementFields, laneFields, type ScoreField } from "./fields/score";
 
 export interface Arrangement extends Expression {
   /** how many notes may sound at once on a coil */
@@ -13,33 +14,42 @@ export interface KeptScore {
   bytesKey: string;
 }
 
+function standard({ default: value, path }: ScoreField): number {
+  if (value === null) throw new Error(`“${path}” is declared without a default`);
+  return value;
+}
+
 /** Below the worked example's longest on-time, with a knee at C5; common practice, no source. */
 export const defaultArrangement: Arrangement = {
-  onTime: 100e-6,
-  kneeRate: 523.25,
-  pitchExponent: 1,
-  voices: 3,
+  onTime: standard(arrangementFields.onTime),
+  kneeRate: standard(arrangementFields.kneeRate),
+  pitchExponent: standard(arrangementFields.pitchExponent),
+  voices: standard(arrangementFields.voices),
 };
 
 const MOST_LANES = 4096;
-const MOST_VOICES = 16;
+
+function within({ limits, whole }: ScoreField): z.ZodNumber {
+  const bounded = z.number().min(limits.minimum).max(limits.maximum);
+  return whole ? bounded.int("must be a whole number") : bounded;
+}
 
 export const lanesSchema: z.ZodType<Lane[]> = z
   .array(
     z.strictObject({
       part: z.string().min(1).max(64),
       coil: z.enum(["left", "right", "both", "none"]),
-      transpose: z.number().int().min(-127).max(127),
-      level: z.number().min(0).max(1),
+      transpose: within(laneFields.transpose),
+      level: within(laneFields.level),
     }),
   )
   .max(MOST_LANES);
 
 export const arrangementSchema: z.ZodType<Arrangement> = z.strictObject({
-  onTime: z.number().min(0),
-  kneeRate: z.number().positive("must be above zero"),
-  pitchExponent: z.number().min(0),
-  voices: z.number().int().min(1).max(MOST_VOICES),
+  onTime: within(arrangementFields.onTime),
+  kneeRate: within(arrangementFields.kneeRate),
+  pitchExponent: within(arrangementFields.pitchExponent),
+  voices: within(arrangementFields.voices),
 });
 
 export const keptScoreSchema: z.ZodType<KeptScore | null> = z

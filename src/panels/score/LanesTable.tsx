@@ -2,8 +2,10 @@ import { keyName } from "../../calc/music/equalTemperament";
 import type { Lane } from "../../calc/music/lane";
 import { partSummary } from "../../calc/music/partSummary";
 import type { Score, ScorePart } from "../../calc/music/score";
+import { laneFields } from "../../design/fields/score";
 import { workbench } from "../../workbench/session";
 import styles from "./Score.module.css";
+import { ScoreQuantity } from "./ScoreQuantity";
 
 function changeLane(part: string, change: Partial<Lane>): void {
   workbench.editShow("Change lane", (show) => ({
@@ -17,10 +19,6 @@ const COILS: Lane["coil"][] = ["left", "right", "both", "none"];
 function LaneRow({ part, lane }: { part: ScorePart; lane: Lane }) {
   const { range, polyphony } = partSummary(part);
   const name = part.name || `Track ${part.track}`;
-  const whole = (value: number, change: (value: number) => Partial<Lane>, least: number, most: number) => {
-    if (Number.isFinite(value))
-      changeLane(part.id, change(Math.min(most, Math.max(least, Math.round(value)))));
-  };
   return (
     <tr>
       <th scope="row">{name}</th>
@@ -42,25 +40,21 @@ function LaneRow({ part, lane }: { part: ScorePart; lane: Lane }) {
         </select>
       </td>
       <td>
-        <input
-          type="number"
-          aria-label={`Transposition of ${name} in semitones`}
+        <ScoreQuantity
+          bare
+          field={laneFields.transpose}
+          label={`Transposition of ${name} in semitones`}
           value={lane.transpose}
-          min={-48}
-          max={48}
-          onChange={(event) => whole(event.target.valueAsNumber, (transpose) => ({ transpose }), -48, 48)}
+          onCommit={(transpose) => changeLane(part.id, { transpose })}
         />
       </td>
       <td>
-        <input
-          type="number"
-          aria-label={`Level of ${name} in per cent`}
-          value={Math.round(lane.level * 100)}
-          min={0}
-          max={100}
-          onChange={(event) =>
-            whole(event.target.valueAsNumber, (percent) => ({ level: percent / 100 }), 0, 100)
-          }
+        <ScoreQuantity
+          bare
+          field={laneFields.level}
+          label={`Level of ${name}`}
+          value={lane.level}
+          onCommit={(level) => changeLane(part.id, { level })}
         />
       </td>
     </tr>
@@ -74,7 +68,7 @@ export function LanesTable({ score, lanes }: { score: Score; lanes: Lane[] }) {
       <table className={styles.lanes}>
         <thead>
           <tr>
-            {["Part", "Channel", "Range", "At once", "Coil", "Transpose", "Level %"].map((head) => (
+            {["Part", "Channel", "Range", "At once", "Coil", "Transpose", "Level"].map((head) => (
               <th key={head} scope="col">
                 {head}
               </th>

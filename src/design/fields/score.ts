@@ -1,0 +1,106 @@
+/** Numbers of a score's arrangement and lanes: they belong to the show, not to a design. */
+import type { Lane } from "../../calc/music/lane";
+import type { NumberField } from "../field";
+import { number } from "./declare";
+
+/** A number of the show, with what its file refuses. */
+export interface ScoreField extends NumberField {
+  /** values that have no meaning outside it: refused, never bent */
+  limits: { minimum: number; maximum: number };
+  whole: boolean;
+}
+
+/** Every key has its frequency from −127 to 127 semitones away. */
+const FARTHEST_TRANSPOSE = 127;
+const MOST_VOICES = 16;
+
+const unlimited = { minimum: 0, maximum: Number.MAX_VALUE };
+
+export const arrangementFields = {
+  onTime: {
+    ...number("arrangement.onTime", "Full on-time", "time", {
+      range: [1e-6, 1e-3],
+      default: 100e-6,
+      meaning: "zero or more",
+      help: [
+        "On-time of a note of full velocity and level, below the knee.",
+        "Choose it from the burst: the on-time at which the spark has grown and the current is still within its limit.",
+        "50 µs to 200 µs; common practice, no source.",
+      ],
+    }),
+    limits: unlimited,
+    whole: false,
+  },
+  kneeRate: {
+    ...number("arrangement.kneeRate", "Knee", "frequency", {
+      range: [20, 5000],
+      default: 523.25,
+      help: [
+        "Repetition rate above which on-times fall with pitch.",
+        "Choose the rate at which a lone full note comes near the duty limit.",
+        "C5, 523 Hz; common practice, no source.",
+      ],
+    }),
+    limits: { minimum: Number.MIN_VALUE, maximum: Number.MAX_VALUE },
+    whole: false,
+  },
+  pitchExponent: {
+    ...number("arrangement.pitchExponent", "Fall above the knee", "ratio", {
+      range: [0, 3],
+      default: 1,
+      meaning: "zero or more",
+      help: [
+        "Power of the rate by which on-times fall above the knee: 0 not at all, 1 at constant duty.",
+        "Choose it by ear: higher makes treble softer.",
+        "1; common practice, no source.",
+      ],
+    }),
+    limits: unlimited,
+    whole: false,
+  },
+  voices: {
+    ...number("arrangement.voices", "Voices on a coil", "count", {
+      range: [1, MOST_VOICES],
+      default: 3,
+      meaning: "positive whole",
+      help: [
+        "How many notes may sound at once on a coil; of more, the weakest gives way.",
+        "Choose as many as sound clearly: every voice takes its share of the duty.",
+        "1 to 4; common practice, no source.",
+      ],
+    }),
+    limits: { minimum: 1, maximum: MOST_VOICES },
+    whole: true,
+  },
+} satisfies Record<string, ScoreField>;
+
+export const laneFields = {
+  transpose: {
+    ...number("lanes.*.transpose", "Transposition in semitones", "count", {
+      range: [-48, 48],
+      default: 0,
+      meaning: "any",
+      help: [
+        "Semitones by which a part is moved, up where positive.",
+        "Move a part by twelves to keep its harmony.",
+        "−24 to 24.",
+      ],
+    }),
+    limits: { minimum: -FARTHEST_TRANSPOSE, maximum: FARTHEST_TRANSPOSE },
+    whole: true,
+  },
+  level: {
+    ...number("lanes.*.level", "Level", "percent", {
+      range: [0, 1],
+      default: 1,
+      meaning: "zero or more",
+      help: [
+        "Part of the on-time that a part's notes are given.",
+        "Lower an accompaniment until the melody stands out.",
+        "50 % to 100 %.",
+      ],
+    }),
+    limits: { minimum: 0, maximum: 1 },
+    whole: false,
+  },
+} satisfies Record<keyof Pick<Lane, "transpose" | "level">, ScoreField>;
