@@ -37,11 +37,16 @@ function zero(
   for (let step = 0; step < MOST_STEPS; step++) {
     const next = mullerStep(a, b, c, fa, fb, fc);
     if (!Number.isFinite(next.re) || !Number.isFinite(next.im)) return null;
-    if (magnitude(subtract(next, c)) < 1e-10 * magnitude(next)) return next;
+    if (magnitude(subtract(next, c)) < 1e-10 * magnitude(next)) return rings(next) ? next : null;
     [a, b, c] = [b, c, next];
     [fa, fb, fc] = [fb, fc, value(next)];
   }
   return null;
+}
+
+/** A mode so loaded that it only creeps back has a real root, which is no pole of a frequency. */
+function rings(s: Complex): boolean {
+  return Math.abs(s.im) > 1e-3 * magnitude(s);
 }
 
 function square(a: Complex): Complex {

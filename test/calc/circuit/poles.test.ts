@@ -1,0 +1,136 @@
+import fc from "fast-check";
+import { EigenvalueDecomposition, Matrix } from "ml-matrix";
+import { describe, expect, it } from "vitest";
+import { conductingSystem, openSystem } from "../../../src/calc/circuit/burstSystem";
+import type { Network } from "../../../src/calc/circuit/network";
+import { polePair, secondaryPole } from "../../../src/calc/circuit/poles";
+import type { SquareMatrix } from "../../../src/calc/circuit/stepLadder";
+import { network, primaryFrequency, SEEDED } from "./drivenNetworks";
+
+/** Natural frequencies by another road: eigenvalues of the state matrix, each state in units of its energy. */
+function eigenvalues({ size, entries }: SquareMatrix, of: Network) {
+  const units = energyUnits(of);
+  const matrix = Matrix.zeros(size, size);
+  for (let row = 0; row < size; row++)
+    for (let column = 0; column < size; column++)
+      matrix.set(row, column, (entries[row * size + column] * units[column]) / units[row]);
+  const { realEigenvalues, imaginaryEigenvalues } = new EigenvalueDecomposition(matrix);
+  return imaginaryEigenvalues
+    .map((im, index) => ({
+      frequency: im / (2 * Math.PI),
+      qualityFactor: -im / (2 * realEigenvalues[index]),
+    }))
+    .filter(({ frequency }) => frequency > 1)
+    .sort((a, b) => a.frequency - b.frequency);
+}
+
+/** Primary current, bank, rail, drop, tip, then current and voltage of each mode. */
+function energyUnits({ primary, modes, load }: Network): number[] {
+  const current = (inductance: number) => 1 / Math.sqrt(inductance);
+  const voltage = (capacitance: number) => 1 / Math.sqrt(capacitance);
+  return [
+    current(primary.inductance),
+    voltage(primary.capacitance),
+    1,
+    1,
+    voltage(load?.capacitance ?? 1),
+    ...modes.flatMap(({ inductance, capacitance }) => [current(inductance), voltage(capacitance)]),
+  ];
+}
+
+const PATH = { resistance: 0, railCapacitance: Number.POSITIVE_INFINITY };
+
+/** A spark that damps the secondary to a quality of ten or so, as a long one does. */
+function withLoad(of: Network): Network {
+  const reactance = Math.sqrt(of.modes[0].inductance / of.modes[0].capacitance);
+  const load = of.load ?? { capacitance: 4e-12, topology: "series" };
+  return { ...of, load: { ...load, resistance: 10 * reactance } };
+}
+
+describe("the poles", () => {
+  it("are eigenvalues of the state matrix, with and without a spark", () => {
+    fc.assert(
+      fc.property(network, (of) => {
+        for (const one of [{ ...of, load: null }, withLoad(of)]) {
+          const found = polePair(one);
+          const all = eigenvalues(conductingSystem(one, PATH), one);
+          for (const pole of [found?.lower, found?.upper]) {
+            const nearest = all.find(
+              ({ frequency }) => Math.abs(frequency / (pole?.frequency ?? 0) - 1) < 1e-7,
+            );
+            expect(nearest, JSON.stringify({ pole, all })).toBeDefined();
+            expect(pole!.qualityFactor / nearest!.qualityFactor).toBeCloseTo(1, 4);
+          }
+        }
+      }),
+      { ...SEEDED, numRuns: 300 },
+    );
+  });
+
+  it("are the two lowest ones of the network without a spark", () => {
+    fc.assert(
+      fc.property(network, (of) => {
+        const bare = { ...of, load: null };
+        const found = polePair(bare)!;
+        const [lower, upper] = eigenvalues(conductingSystem(bare, PATH), bare);
+        expect(found.lower.frequency / lower.frequency).toBeCloseTo(1, 7);
+        expect(found.upper.frequency / upper.frequency).toBeCloseTo(1, 7);
+      }),
+      { ...SEEDED, numRuns: 300 },
+    );
+  });
+
+  it("of the secondary alone are eigenvalues of the state matrix with the primary open", () => {
+    fc.assert(
+      fc.property(network, (of) => {
+        const loaded = withLoad(of);
+        const pole = secondaryPole(loaded);
+        const all = eigenvalues(openSystem(loaded), loaded);
+        expect(pole).not.toBeNull();
+        expect(all.some(({ frequency }) => Math.abs(frequency / pole!.frequency - 1) < 1e-7)).toBe(true);
+      }),
+      { ...SEEDED, numRuns: 300 },
+    );
+  });
+
+  it("are none where a load lets the secondary only creep back", () => {
+    fc.assert(
+      fc.property(network, (of) => {
+        const reactance = Math.sqrt(of.modes[0].inductance / of.modes[0].capacitance);
+        const load = { capacitance: 1e-12, resistance: 0.05 * reactance, topology: "parallel" as const };
+        for (const pole of [secondaryPole({ ...of, load }), polePair({ ...of, load })?.lower ?? null])
+          if (pole) expect(pole.frequency).toBeGreaterThan(0.1 * primaryFrequency(of));
+      }),
+      SEEDED,
+    );
+  });
+
+  it("move apart as the coupling rises", () => {
+    fc.assert(
+      fc.property(network, fc.double({ min: 1.05, max: 1.6, noNaN: true }), (of, factor) => {
+        const bare = { ...of, load: null };
+        const closer = { ...bare, modes: [{ ...bare.modes[0], mutual: bare.modes[0].mutual * factor }] };
+        const [a, b] = [polePair({ ...bare, modes: [bare.modes[0]] })!, polePair(closer)!];
+        expect(b.upper.frequency - b.lower.frequency).toBeGreaterThan(a.upper.frequency - a.lower.frequency);
+      }),
+      SEEDED,
+    );
+  });
+
+  it("lose quality as any resistance rises", () => {
+    fc.assert(
+      fc.property(network, fc.double({ min: 1.1, max: 3, noNaN: true }), (of, factor) => {
+        const bare = { ...of, load: null };
+        const lossy: Network = {
+          ...bare,
+          primary: { ...bare.primary, resistance: bare.primary.resistance * factor },
+          modes: bare.modes.map((mode) => ({ ...mode, resistance: mode.resistance * factor })),
+        };
+        const [a, b] = [polePair(bare)!, polePair(lossy)!];
+        expect(b.lower.qualityFactor).toBeLessThan(a.lower.qualityFactor);
+        expect(b.upper.qualityFactor).toBeLessThan(a.upper.qualityFactor);
+      }),
+      SEEDED,
+    );
+  });
+});
