@@ -2,13 +2,13 @@ import { existsSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { fromCaller } from "./evaluateFile";
 
-export const USAGE = "Usage: npm run --silent evaluate -- design.json [more.json … | folder]";
+const USAGE = "Usage: npm run --silent evaluate -- design.json [more.json … | folder]";
 
 export type Asked =
   | { ok: true; files: string[] /** whether one evaluation alone is printed, not a list */; single: boolean }
   | { ok: false; message: string };
 
-function isFolder(path: string): boolean {
+export function isFolder(path: string): boolean {
   return existsSync(fromCaller(path)) && statSync(fromCaller(path)).isDirectory();
 }
 

@@ -17,7 +17,7 @@ function complaintsOf(outcome: Outcome): string[] {
   return [];
 }
 
-function oneLine(text: string): string {
+export function oneLine(text: string): string {
   return text.replace(/\s+/g, " ");
 }
 

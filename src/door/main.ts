@@ -1,13 +1,19 @@
 /** The headless door: bundled for Node, started by .scripts/door.mjs, and by itself once a thread. */
 import { isMainThread } from "node:worker_threads";
-import { evaluateCommand } from "./evaluateCommand";
+import { type Answer, evaluateCommand } from "./evaluateCommand";
 import { serveFiles } from "./evaluateFiles";
+import { asksForNetlist, netlistCommand } from "./netlistCommand";
 import { scheduleCommand } from "./scheduleCommand";
+
+async function answerTo(command: string | undefined, given: string[]): Promise<Answer> {
+  if (command === "schedule") return scheduleCommand(given);
+  if (asksForNetlist(given)) return netlistCommand(given);
+  return evaluateCommand(given, new URL(import.meta.url));
+}
 
 async function main(): Promise<void> {
   const [command, ...given] = process.argv.slice(2);
-  const answer =
-    command === "schedule" ? scheduleCommand(given) : await evaluateCommand(given, new URL(import.meta.url));
+  const answer = await answerTo(command, given);
   process.stdout.write(answer.output);
   for (const complaint of answer.complaints) process.stderr.write(`${complaint}\n`);
   process.exitCode = answer.exitCode;

@@ -9,14 +9,10 @@ import { type ScheduleSummary, scheduleSummary } from "../calc/music/scheduleSum
 import type { Score } from "../calc/music/score";
 import { defaultArrangement } from "../design/arrangement";
 import type { Design } from "../design/design";
-import type { Answer } from "./evaluateCommand";
+import { type Answer, oneLine } from "./evaluateCommand";
 import { fromCaller, readDesign } from "./evaluateFile";
 
 const USAGE = "Usage: npm run --silent schedule -- score.mid left.json [right.json]";
-
-function oneLine(text: string): string {
-  return text.replace(/\s+/g, " ");
-}
 
 function refused(...complaints: string[]): Answer {
   return { exitCode: 2, output: "", complaints: complaints.map(oneLine) };

@@ -1,5 +1,6 @@
 /** Design → evaluation: the one road through all of it, in named, memoised stages. */
 import { bankCapacitance } from "../calc/circuit/bankCapacitance";
+import type { Network } from "../calc/circuit/network";
 import type { Design } from "../design/design";
 import type { DriveEvaluation, Evaluation, FieldEvaluation, SecondaryResult, TankResult } from "./evaluation";
 import { findings } from "./findings";
@@ -101,14 +102,17 @@ export function evaluateField(design: Design): FieldEvaluation {
   };
 }
 
+/** The coupled network, with or without the spark's load; null while a part of it has no solution. */
+export function responseNetwork(design: Design, loaded: boolean): Network | null {
+  const { secondary, primary, coupling } = solve(design);
+  if (!primary || !secondary || !coupling) return null;
+  const load = sparkLoad(design.spark, loaded ? design.spark.length : 0);
+  return networkOf(primary.circuit, secondary, coupling.mutuals, load);
+}
+
 /** Response and findings, by the next frame. */
 export function evaluateDrive(design: Design, field: FieldEvaluation): DriveEvaluation {
-  const { secondary, primary, coupling } = solve(design);
-  const network = (length: number) =>
-    primary && secondary && coupling
-      ? networkOf(primary.circuit, secondary, coupling.mutuals, sparkLoad(design.spark, length))
-      : null;
-  const [unloaded, loaded] = [network(0), network(design.spark.length)];
+  const [unloaded, loaded] = [responseNetwork(design, false), responseNetwork(design, true)];
   return {
     response: unloaded && loaded ? responseResult(unloaded, loaded) : null,
     findings: findings(design, field),

@@ -1,0 +1,69 @@
+import { responseNetlist } from "../calc/circuit/responseNetlist";
+import type { Design } from "../design/design";
+import { evaluate, responseNetwork } from "../evaluation/evaluate";
+import { findingMessage } from "../evaluation/findingMessage";
+import { isFolder } from "./arguments";
+import { type Answer, oneLine } from "./evaluateCommand";
+import { readDesign } from "./evaluateFile";
+
+const USAGE = "Usage: npm run --silent evaluate -- --netlist response [--loaded] design.json";
+
+type AskedNetlist = { ok: true; file: string; loaded: boolean } | { ok: false; message: string };
+
+/** Whether the arguments ask for a netlist instead of an evaluation. */
+export function asksForNetlist(given: string[]): boolean {
+  return given.includes("--netlist") || given.includes("--loaded");
+}
+
+function misused(kind: string | undefined, rest: string[]): string | null {
+  if (kind === undefined) return "The option --loaded goes with --netlist response.";
+  if (kind !== "response") return `A netlist “${kind}” is not known; “response” is.`;
+  const option = rest.find((argument) => argument.startsWith("-"));
+  if (option) return `The option ${option} is not known.`;
+  if (rest.length === 0) return "No design is named.";
+  if (rest.length > 1) return "A netlist is written of one design, and several files are named: name one.";
+  if (isFolder(rest[0]))
+    return `A netlist is written of one design, and ${rest[0]} is a folder: name a file.`;
+  return null;
+}
+
+function readNetlistArguments(given: string[]): AskedNetlist {
+  const at = given.indexOf("--netlist");
+  const kind = at < 0 ? undefined : (given[at + 1] ?? "");
+  const others = at < 0 ? given : given.filter((_, index) => index !== at && index !== at + 1);
+  const rest = others.filter((argument) => argument !== "--loaded");
+  const misuse = misused(kind, rest);
+  if (misuse) return { ok: false, message: `${misuse} ${USAGE}` };
+  return { ok: true, file: rest[0], loaded: others.includes("--loaded") };
+}
+
+function refused(...complaints: string[]): Answer {
+  return { exitCode: 2, output: "", complaints: complaints.map(oneLine) };
+}
+
+/** Why a design has no network to write: its errors. */
+function unsolved(file: string, design: Design): Answer {
+  const errors = evaluate(design).findings.filter(({ severity }) => severity === "error");
+  return refused(
+    `${file}: no netlist is written, because the coupled network of this design has no solution.`,
+    ...errors.map((finding) => `${file}: ${findingMessage(finding, "metric")}`),
+  );
+}
+
+/** The frequency response of one design as a SPICE netlist; see README.md for the forms. */
+export function netlistCommand(given: string[]): Answer {
+  const asked = readNetlistArguments(given);
+  if (!asked.ok) return refused(asked.message);
+  const { file, loaded } = asked;
+  const read = readDesign(file);
+  if (!read.ok) return refused(...read.faults.map(({ message }) => `${file}: ${message}`));
+  const network = responseNetwork(read.design, loaded);
+  const output = network && responseNetlist(network, { loaded, title: read.design.title });
+  if (!output) return unsolved(file, read.design);
+  const unloaded = loaded && network?.load === null;
+  return {
+    exitCode: 0,
+    output,
+    complaints: unloaded ? [`${file}: the design has no spark load; the netlist is without one.`] : [],
+  };
+}
