@@ -20,6 +20,7 @@ export interface ResponseNetlistOptions {
 /**
  * The frequency response as a SPICE netlist that runs in batch as it is: one volt in the bridge's place,
  * one linear sweep over both poles; prints the top's voltage and the current drawn from the bridge.
+ * Where a spark damps both poles away, the sweep covers those without it.
  * @returns null where the network has no pair of poles to sweep over
  */
 export function responseNetlist(
@@ -27,7 +28,7 @@ export function responseNetlist(
   { loaded, title = "Coilwright" }: ResponseNetlistOptions,
 ): string | null {
   const swept = loaded ? network : { ...network, load: null };
-  const poles = polePair(swept);
+  const poles = polePair(swept) ?? polePair({ ...network, load: null });
   if (!poles) return null;
   const { primary, modes, load } = swept;
   return [
