@@ -1,0 +1,162 @@
+/** Two coils of a show side by side; all in SI units, never saved. */
+import { chargeRings } from "../calc/coil/chargeRings";
+import { type PairCoupling, type PairedCoil, pairCoupling } from "../calc/coil/pairCoupling";
+import { resonanceBeside, type SplitResonances, splitResonances } from "../calc/coil/pairResonances";
+import type { Design } from "../design/design";
+import type { Show } from "../design/show";
+import { primarySolutionStage } from "./stages/primary";
+import {
+  conductorsStage,
+  electricFieldStage,
+  modesStage,
+  windingInductanceStage,
+} from "./stages/secondaryField";
+import { secondaryCircuitStage } from "./stages/secondaryResult";
+import { topLoadResult } from "./stages/topLoad";
+import { suggestionStage, targetStage } from "./stages/tuning";
+
+export interface CoilBeside {
+  /** Hz, alone */
+  resonance: number;
+  /** Hz, with the other at the same top voltage in the phase that is set */
+  resonanceBeside: number;
+  /** turns for the aim, alone and beside the other; null where it cannot be reached */
+  suggestedTap: number | null;
+  retunedTap: number | null;
+  /** V, at which the top load breaks out by itself */
+  breakoutVoltage: number;
+}
+
+export interface PairResult {
+  coupling: PairCoupling;
+  split: SplitResonances;
+  left: CoilBeside;
+  right: CoilBeside;
+  /** m, between the nearest points of the top loads */
+  gap: number;
+  /** V between the top loads, both at their breakout voltage in the phase that is set */
+  voltageBetween: number;
+  /** V/m, that voltage over the gap */
+  meanField: number;
+  /** m, both sparks that the designs are made for, end to end */
+  sparkReach: number;
+}
+
+export type PairOutcome = { ok: true; pair: PairResult } | { ok: false; message: string };
+
+/** A coil as far as its partner is concerned. */
+interface Solved {
+  design: Design;
+  coil: PairedCoil;
+  target: number | null;
+  breakoutVoltage: number;
+}
+
+function solved(design: Design): Solved | null {
+  const field = electricFieldStage(design, conductorsStage(design));
+  const modes = modesStage(design, field, windingInductanceStage(design));
+  const circuit = secondaryCircuitStage(design, field, modes);
+  const top = topLoadResult(design, field, modes);
+  const rings = field && modes && chargeRings(field, modes.loaded[0]);
+  if (!modes || !circuit || !top || !rings) return null;
+  const { winding } = modes.inductance;
+  const { baseHeight, windingLength } = design.secondary;
+  const { resonance, capacitance, inductance, current } = circuit.modes[0];
+  return {
+    design,
+    coil: {
+      radius: winding.radius,
+      lowerEnd: baseHeight,
+      windingLength,
+      turns: winding.turns,
+      current,
+      rings,
+      resonance,
+      capacitance,
+      inductance,
+    },
+    target: targetStage(design, circuit),
+    breakoutVoltage: top.breakoutVoltage,
+  };
+}
+
+function tapFor({ design }: Solved, target: number | null): number | null {
+  return suggestionStage(design, primarySolutionStage(design), target)?.suggestedTap ?? null;
+}
+
+function beside(own: Solved, other: Solved, coupling: PairCoupling, sense: 1 | -1): CoilBeside {
+  const resonance = resonanceBeside(own.coil, other.coil, coupling, sense);
+  const retuned = own.target === null ? null : (own.target * resonance) / own.coil.resonance;
+  return {
+    resonance: own.coil.resonance,
+    resonanceBeside: resonance,
+    suggestedTap: tapFor(own, own.target),
+    retunedTap: tapFor(own, retuned),
+    breakoutVoltage: own.breakoutVoltage,
+  };
+}
+
+/** m, from the axis to the farthest conductor of a coil. */
+function reach(rings: PairedCoil["rings"]): number {
+  return rings.reduce((most, { radius }) => Math.max(most, radius), 0);
+}
+
+/** Nearest points of two top loads, element by element, m. */
+export function topLoadGap(left: Design, right: Design, spacing: number): number {
+  const rounds = (design: Design) => conductorsStage(design).coil.topLoad;
+  const gaps = rounds(left).flatMap((a) =>
+    rounds(right).map((b) => {
+      const across = spacing - a.centreRadius - b.centreRadius;
+      return Math.hypot(across, a.centreHeight - b.centreHeight) - a.sectionRadius - b.sectionRadius;
+    }),
+  );
+  return Math.min(...gaps);
+}
+
+/** A wall round each coil would stand between them; the pair is taken in the open, over its floor. */
+function withoutRoom(design: Design): Design {
+  return { ...design, room: { ...design.room, wallConducts: false, ceilingConducts: false } };
+}
+
+function cannotStand(spacing: number, least: number): string {
+  const text = (metres: number): string => `${Number(metres.toFixed(3))} m`;
+  return `The spacing of ${text(spacing)} puts the coils into each other: set it above ${text(least)}.`;
+}
+
+/**
+ * What two coils do to each other. Walls and ceiling are left out; both windings run in the same sense.
+ * @param spacing m, axis to axis
+ * @param phase of the top voltages
+ * @returns a sentence where a coil has no solution or no top load, or where they stand in each other
+ */
+export function pairResult(left: Design, right: Design, spacing: number, phase: Show["phase"]): PairOutcome {
+  const pair = [left, right].map((design) => solved(withoutRoom(design)));
+  const [first, second] = pair;
+  if (!first || !second) {
+    const name = first ? "right" : "left";
+    return {
+      ok: false,
+      message: `The ${name} coil has no solution: give it a top load and mend its findings.`,
+    };
+  }
+  const least = reach(first.coil.rings) + reach(second.coil.rings);
+  if (!(spacing > least)) return { ok: false, message: cannotStand(spacing, least) };
+  const floors = left.corrections.floorConducts && right.corrections.floorConducts;
+  const coupling = pairCoupling(first.coil, second.coil, spacing, floors);
+  const sense = phase === "in phase" ? 1 : -1;
+  const gap = topLoadGap(left, right, spacing);
+  const voltageBetween = Math.abs(first.breakoutVoltage - sense * second.breakoutVoltage);
+  return {
+    ok: true,
+    pair: {
+      coupling,
+      split: splitResonances(first.coil, second.coil, coupling),
+      left: beside(first, second, coupling, sense),
+      right: beside(second, first, coupling, sense),
+      gap,
+      voltageBetween,
+      meanField: voltageBetween / gap,
+      sparkReach: left.spark.length + right.spark.length,
+    },
+  };
+}

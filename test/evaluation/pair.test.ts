@@ -1,0 +1,53 @@
+import { describe, expect, it } from "vitest";
+import { pierHallLeft, pierHallRight } from "../../src/design/examples";
+import { type PairResult, pairResult } from "../../src/evaluation/pair";
+
+function pairAt(spacing: number, phase: "in phase" | "opposed" = "in phase"): PairResult {
+  const outcome = pairResult(pierHallLeft, pierHallRight, spacing, phase);
+  if (!outcome.ok) throw new Error(outcome.message);
+  return outcome.pair;
+}
+
+describe("two coils of the pier hall", () => {
+  it("split little where they stand apart, and not at all at a great distance", () => {
+    const { coupling, split, left, right } = pairAt(3);
+    expect(Math.abs(coupling.capacitive)).toBeLessThan(0.01);
+    expect(Math.abs(split.inPhase - split.opposed)).toBeGreaterThan(0);
+    expect(left.resonanceBeside).not.toBe(left.resonance);
+    const far = pairAt(1000);
+    expect(far.left.resonanceBeside / far.left.resonance).toBeCloseTo(1, 9);
+    expect(far.right.retunedTap).toBeCloseTo(far.right.suggestedTap ?? 0, 6);
+    expect(right.breakoutVoltage).toBeGreaterThan(0);
+  });
+
+  it("in phase each resonates higher, opposed lower, by nearly the same", () => {
+    const [inPhase, opposed] = [pairAt(1.5), pairAt(1.5, "opposed")];
+    const shift = (pair: PairResult) => pair.left.resonanceBeside / pair.left.resonance - 1;
+    expect(shift(inPhase)).toBeGreaterThan(0);
+    expect(shift(opposed) / shift(inPhase)).toBeCloseTo(-1, 1);
+    expect(inPhase.left.retunedTap).toBeLessThan(inPhase.left.suggestedTap ?? 0);
+  });
+
+  it("stand at the sum of their voltages opposed and at the difference in phase", () => {
+    const { left, right, voltageBetween, gap, meanField } = pairAt(2, "opposed");
+    expect(voltageBetween).toBeCloseTo(left.breakoutVoltage + right.breakoutVoltage, 6);
+    expect(meanField).toBeCloseTo(voltageBetween / gap, 6);
+    expect(pairAt(2).voltageBetween).toBeLessThan(0.5 * voltageBetween);
+  });
+
+  it("are the same from either side", () => {
+    const there = pairAt(1);
+    const back = pairResult(pierHallRight, pierHallLeft, 1, "in phase");
+    if (!back.ok) throw new Error(back.message);
+    expect(back.pair.split.inPhase / there.split.inPhase).toBeCloseTo(1, 9);
+    expect(back.pair.left.resonanceBeside / there.right.resonanceBeside).toBeCloseTo(1, 9);
+  });
+
+  it("are refused with a sentence where they stand in each other or have no top load", () => {
+    const close = pairResult(pierHallLeft, pierHallRight, 0.3, "in phase");
+    expect(close.ok ? "" : close.message).toMatch(/0\.3 m .* set it above/);
+    const bare = { ...pierHallRight, topLoad: { ...pierHallRight.topLoad, elements: [] } };
+    const open = pairResult(pierHallLeft, bare, 3, "in phase");
+    expect(open.ok ? "" : open.message).toMatch(/right coil .* top load/);
+  });
+});
