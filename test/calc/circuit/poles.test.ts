@@ -133,4 +133,40 @@ describe("the poles", () => {
       SEEDED,
     );
   });
+
+  it("stay finite without coupling, without a load and with a very large one", () => {
+    const loads = [
+      null,
+      { resistance: 1e-3, capacitance: 1e-6, topology: "series" as const },
+      { resistance: 1e12, capacitance: 1e-6, topology: "parallel" as const },
+    ];
+    fc.assert(
+      fc.property(network, fc.constantFrom(...loads), (of, load) => {
+        const apart = { ...of, load, modes: of.modes.map((mode) => ({ ...mode, mutual: 0 })) };
+        for (const one of [apart, { ...of, load }]) {
+          const pair = polePair(one);
+          for (const pole of pair ? [pair.lower, pair.upper] : []) {
+            expect(pole.frequency).toBeGreaterThan(0);
+            expect(Number.isNaN(pole.qualityFactor)).toBe(false);
+          }
+        }
+      }),
+      SEEDED,
+    );
+  });
+
+  it("without coupling are the resonances of primary and secondary", () => {
+    fc.assert(
+      fc.property(network, (of) => {
+        const apart = { ...of, load: null, modes: [{ ...of.modes[0], mutual: 0 }] };
+        const { inductance, capacitance } = of.modes[0];
+        const own = [primaryFrequency(of), 1 / (2 * Math.PI * Math.sqrt(inductance * capacitance))];
+        fc.pre(Math.abs(own[0] / own[1] - 1) > 0.01);
+        const { lower, upper } = polePair(apart)!;
+        expect(lower.frequency / Math.min(...own)).toBeCloseTo(1, 3);
+        expect(upper.frequency / Math.max(...own)).toBeCloseTo(1, 3);
+      }),
+      SEEDED,
+    );
+  });
 });
