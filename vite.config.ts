@@ -1,6 +1,7 @@
 import react from "@vitejs/plugin-react";
 import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig, type TestProjectConfiguration } from "vitest/config";
+import { referenceTable } from "./.scripts/referenceTable.mjs";
 import { designJsonSchema } from "./src/design/jsonSchema";
 
 /**
@@ -77,7 +78,7 @@ const SCREEN = ["ui", "panels", "charts", "app", "workbench", "drawing", "sheet"
 
 export default defineConfig({
   base: "./",
-  plugins: [react(), contentSecurityPolicy(), publishedSchema(), offline],
+  plugins: [react(), referenceTable(), contentSecurityPolicy(), publishedSchema(), offline],
   worker: { format: "es" },
   build: { target: "es2023", chunkSizeWarningLimit: 700 },
   test: {

@@ -2,7 +2,16 @@ import { spawnSync } from "node:child_process";
 import { join } from "node:path";
 import { hashOf, ROOT, whenChanged } from "./hash.mjs";
 
-const SOURCES = ["src", "public", "index.html", "vite.config.ts", "tsconfig.json", "package-lock.json"];
+const SOURCES = [
+  "src",
+  "test/reference",
+  ".scripts/referenceTable.mjs",
+  "public",
+  "index.html",
+  "vite.config.ts",
+  "tsconfig.json",
+  "package-lock.json",
+];
 
 /** Calls a program of node_modules with Node itself, so that no shell and no PATH matter. */
 export function vite(...args) {
