@@ -11,6 +11,7 @@ import {
 } from "./arrangement";
 import type { Design } from "./design";
 import { type DocumentKind, type Refusal, readDocument, readJson } from "./document";
+import { spacingField } from "./fields/score";
 import { designSchema, topLoadSchema } from "./schema";
 
 /** A top load that is compared with others on the open design. */
@@ -44,7 +45,7 @@ export interface Show {
 
 const MOST_CANDIDATES = 4;
 const MOST_DESIGNS = 200;
-const DEFAULT_SPACING = 2;
+const DEFAULT_SPACING = spacingField.default ?? 2;
 
 const id = z.string().min(1).max(64);
 

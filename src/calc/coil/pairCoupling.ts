@@ -52,7 +52,7 @@ interface Filament {
   ampereTurns: number;
 }
 
-/** Twice as many change the mutual inductance by less than 10⁻³ at a spacing of the winding's length. */
+/** Five times as many change the mutual inductance by 3·10⁻³ at 1.5 winding lengths, by 7·10⁻⁴ at four. */
 const FILAMENTS = 10;
 
 function filamentsOf(coil: PairedCoil): Filament[] {

@@ -1,4 +1,4 @@
-/** Numbers of a score's arrangement and lanes: they belong to the show, not to a design. */
+/** Numbers of a score's arrangement and lanes and of a pair: they belong to the show, not to a design. */
 import type { Lane } from "../../calc/music/lane";
 import type { NumberField } from "../field";
 import { number } from "./declare";
@@ -104,3 +104,17 @@ export const laneFields = {
     whole: false,
   },
 } satisfies Record<keyof Pick<Lane, "transpose" | "level">, ScoreField>;
+
+export const spacingField: ScoreField = {
+  ...number("spacing", "Spacing of the coils", "length", {
+    range: [0.3, 20],
+    default: 2,
+    help: [
+      "Distance of the two coils, axis to axis.",
+      "Measure it on the floor between the centres of both bases.",
+      "Three times the spark length or more, so that sparks do not meet; common practice, no source.",
+    ],
+  }),
+  limits: { minimum: Number.MIN_VALUE, maximum: Number.MAX_VALUE },
+  whole: false,
+};

@@ -14,6 +14,7 @@ import { ArrangementFields } from "./ArrangementFields";
 import { CoilScore } from "./CoilScore";
 import { LanesTable } from "./LanesTable";
 import { Player } from "./Player";
+import { Pair } from "./pair/Pair";
 import styles from "./Score.module.css";
 import { TakeAway } from "./TakeAway";
 
@@ -118,6 +119,7 @@ export function Score() {
           />
         </>
       )}
+      <Pair />
     </section>
   );
 }

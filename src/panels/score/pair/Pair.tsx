@@ -1,0 +1,84 @@
+import { useEffect, useState } from "react";
+import { useStore } from "zustand";
+import type { PairOutcome } from "../../../evaluation/pair";
+import { useShow, useUnitSystem } from "../../../workbench/hooks";
+import type { PairRequest } from "../../../workbench/pairing";
+import { askPair, pairStore } from "../../../workbench/pairSession";
+import styles from "./Pair.module.css";
+import { PairCoils } from "./PairCoils";
+import { PairDrawing } from "./PairDrawing";
+import { pairSentences } from "./pairSentences";
+
+/** The outcome for what is set now; an older one while the new one is made. */
+function usePair({ left, right, spacing, phase }: PairRequest) {
+  useEffect(() => askPair({ left, right, spacing, phase }), [left, right, spacing, phase]);
+  const { outcome, request } = useStore(pairStore);
+  const current =
+    request?.left === left &&
+    request.right === right &&
+    request.spacing === spacing &&
+    request.phase === phase;
+  return { outcome, current };
+}
+
+function Outcome({ outcome, phase }: { outcome: PairOutcome; phase: PairRequest["phase"] }) {
+  const system = useUnitSystem();
+  if (!outcome.ok) return <p role="alert">{outcome.message}</p>;
+  return (
+    <ul className={styles.sentences}>
+      {pairSentences(outcome.pair, phase, system).map((sentence) => (
+        <li key={sentence}>{sentence}</li>
+      ))}
+    </ul>
+  );
+}
+
+function PairOf(request: PairRequest) {
+  const system = useUnitSystem();
+  const { outcome, current } = usePair(request);
+  const { left, right, spacing } = request;
+  return (
+    <>
+      <PairDrawing left={left} right={right} spacing={spacing} system={system} />
+      {outcome && current ? (
+        <Outcome outcome={outcome} phase={request.phase} />
+      ) : (
+        <p role="status">Computing the pair…</p>
+      )}
+      <p className={styles.note}>
+        Both windings run in the same sense, walls and ceiling are left out, and the coupling is of first
+        order: its error grows as its square. Breakout and spark length are estimates, not limits of safety.
+        <strong> Caution.</strong> Either coil can strike the other's ground, its audience and its operator:
+        the barrier stands outside of what both can reach. Follow local codes and licensed practice.
+      </p>
+    </>
+  );
+}
+
+/** Two coils side by side; nothing is computed until it is opened. */
+export function Pair() {
+  const [open, setOpen] = useState(false);
+  const { left, right, spacing, phase } = useShow((show) => ({
+    left: show.designs[show.left],
+    right: show.right === null ? null : show.designs[show.right],
+    spacing: show.spacing,
+    phase: show.phase,
+  }));
+  return (
+    <details className={styles.pair} open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>
+        <h2 className={styles.heading}>The pair of coils</h2>
+      </summary>
+      {open && (
+        <>
+          <PairCoils />
+          {right ? (
+            <PairOf left={left} right={right} spacing={spacing} phase={phase} />
+          ) : (
+            <p>Choose a design as the right coil: the left coil's own for a copy of it.</p>
+          )}
+        </>
+      )}
+    </details>
+  );
+}

@@ -1,0 +1,67 @@
+import { spacingField } from "../../../design/fields/score";
+import type { Show } from "../../../design/show";
+import { ChoiceField } from "../../../ui/ChoiceField";
+import { useShow } from "../../../workbench/hooks";
+import { workbench } from "../../../workbench/session";
+import { ScoreQuantity } from "../ScoreQuantity";
+import styles from "./Pair.module.css";
+
+const PHASES: Show["phase"][] = ["in phase", "opposed"];
+const PHASE_HELP = {
+  what: "Whether both top loads swing to the same sign at once, or to opposite ones.",
+  measure: "It follows from how the primaries are connected: swap the ends of one to change it.",
+  typical: "In phase for coils that share an audience; common practice, no source.",
+};
+
+function Side({ side }: { side: "left" | "right" }) {
+  const { designs, order, chosen } = useShow((show) => ({
+    designs: show.designs,
+    order: show.order,
+    chosen: show[side],
+  }));
+  const choose = (id: string) => {
+    const next = id === "" ? null : id;
+    workbench.editShow("Choose coil", (show) =>
+      side === "right" ? { ...show, right: next } : { ...show, left: next ?? show.left },
+    );
+  };
+  return (
+    <label className={styles.side}>
+      {side === "left" ? "Left coil" : "Right coil"}
+      <select value={chosen ?? ""} onChange={(event) => choose(event.target.value)}>
+        {side === "right" && <option value="">none</option>}
+        {order.map((id) => (
+          <option key={id} value={id}>
+            {designs[id].title || "Untitled"}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+/** Which designs stand where, how far apart, and in which phase. */
+export function PairCoils() {
+  const { spacing, phase } = useShow(({ spacing, phase }) => ({ spacing, phase }));
+  return (
+    <div className={styles.fields}>
+      <Side side="left" />
+      <Side side="right" />
+      <ScoreQuantity
+        field={spacingField}
+        value={spacing}
+        onCommit={(value) => workbench.editShow("Change spacing", (show) => ({ ...show, spacing: value }))}
+      />
+      <ChoiceField
+        label="Phase of the top voltages"
+        help={PHASE_HELP}
+        options={PHASES}
+        value={phase}
+        onCommit={(value) => {
+          const chosen = PHASES.find((each) => each === value);
+          if (chosen) workbench.editShow("Change phase", (show) => ({ ...show, phase: chosen }));
+        }}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,57 @@
+import { type CoilShape, coilExtent } from "../../../drawing/coilShape";
+import { Ground } from "../../../drawing/Ground";
+import { PrimaryShape } from "../../../drawing/PrimaryShape";
+import { ScaleBar } from "../../../drawing/ScaleBar";
+import { TopLoadShape } from "../../../drawing/TopLoadShape";
+import { fitView, type View } from "../../../drawing/view";
+import { Winding } from "../../../drawing/Winding";
+import type { UnitSystem } from "../../../units/unitSystem";
+import styles from "./Pair.module.css";
+
+const WIDTH = 900;
+const HEIGHT = 360;
+const MARGINS = { side: 20, top: 20, bottom: 44 };
+
+/** The view in which both coils stand at their spacing. */
+export function pairView(left: CoilShape, right: CoilShape, spacing: number): View {
+  const [a, b] = [coilExtent(left), coilExtent(right)];
+  const halfWidth = spacing / 2 + Math.max(a.halfWidth, b.halfWidth);
+  return fitView({ halfWidth, height: Math.max(a.height, b.height) }, WIDTH, HEIGHT, MARGINS);
+}
+
+function Coil({ view, shape }: { view: View; shape: CoilShape }) {
+  return (
+    <g>
+      <Winding view={view} secondary={shape.secondary} />
+      <TopLoadShape view={view} topLoad={shape.topLoad} />
+      <PrimaryShape view={view} primary={shape.primary} />
+    </g>
+  );
+}
+
+interface PairDrawingProps {
+  left: CoilShape;
+  right: CoilShape;
+  /** m */
+  spacing: number;
+  system: UnitSystem;
+}
+
+/** Both coils in cross-section, to one scale, at their spacing. */
+export function PairDrawing({ left, right, spacing, system }: PairDrawingProps) {
+  const view = pairView(left, right, spacing);
+  const half = (spacing / 2) * view.scale;
+  return (
+    <svg
+      className={styles.drawing}
+      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      role="img"
+      aria-label="Both coils side by side, to one scale"
+    >
+      <Ground view={view} />
+      <Coil view={{ ...view, axis: view.axis - half }} shape={left} />
+      <Coil view={{ ...view, axis: view.axis + half }} shape={right} />
+      <ScaleBar view={view} system={system} />
+    </svg>
+  );
+}

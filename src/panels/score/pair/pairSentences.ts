@@ -1,0 +1,40 @@
+/** What a pair's numbers mean, a sentence each. */
+import type { Show } from "../../../design/show";
+import type { CoilBeside, PairResult } from "../../../evaluation/pair";
+import type { Dimension } from "../../../units/dimension";
+import { formatQuantity } from "../../../units/format";
+import type { UnitSystem } from "../../../units/unitSystem";
+
+type Text = (value: number, dimension: Dimension, digits?: number) => string;
+
+function texts(system: UnitSystem): Text {
+  return (value, dimension, digits = 3) => formatQuantity(value, dimension, system, digits).text;
+}
+
+function besideSentence(name: string, coil: CoilBeside, phase: Show["phase"], text: Text): string {
+  const { resonance, resonanceBeside, suggestedTap, retunedTap } = coil;
+  const moved = `The ${name} coil resonates at ${text(resonance, "frequency", 5)} alone and at ${text(resonanceBeside, "frequency", 5)} with the other at the same voltage, ${phase}`;
+  if (suggestedTap === null || retunedTap === null) return `${moved}; its primary cannot be tuned to both.`;
+  return `${moved}; its tap for the same aim goes from ${text(suggestedTap, "turns", 4)} to ${text(retunedTap, "turns", 4)}.`;
+}
+
+function sparkSentence({ gap, sparkReach }: PairResult, text: Text): string {
+  const reach = `The sparks that both designs are made for reach ${text(sparkReach, "length")} together, the gap is ${text(gap, "length")}:`;
+  return sparkReach < gap
+    ? `${reach} they do not meet, if the estimates hold.`
+    : `${reach} they can meet, and one coil can feed the other. Stand them farther apart.`;
+}
+
+/** In order: coupling, split, each coil's shift and tap, voltage over the gap, sparks. */
+export function pairSentences(pair: PairResult, phase: Show["phase"], system: UnitSystem): string[] {
+  const text = texts(system);
+  const { coupling, split, left, right, gap, voltageBetween, meanField } = pair;
+  return [
+    `The charges couple the coils by ${text(coupling.capacitive, "percent")}, the flux by ${text(coupling.magnetic, "percent")}; below zero it weakens.`,
+    `Together they resonate at ${text(split.inPhase, "frequency", 5)} in phase and at ${text(split.opposed, "frequency", 5)} opposed.`,
+    besideSentence("left", left, phase, text),
+    besideSentence("right", right, phase, text),
+    `With both top loads at breakout, ${text(left.breakoutVoltage, "voltage")} and ${text(right.breakoutVoltage, "voltage")}, ${phase}, ${text(voltageBetween, "voltage")} stand across the gap of ${text(gap, "length")}: ${text(meanField, "fieldStrength")} in the mean.`,
+    sparkSentence(pair, text),
+  ];
+}
