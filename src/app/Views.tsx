@@ -6,6 +6,10 @@ const TuningChart = lazy(async () => ({ default: (await import("../charts/Tuning
 const ResponseChart = lazy(async () => ({
   default: (await import("../charts/ResponseChart")).ResponseChart,
 }));
+const ResponseResults = lazy(async () => ({
+  default: (await import("../panels/losses/ResponseResults")).ResponseResults,
+}));
+const LossBars = lazy(async () => ({ default: (await import("../panels/losses/LossBars")).LossBars }));
 const LineUp = lazy(async () => ({ default: (await import("../panels/lineUp/LineUp")).LineUp }));
 const Score = lazy(async () => ({ default: (await import("../panels/score/Score")).Score }));
 
@@ -13,6 +17,8 @@ const charts = (
   <Suspense fallback={<Waiting what="charts" />}>
     <TuningChart />
     <ResponseChart />
+    <ResponseResults />
+    <LossBars />
   </Suspense>
 );
 

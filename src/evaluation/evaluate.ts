@@ -4,6 +4,7 @@ import type { Network } from "../calc/circuit/network";
 import type { Design } from "../design/design";
 import type { DriveEvaluation, Evaluation, FieldEvaluation, SecondaryResult, TankResult } from "./evaluation";
 import { findings } from "./findings";
+import { lossesResult } from "./stages/losses";
 import { loadedResonance, networkOf, sparkLoad } from "./stages/network";
 import {
   couplingStage,
@@ -99,6 +100,7 @@ export function evaluateField(design: Design): FieldEvaluation {
     coupling: coupling?.result ?? null,
     tank: tankResult(design, primary?.circuit ?? null),
     tuning: tuningResult(suggestion, target, primary?.circuit ?? null, curve),
+    losses: lossesResult(secondary, primary?.circuit ?? null, design.corrections.lossAllowance),
   };
 }
 

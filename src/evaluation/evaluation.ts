@@ -88,6 +88,33 @@ export interface TankResult {
   characteristicImpedance: number | null;
 }
 
+/** One of the losses of a circuit. */
+export interface LossPart {
+  /** Ω */
+  resistance: number;
+  /** of the circuit's whole */
+  share: number;
+}
+
+/** Where each circuit loses its energy, as computed; a measured Q does not change the parts. */
+export interface LossesResult {
+  /** referred to the largest current of the fundamental */
+  secondary: {
+    total: number;
+    directCurrent: LossPart;
+    skin: LossPart;
+    proximity: LossPart;
+    allowance: LossPart;
+  };
+  primary: {
+    total: number;
+    tube: LossPart;
+    bank: LossPart;
+    switches: LossPart;
+    allowance: LossPart;
+  };
+}
+
 export interface TuningPoint {
   tap: number;
   primaryResonance: number;
@@ -118,11 +145,30 @@ export interface ResponsePoint {
   inputImpedance: { magnitude: number; phase: number };
 }
 
+/** A frequency at which the bridge sees a pure resistance. */
+export interface ZeroPhase {
+  frequency: number;
+  resistance: number;
+  /** series: inductive above it, where a feedback from the current locks; parallel: the other way */
+  kind: "series" | "parallel";
+}
+
 export interface ResponseResult {
   lowerPole: number;
   upperPole: number;
   loadedLowerPole: number;
   loadedUpperPole: number;
+  /** null without any loss */
+  lowerPoleQuality: number | null;
+  upperPoleQuality: number | null;
+  loadedLowerPoleQuality: number | null;
+  loadedUpperPoleQuality: number | null;
+  /** Hz, unloaded */
+  beatFrequency: number;
+  /** s after a drive midway between the poles begins, unloaded; null where the poles coincide */
+  firstMaximum: number | null;
+  zeroPhase: ZeroPhase[];
+  loadedZeroPhase: ZeroPhase[];
   curve: ResponsePoint[];
   loadedCurve: ResponsePoint[];
 }
@@ -135,6 +181,7 @@ export interface FieldEvaluation {
   coupling: CouplingResult | null;
   tank: TankResult | null;
   tuning: TuningResult | null;
+  losses: LossesResult | null;
 }
 
 /** The second group: response, burst and findings, by the next frame. */

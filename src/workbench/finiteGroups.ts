@@ -27,6 +27,7 @@ const STANDS_FOR: Record<string, { quantity: string; where: string }> = {
   coupling: { quantity: "coupling.atResonance", where: "primary.innerRadius" },
   tank: { quantity: "tank.capacitance", where: "tank.unit.capacitance" },
   tuning: { quantity: "tuning.suggestedTap", where: "primary.tap" },
+  losses: { quantity: "losses.secondary.total", where: "corrections.lossAllowance" },
   response: { quantity: "response.lowerPole", where: "primary.tap" },
 };
 

@@ -41,6 +41,7 @@ export const EMPTY_EVALUATION: Evaluation = {
   coupling: null,
   tank: null,
   tuning: null,
+  losses: null,
   response: null,
   findings: [],
 };

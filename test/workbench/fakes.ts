@@ -52,7 +52,7 @@ export class HandEvaluator implements Evaluator {
 /** A field reply whose tank's capacitance tells which one it is. */
 export function fieldWith(capacitance: number): FieldEvaluation {
   const tank = { capacitance, peakVoltageRating: 1, units: 1, characteristicImpedance: 1 };
-  return { secondary: null, topLoad: null, primary: null, coupling: null, tank, tuning: null };
+  return { secondary: null, topLoad: null, primary: null, coupling: null, tank, tuning: null, losses: null };
 }
 
 export const EMPTY_DRIVE: DriveEvaluation = { response: null, findings: [] };

@@ -1,7 +1,9 @@
 /** The one register of results: screens, help, sheet, line-up, door and theory page all read it. */
 import { COUPLED_RESULTS, RESPONSE_CURVE_RESULTS } from "./coupled";
 import type { ResultEntry } from "./entry";
+import { LOSS_RESULTS } from "./losses";
 import { PRIMARY_RESULTS } from "./primary";
+import { RESPONSE_RESULTS } from "./response";
 import { SECONDARY_RESULTS } from "./secondary";
 import { TOP_LOAD_RESULTS } from "./topLoad";
 
@@ -10,6 +12,8 @@ export const RESULTS: readonly ResultEntry[] = [
   ...TOP_LOAD_RESULTS,
   ...PRIMARY_RESULTS,
   ...COUPLED_RESULTS,
+  ...LOSS_RESULTS,
+  ...RESPONSE_RESULTS,
   ...RESPONSE_CURVE_RESULTS,
 ];
 

@@ -1,7 +1,9 @@
+import { beatFrequency, firstTopVoltageMaximum } from "../../calc/circuit/beat";
 import type { Network } from "../../calc/circuit/network";
 import { polePair } from "../../calc/circuit/poles";
 import { responseCurve } from "../../calc/circuit/responseCurve";
-import type { ResponseResult } from "../evaluation";
+import { zeroPhaseCrossings } from "../../calc/circuit/zeroPhase";
+import type { ResponseResult, ZeroPhase } from "../evaluation";
 
 const MOST_SAMPLES = 400;
 /** The chart reaches this much below the lower and above the upper pole, in octaves of their ratio to it. */
@@ -18,6 +20,18 @@ function firstFrequencies(from: number, to: number, poles: readonly number[]): n
   return [...row, ...flanks].sort((a, b) => a - b);
 }
 
+function finite(value: number): number | null {
+  return Number.isFinite(value) ? value : null;
+}
+
+function zeroPhase(network: Network, from: number, to: number, poles: readonly number[]): ZeroPhase[] {
+  return zeroPhaseCrossings(network, from, to, poles).map(({ frequency, resistance, slope }) => ({
+    frequency,
+    resistance,
+    kind: slope > 0 ? "series" : "parallel",
+  }));
+}
+
 /** Response with and without the spark, over both poles; null where the poles cannot be found. */
 export function responseResult(unloaded: Network, loaded: Network): ResponseResult | null {
   const bare = polePair(unloaded);
@@ -32,6 +46,14 @@ export function responseResult(unloaded: Network, loaded: Network): ResponseResu
     upperPole: bare.upper.frequency,
     loadedLowerPole: sparked.lower.frequency,
     loadedUpperPole: sparked.upper.frequency,
+    lowerPoleQuality: finite(bare.lower.qualityFactor),
+    upperPoleQuality: finite(bare.upper.qualityFactor),
+    loadedLowerPoleQuality: finite(sparked.lower.qualityFactor),
+    loadedUpperPoleQuality: finite(sparked.upper.qualityFactor),
+    beatFrequency: beatFrequency(bare),
+    firstMaximum: finite(firstTopVoltageMaximum(bare)),
+    zeroPhase: zeroPhase(unloaded, from, to, poles.slice(0, 2)),
+    loadedZeroPhase: zeroPhase(loaded, from, to, poles.slice(2)),
     curve: curve(unloaded, poles.slice(0, 2)),
     loadedCurve: curve(loaded, poles.slice(2)),
   };

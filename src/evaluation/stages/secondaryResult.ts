@@ -1,8 +1,9 @@
-import { resistivity, wireMass, wireResistance } from "../../calc/coil/conductor";
+import { resistivity, skinDepth, wireMass, wireResistance } from "../../calc/coil/conductor";
 import type { ElectricField } from "../../calc/coil/electricField";
 import { formerCapacitance } from "../../calc/coil/formerCorrection";
 import { modeCurrent, type SecondaryMode } from "../../calc/coil/secondaryModes";
-import { windingAcResistance, windingWireLength } from "../../calc/coil/windingLoss";
+import { roundWireSkinEffect } from "../../calc/coil/skinEffect";
+import { type WindingLoss, windingAcResistance, windingWireLength } from "../../calc/coil/windingLoss";
 import type { Corrections, Secondary } from "../../calc/design-parts";
 import type { ProfilePoint } from "../evaluation";
 import { stage } from "../stage";
@@ -25,6 +26,8 @@ export interface SecondaryCircuit {
   bareResonance: number;
   /** Ω, of the fundamental, referred to its largest current */
   acResistance: number;
+  /** Ω, what makes up `acResistance`; as computed, also where a measured Q takes its place */
+  lossParts: { directCurrent: number; skin: number; proximity: number; allowance: number };
   dcResistance: number;
   wireLength: number;
   wireMass: number;
@@ -75,6 +78,15 @@ function steepest(mode: SecondaryMode, length: number): number {
   return (largest * SECTIONS) / length;
 }
 
+/** The loss as a straight wire would have it, and what the field of the other turns adds. */
+function lossParts(loss: WindingLoss, skinRatio: number, allowance: number, largestCurrent: number) {
+  const perSquare = 1 / largestCurrent ** 2;
+  const directCurrent = loss.directCurrentResistance * perSquare;
+  const skin = directCurrent * (skinRatio - 1);
+  const whole = loss.resistance * perSquare;
+  return { directCurrent, skin, proximity: whole - directCurrent - skin, allowance: whole * allowance };
+}
+
 function sumOf(matrix: Float64Array): number {
   return matrix.reduce((sum, value) => sum + value, 0);
 }
@@ -95,14 +107,18 @@ export const secondaryCircuitStage = stage(
     const ohmMetres = resistivity(wire.material, secondary.windingTemperature);
     const wireLength = windingWireLength(winding);
     const fundamental = modes.loaded[0];
-    const loss = (mode: SecondaryMode): number =>
-      windingAcResistance(winding, mode.current, mode.resonance, ohmMetres).resistance *
-      (1 + corrections.lossAllowance);
+    const losses = modes.loaded.map((mode) =>
+      windingAcResistance(winding, mode.current, mode.resonance, ohmMetres),
+    );
+    const resistances = losses.map(({ resistance }) => resistance * (1 + corrections.lossAllowance));
+    const skin = roundWireSkinEffect(
+      wire.conductorDiameter / skinDepth(ohmMetres, fundamental.resonance),
+    ).resistanceRatio;
     const circuits = modes.loaded.map((mode, index) => {
       const factor = formerFactor(mode, secondary, corrections);
       const omega = 2 * Math.PI * mode.resonance * factor;
       const capacitance = mode.effectiveCapacitance / (factor * factor);
-      const computed = (omega * capacitance) / loss(mode);
+      const computed = (omega * capacitance) / resistances[index];
       const qualityFactor = index === 0 ? (secondary.measuredQ ?? computed) : computed;
       const inductance = 1 / (omega * omega * capacitance);
       return {
@@ -118,7 +134,8 @@ export const secondaryCircuitStage = stage(
     return {
       modes: circuits,
       bareResonance: modes.bare[0].resonance * formerFactor(modes.bare[0], secondary, corrections),
-      acResistance: loss(fundamental) / largestCurrent ** 2,
+      acResistance: resistances[0] / largestCurrent ** 2,
+      lossParts: lossParts(losses[0], skin, corrections.lossAllowance, largestCurrent),
       dcResistance: wireResistance(wireLength, wire.conductorDiameter, ohmMetres),
       wireLength,
       wireMass: wireMass(wireLength, wire.conductorDiameter, wire.material),

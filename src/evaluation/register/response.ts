@@ -1,0 +1,83 @@
+import type { ResultEntry } from "./entry";
+
+const NETWORK = "Primary loop, first modes of the secondary and spark load, linear.";
+
+function quality(id: string, label: string, symbol: string, state: string): ResultEntry {
+  return {
+    id: `response.${id}Quality`,
+    label,
+    symbol,
+    dimension: "ratio",
+    words: `How slowly the coupled system rings down at this pole, ${state}.`,
+    formula: "Q = |Im s|/(−2·Re s)",
+    inputs: [`response.${id}`, "primary.qualityFactor", "secondary.qualityFactor"],
+    source: "F. E. Terman, Radio Engineers' Handbook (1943), sec. 3; state-space eigenvalues",
+    validity: NETWORK,
+    accuracy: "As the losses: an upper bound.",
+  };
+}
+
+/** Crossings of one network. */
+function crossings(id: string, state: string): ResultEntry[] {
+  const common = {
+    inputs: ["response.lowerPole", "response.upperPole", "primary.qualityFactor"],
+    source: "Bisection on the reactance of the network",
+    validity: NETWORK,
+    accuracy: "1e-3 of the network in frequency; as the losses in resistance.",
+  };
+  return [
+    {
+      ...common,
+      id: `response.${id}.*.frequency`,
+      label: `Zero phase, ${state}`,
+      symbol: "f₀",
+      dimension: "frequency",
+      words:
+        "Where the bridge's voltage and current are in phase; a feedback from the current can lock here.",
+      formula: "Im Z(f₀) = 0",
+    },
+    {
+      ...common,
+      id: `response.${id}.*.resistance`,
+      label: `Resistance at zero phase, ${state}`,
+      symbol: "R₀",
+      dimension: "resistance",
+      words: "The pure resistance that the bridge sees there.",
+      formula: "R₀ = Z(f₀)",
+    },
+  ];
+}
+
+export const RESPONSE_RESULTS: readonly ResultEntry[] = [
+  quality("lowerPole", "Q of the lower pole", "Q₋", "no spark"),
+  quality("upperPole", "Q of the upper pole", "Q₊", "no spark"),
+  quality("loadedLowerPole", "Q of the lower pole with the spark", "Q₋ₛ", "with the spark load"),
+  quality("loadedUpperPole", "Q of the upper pole with the spark", "Q₊ₛ", "with the spark load"),
+  {
+    id: "response.beatFrequency",
+    label: "Beat frequency",
+    symbol: "f_b",
+    dimension: "frequency",
+    words: "How often the energy goes to and fro between primary and secondary, no spark.",
+    formula: "f_b = f₊ − f₋",
+    inputs: ["response.lowerPole", "response.upperPole"],
+    source: "Superposition of two resonances",
+    validity: NETWORK,
+    accuracy: "As the difference of the poles.",
+  },
+  {
+    id: "response.firstMaximum",
+    label: "First maximum of the top voltage",
+    symbol: "t₁",
+    dimension: "time",
+    words:
+      "Time after the drive begins, midway between the poles, until the top voltage's envelope first peaks.",
+    formula: "t₁ = 1/f_b",
+    inputs: ["response.beatFrequency"],
+    source: "Superposition of two driven resonances",
+    validity: "Lossless, drive midway between the poles, no spark.",
+    accuracy: "A few per cent while the Q of both poles is well above f/f_b.",
+  },
+  ...crossings("zeroPhase", "no spark"),
+  ...crossings("loadedZeroPhase", "with the spark"),
+];

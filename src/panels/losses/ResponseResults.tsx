@@ -1,0 +1,37 @@
+import { useEvaluation } from "../../workbench/hooks";
+import { Results } from "../parts/Results";
+
+const RINGING = [
+  "response.beatFrequency",
+  "response.firstMaximum",
+  "response.lowerPoleQuality",
+  "response.upperPoleQuality",
+  "response.loadedLowerPoleQuality",
+  "response.loadedUpperPoleQuality",
+] as const;
+
+function crossingIds(name: "zeroPhase" | "loadedZeroPhase", count: number): string[] {
+  return Array.from({ length: count }, (_, index) => [
+    `response.${name}.${index}.frequency`,
+    `response.${name}.${index}.resistance`,
+  ]).flat();
+}
+
+/** What the response comes to: how it rings, and where a bridge can lock. */
+export function ResponseResults() {
+  const counts = useEvaluation(({ response }) => ({
+    unloaded: response?.zeroPhase.length ?? 0,
+    loaded: response?.loadedZeroPhase.length ?? 0,
+  }));
+  return (
+    <section aria-label="Response in figures">
+      <Results
+        ids={[
+          ...RINGING,
+          ...crossingIds("zeroPhase", counts.unloaded),
+          ...crossingIds("loadedZeroPhase", counts.loaded),
+        ]}
+      />
+    </section>
+  );
+}
