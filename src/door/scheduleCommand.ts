@@ -14,6 +14,9 @@ import { fromCaller, readDesign } from "./evaluateFile";
 
 const USAGE = "Usage: npm run --silent schedule -- score.mid left.json [right.json]";
 
+const CAUTION =
+  "caution: the gate keeps the interrupter's limits alone; what bursts cost in current, heat and supply is not part of it. Keep the hardware's own limiter and a dead-man switch in the line, and follow local codes and licensed practice";
+
 function refused(...complaints: string[]): Answer {
   return { exitCode: 2, output: "", complaints: complaints.map(oneLine) };
 }
@@ -56,6 +59,7 @@ function scheduled(score: Score, designs: Partial<Record<Coil, Design>>): Answer
     complaints.push(...summaryLines(coil, scheduleSummary(schedule)));
     gates[coil] = schedule.gate;
   }
+  complaints.push(CAUTION);
   return { exitCode: 0, output: scheduleCsv(gates), complaints: complaints.map(oneLine) };
 }
 

@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import fc from "fast-check";
 import { writeMidi } from "midi-file";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { serialiseDesign } from "../../src/design/design";
@@ -64,6 +65,57 @@ describe("the schedule door", () => {
   ])("refuses %s with one line", (_what, names) => {
     const { exitCode, output, complaints } = scheduleCommand(names.map(at));
     expect({ exitCode, output, lines: complaints.length }).toEqual({ exitCode: 2, output: "", lines: 1 });
+  });
+
+  it("says that the gate keeps the interrupter's limits alone", () => {
+    const { complaints, output } = scheduleCommand([at("score.mid"), at("left.json")]);
+    expect(complaints.at(-1)).toMatch(/^caution: .*interrupter's limits alone.*local codes/);
+    expect(output).not.toContain("caution");
+  });
+
+  it("answers every length at which a score may be cut, with rows or with one line", () => {
+    const whole = score(0, 1);
+    for (let length = 0; length < whole.length; length++) {
+      writeFileSync(at("short.mid"), whole.slice(0, length));
+      const { exitCode, output, complaints } = scheduleCommand([at("short.mid"), at("left.json")]);
+      expect([0, 2]).toContain(exitCode);
+      expect(complaints.every((line) => line.length > 0 && !/\n|NaN|undefined/.test(line))).toBe(true);
+      expect(output).not.toMatch(/NaN|Infinity|-\d/);
+      if (exitCode === 2) expect({ output, lines: complaints.length }).toEqual({ output: "", lines: 1 });
+    }
+  });
+
+  it("answers scores with bytes changed by chance", () => {
+    const whole = score(0, 1);
+    const byte = fc.tuple(fc.nat(whole.length - 1), fc.nat(255));
+    fc.assert(
+      fc.property(fc.array(byte, { minLength: 1, maxLength: 6 }), (changes) => {
+        const bytes = Uint8Array.from(whole);
+        for (const [index, value] of changes) bytes[index] = value;
+        writeFileSync(at("changed.mid"), bytes);
+        const { exitCode, output, complaints } = scheduleCommand([at("changed.mid"), at("left.json")]);
+        expect([0, 2]).toContain(exitCode);
+        expect(complaints.length).toBeGreaterThan(0);
+        expect(output).not.toMatch(/NaN|Infinity|undefined/);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it("refuses a folder, an empty file and a design with a figure of no meaning, each with its name", () => {
+    writeFileSync(at("empty.mid"), "");
+    const turned = { ...pierHallLeft, secondary: { ...pierHallLeft.secondary, turns: -1 } };
+    writeFileSync(at("turned.json"), JSON.stringify(turned));
+    const refusals: [string, string, RegExp][] = [
+      [folder, at("left.json"), /cannot be read/],
+      [at("empty.mid"), at("left.json"), /empty\.mid: /],
+      [at("score.mid"), at("turned.json"), /turned\.json: .*turns/],
+    ];
+    for (const [midi, design, sentence] of refusals) {
+      const { exitCode, output, complaints } = scheduleCommand([midi, design]);
+      expect({ exitCode, output }).toEqual({ exitCode: 2, output: "" });
+      expect(complaints.join(" ")).toMatch(sentence);
+    }
   });
 
   it("refuses too few names, too many, and an option", () => {
