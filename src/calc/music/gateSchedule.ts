@@ -35,7 +35,7 @@ export interface CoilSchedule {
 }
 
 /** A delay of this part of a period is not heard as another pitch; common practice, no source. */
-const PATIENCE_IN_PERIODS = 0.125;
+export const PATIENCE_IN_PERIODS = 0.125;
 const LOWEST_RATE = 0.1;
 
 interface PlayingNote {

@@ -1,16 +1,14 @@
 /** How a gate schedule sounds: its pulses through a low-pass, left and right. */
 import type { Gate } from "../../calc/music/gate";
 import type { Gates } from "../../calc/music/scheduleCsv";
+import { pulseLevel, softenedOutput } from "./pulseSound";
 
 const SAMPLE_RATE = 16_000;
-const SOFTENING = 3000;
-/** s, of a pulse at full level */
-const FULL_PULSE = 300e-6;
 
 function write(samples: Float32Array, gate: Gate | undefined): void {
   gate?.starts.forEach((start, index) => {
     const at = Math.floor((start / 1e9) * SAMPLE_RATE);
-    const height = Math.min(1, gate.onTimes[index] / 1e9 / FULL_PULSE);
+    const height = pulseLevel(gate.onTimes[index]);
     for (let sample = at; sample < Math.min(at + 3, samples.length); sample++) samples[sample] += height;
   });
 }
@@ -18,7 +16,7 @@ function write(samples: Float32Array, gate: Gate | undefined): void {
 /** A player of gates; times in seconds. */
 export class Preview {
   readonly #context = new AudioContext();
-  readonly #volume = this.#context.createGain();
+  readonly #volume = softenedOutput(this.#context);
   readonly #buffer: AudioBuffer;
   #source: AudioBufferSourceNode | null = null;
   #offset = 0;
@@ -28,10 +26,6 @@ export class Preview {
     this.#buffer = this.#context.createBuffer(2, Math.ceil((duration + 0.1) * SAMPLE_RATE), SAMPLE_RATE);
     write(this.#buffer.getChannelData(0), gates.left);
     write(this.#buffer.getChannelData(1), gates.right);
-    const softener = this.#context.createBiquadFilter();
-    softener.type = "lowpass";
-    softener.frequency.value = SOFTENING;
-    this.#volume.connect(softener).connect(this.#context.destination);
   }
 
   /** s into the score */

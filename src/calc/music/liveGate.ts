@@ -1,0 +1,112 @@
+/** A coil's gate while it is played by hand: the same limits as a score's, pulses made as time goes on. */
+import { type Gate, GateBuilder } from "./gate";
+import { PATIENCE_IN_PERIODS } from "./gateSchedule";
+import type { CoilLimits } from "./lane";
+import { allowedOnTime } from "./noteOnTime";
+
+/** What sounds until it is released. */
+export interface LiveTone {
+  id: string;
+  /** Hz, above zero */
+  rate: number;
+  /** s, as asked for; the limits stand above it */
+  onTime: number;
+}
+
+interface Voice extends LiveTone {
+  /** s, of its next pulse */
+  next: number;
+}
+
+const NANOSECONDS = 1e9;
+
+/**
+ * On-time over a window that ends at a time, as a part of the window.
+ * @param time s
+ * @param window s
+ */
+export function dutyBefore({ starts, onTimes }: Gate, time: number, window: number): number {
+  const [from, to] = [(time - window) * NANOSECONDS, time * NANOSECONDS];
+  let sum = 0;
+  for (let i = starts.length - 1; i >= 0 && starts[i] + onTimes[i] > from; i--)
+    sum += Math.max(0, Math.min(starts[i] + onTimes[i], to) - Math.max(starts[i], from));
+  return sum / (window * NANOSECONDS);
+}
+
+export class LiveGate {
+  readonly #limits: CoilLimits;
+  #builder: GateBuilder;
+  #voices: Voice[] = [];
+  #handedOut = 0;
+  #advancedTo = 0;
+
+  constructor(limits: CoilLimits) {
+    this.#limits = limits;
+    this.#builder = new GateBuilder(limits);
+  }
+
+  /** Everything since the last long pause. */
+  get gate(): Gate {
+    return this.#builder.gate;
+  }
+
+  /** What sounds now. */
+  get tones(): readonly LiveTone[] {
+    return this.#voices;
+  }
+
+  /** Begins a tone, no earlier than what has been handed out; where voices run out the weakest gives way. */
+  press(tone: LiveTone, time: number): void {
+    this.release(tone.id);
+    this.#voices.push({ ...tone, next: Math.max(time, this.#advancedTo) });
+    if (this.#voices.length <= this.#limits.voices) return;
+    const weakest = this.#voices.reduce((least, voice) => (voice.onTime < least.onTime ? voice : least));
+    this.release(weakest.id);
+  }
+
+  release(id: string): void {
+    this.#voices = this.#voices.filter((voice) => voice.id !== id);
+  }
+
+  releaseAll(): void {
+    this.#voices = [];
+  }
+
+  /** After a pause longer than every limit looks back, what was played no longer counts. */
+  #forget(time: number): void {
+    const { starts, onTimes } = this.#builder.gate;
+    const last = starts.length - 1;
+    const looksBack = Math.max(this.#limits.dutyWindow, this.#limits.shortestGap);
+    if (last < 0 || (starts[last] + onTimes[last]) / NANOSECONDS + looksBack >= time) return;
+    this.#builder = new GateBuilder(this.#limits);
+    this.#handedOut = 0;
+  }
+
+  #offer(voice: Voice): void {
+    const onTime = Math.min(voice.onTime, allowedOnTime(this.#limits, voice.rate));
+    this.#builder.offer(voice.next, onTime, PATIENCE_IN_PERIODS / voice.rate);
+    voice.next += 1 / voice.rate;
+  }
+
+  /**
+   * Makes the pulses up to a time.
+   * @param time s, no earlier than before
+   * @returns those that are new
+   */
+  advance(time: number): Gate {
+    this.#forget(this.#advancedTo);
+    for (;;) {
+      const voice = this.#voices.reduce<Voice | null>(
+        (first, each) => (first && first.next <= each.next ? first : each),
+        null,
+      );
+      if (!voice || voice.next >= time) break;
+      this.#offer(voice);
+    }
+    this.#advancedTo = Math.max(this.#advancedTo, time);
+    const { starts, onTimes } = this.gate;
+    const from = this.#handedOut;
+    this.#handedOut = starts.length;
+    return { starts: starts.slice(from), onTimes: onTimes.slice(from) };
+  }
+}
