@@ -16,12 +16,15 @@ export interface TurnSection {
   active: boolean;
 }
 
+/** More turns than these are no winding of tube; they are not drawn. */
+const MOST_SECTIONS = 160;
+
 /**
  * Sections of the spiral in the plane of the drawing: on the right where whole turns pass, on the left
  * half a turn later, as a cut through the real winding shows them.
  */
 export function turnSections(primary: PrimaryShape & Pick<Primary, "tap">): TurnSection[] {
-  const count = Math.floor(2 * primary.turns + 1e-9);
+  const count = Math.min(MOST_SECTIONS, Math.floor(2 * primary.turns + 1e-9));
   return Array.from({ length: count + 1 }, (_, half) => {
     const turn = half / 2;
     const side = half % 2 === 0 ? 1 : -1;

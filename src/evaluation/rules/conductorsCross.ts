@@ -39,8 +39,10 @@ export const secondaryNotSolved: Rule = {
   severity: "error",
   sentence: "With {field} of {value} and the conductors as they are, the secondary has no solution.",
   judge: (design, { secondary }) => {
+    const { coil, crossings } = conductorsStage(design);
     const explained =
-      conductorsStage(design).crossings.length > 0 ||
+      coil === null ||
+      crossings.length > 0 ||
       design.secondary.wire.conductorDiameter * design.secondary.turns >= design.secondary.windingLength;
     return judgeWhen(secondary === null && !explained, () => ({
       where: "secondary.windingLength",

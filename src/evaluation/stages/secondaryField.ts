@@ -5,9 +5,10 @@ import { type CoilConductors, coilConductors, type SecondaryShape } from "../../
 import { type Crossing, crossings } from "../../calc/coil/crossings";
 import { type ElectricField, solveElectricField } from "../../calc/coil/electricField";
 import { coilMesh } from "../../calc/coil/mesh";
-import type { PrimaryShape } from "../../calc/coil/primaryGeometry";
+import { isSolvableShape, type PrimaryShape } from "../../calc/coil/primaryGeometry";
 import { type SecondaryMode, secondaryModes } from "../../calc/coil/secondaryModes";
 import { roundWireSkinEffect } from "../../calc/coil/skinEffect";
+import { wireDiamagnetism } from "../../calc/coil/wireDiamagnetism";
 import type { DesignParts, Secondary } from "../../calc/design-parts";
 import { UNIFORM_CURRENT } from "../../calc/field/loops";
 import { type RoundWireWinding, sectionInductanceMatrix } from "../../calc/field/windingInductance";
@@ -37,7 +38,8 @@ export function roundWireWinding({ secondary }: DesignParts): RoundWireWinding {
 }
 
 export interface Conductors {
-  coil: CoilConductors;
+  /** null where the primary's turns cannot be laid as they are asked for */
+  coil: CoilConductors | null;
   crossings: Crossing[];
 }
 
@@ -49,6 +51,7 @@ export const conductorsStage = stage(
     room: design.room,
   }),
   ({ secondary, elements, primary, room }): Conductors => {
+    if (!isSolvableShape(primary)) return { coil: null, crossings: [] };
     const coil = coilConductors(secondary, elements, primary, room);
     return { coil, crossings: crossings(coil) };
   },
@@ -57,19 +60,15 @@ export const conductorsStage = stage(
 export const electricFieldStage = stage(
   () => null,
   (_, { coil, crossings: found }: Conductors): ElectricField | null =>
-    found.length > 0 ? null : solveElectricField(coilMesh(coil), { ceilingHeight: coil.ceilingHeight }),
+    !coil || found.length > 0
+      ? null
+      : solveElectricField(coilMesh(coil), { ceilingHeight: coil.ceilingHeight }),
 );
 
 export interface WindingInductance {
   winding: RoundWireWinding;
   /** H, SECTIONS² values */
   matrix: Float64Array;
-}
-
-/** Self term of the wire's current at a frequency: ¼ while it is uniform, less as it moves to the skin. */
-function currentDistribution(winding: RoundWireWinding, secondary: Secondary, frequency: number): number {
-  const depth = skinDepth(resistivity(secondary.wire.material, secondary.windingTemperature), frequency);
-  return UNIFORM_CURRENT * roundWireSkinEffect((2 * winding.conductorRadius) / depth).internalInductanceRatio;
 }
 
 function windingInductanceOf(
@@ -79,6 +78,20 @@ function windingInductanceOf(
 ): WindingInductance {
   const options = { currentDistribution: distribution, heightAboveConductingFloor };
   return { winding, matrix: sectionInductanceMatrix(winding, SECTIONS, options) };
+}
+
+/** The winding as eddy currents in its wire leave it: less internal inductance, and flux pushed out. */
+function atFrequency(
+  winding: RoundWireWinding,
+  { wire, windingTemperature }: Secondary,
+  floorHeight: number | undefined,
+  frequency: number,
+): WindingInductance {
+  const depth = skinDepth(resistivity(wire.material, windingTemperature), frequency);
+  const { internalInductanceRatio } = roundWireSkinEffect((2 * winding.conductorRadius) / depth);
+  const moved = windingInductanceOf(winding, floorHeight, UNIFORM_CURRENT * internalInductanceRatio);
+  const kept = 1 - wireDiamagnetism(winding, depth);
+  return { winding, matrix: moved.matrix.map((value) => value * kept) };
 }
 
 /** Null where the wire is thicker than its pitch: such turns cannot lie side by side. */
@@ -122,8 +135,6 @@ export const modesStage = stage(
     if (!field || !inductance) return null;
     const modes = modesOf(field, inductance);
     if (!wireCurrent) return modes;
-    const { winding } = inductance;
-    const distribution = currentDistribution(winding, secondary, modes.loaded[0].resonance);
-    return modesOf(field, windingInductanceOf(winding, floorHeight, distribution));
+    return modesOf(field, atFrequency(inductance.winding, secondary, floorHeight, modes.loaded[0].resonance));
   },
 );

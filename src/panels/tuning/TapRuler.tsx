@@ -6,11 +6,17 @@ interface TapRulerProps {
   band: { low: number; high: number } | null;
 }
 
+/** A scale with more marks than this cannot be read. */
+const MOST_MARKS = 400;
+
 const percent = (part: number, whole: number) => `${(100 * part) / whole}%`;
 
 /** The scale behind the tap's slider: a mark at every turn and quarter, and where the suggested tap lies. */
 export function TapRuler({ turns, suggested, band }: TapRulerProps) {
-  const quarters = Array.from({ length: Math.floor(turns * 4) + 1 }, (_, index) => index / 4);
+  const quarters = Array.from(
+    { length: Math.min(MOST_MARKS, Math.floor(turns * 4)) + 1 },
+    (_, index) => index / 4,
+  );
   return (
     <div className={styles.ruler} aria-hidden="true">
       {band && (

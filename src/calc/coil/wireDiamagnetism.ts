@@ -1,0 +1,20 @@
+import type { RoundWireWinding } from "../field/windingInductance";
+import { besselRatios } from "./besselRatio";
+
+/**
+ * Part by which eddy currents in the wire lower a long winding's inductance: each wire stands in half
+ * the field of the winding and pushes flux out as a round cylinder in a transverse field does,
+ * ΔL/L = −π·a²/(R·p)·Re D with D = −J₂(z)/J₀(z), z = (1 − j)·a/δ, from 0 (slow) to 1 (perfect conductor).
+ *
+ * Source: W. R. Smythe, Static and Dynamic Electricity (1950), ch. 11 (cylinder in an alternating
+ * transverse field). To first order in a²/(R·p); the ends of a short winding are taken as its middle.
+ * @param skinDepth m
+ */
+export function wireDiamagnetism(
+  { conductorRadius, radius, pitch }: RoundWireWinding,
+  skinDepth: number,
+): number {
+  const { real, imaginary } = besselRatios(conductorRadius / skinDepth, 2);
+  const expelled = -(real[1] * real[2] - imaginary[1] * imaginary[2]);
+  return ((Math.PI * conductorRadius ** 2) / (radius * pitch)) * expelled;
+}
