@@ -103,7 +103,7 @@ function reach(rings: PairedCoil["rings"]): number {
 
 /** Nearest points of two top loads, element by element, m. */
 export function topLoadGap(left: Design, right: Design, spacing: number): number {
-  const rounds = (design: Design) => conductorsStage(design)?.coil.topLoad ?? [];
+  const rounds = (design: Design) => conductorsStage(design).coil?.topLoad ?? [];
   const gaps = rounds(left).flatMap((a) =>
     rounds(right).map((b) => {
       const across = spacing - a.centreRadius - b.centreRadius;
