@@ -102,7 +102,7 @@ function reach(rings: PairedCoil["rings"]): number {
 }
 
 /** Nearest points of two top loads, element by element, m. */
-export function topLoadGap(left: Design, right: Design, spacing: number): number {
+function topLoadGap(left: Design, right: Design, spacing: number): number {
   const rounds = (design: Design) => conductorsStage(design).coil?.topLoad ?? [];
   const gaps = rounds(left).flatMap((a) =>
     rounds(right).map((b) => {
