@@ -4,6 +4,7 @@ import type { Network } from "../calc/circuit/network";
 import type { Design } from "../design/design";
 import type { DriveEvaluation, Evaluation, FieldEvaluation, SecondaryResult, TankResult } from "./evaluation";
 import { findings } from "./findings";
+import { correctionsStage } from "./stages/corrections";
 import { lossesResult } from "./stages/losses";
 import { loadedResonance, networkOf, sparkLoad } from "./stages/network";
 import {
@@ -114,9 +115,11 @@ export function responseNetwork(design: Design, loaded: boolean): Network | null
 
 /** Response and findings, by the next frame. */
 export function evaluateDrive(design: Design, field: FieldEvaluation): DriveEvaluation {
+  const { modes, winding } = solve(design);
   const [unloaded, loaded] = [responseNetwork(design, false), responseNetwork(design, true)];
   return {
     response: unloaded && loaded ? responseResult(unloaded, loaded) : null,
+    corrections: correctionsStage(design, modes, winding),
     findings: findings(design, field),
   };
 }

@@ -115,6 +115,13 @@ export interface LossesResult {
   };
 }
 
+/** Relative change of the secondary's resonance that each correction makes, whether it is on or off. */
+export interface CorrectionsResult {
+  formerShift: number;
+  floorShift: number;
+  wireCurrentShift: number;
+}
+
 export interface TuningPoint {
   tap: number;
   primaryResonance: number;
@@ -187,6 +194,7 @@ export interface FieldEvaluation {
 /** The second group: response, burst and findings, by the next frame. */
 export interface DriveEvaluation {
   response: ResponseResult | null;
+  corrections: CorrectionsResult | null;
   findings: Finding[];
 }
 

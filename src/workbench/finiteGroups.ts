@@ -28,6 +28,7 @@ const STANDS_FOR: Record<string, { quantity: string; where: string }> = {
   tank: { quantity: "tank.capacitance", where: "tank.unit.capacitance" },
   tuning: { quantity: "tuning.suggestedTap", where: "primary.tap" },
   losses: { quantity: "losses.secondary.total", where: "corrections.lossAllowance" },
+  corrections: { quantity: "corrections.formerShift", where: "secondary.formerPermittivity" },
   response: { quantity: "response.lowerPole", where: "primary.tap" },
 };
 

@@ -43,6 +43,7 @@ export const EMPTY_EVALUATION: Evaluation = {
   tuning: null,
   losses: null,
   response: null,
+  corrections: null,
   findings: [],
 };
 

@@ -216,7 +216,7 @@ describe("the guard against what is not finite", () => {
           limit,
           remedy: "b",
         };
-        const drive = finiteDrive(fieldWith(value), { response: null, findings: [finding] });
+        const drive = finiteDrive(fieldWith(value), { ...EMPTY_DRIVE, findings: [finding] });
         expect(isFiniteThroughout([finiteField(fieldWith(value)), drive])).toBe(true);
         if (Number.isFinite(value)) expect(finiteField(fieldWith(value))).toEqual(fieldWith(value));
       }),

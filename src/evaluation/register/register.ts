@@ -1,4 +1,5 @@
 /** The one register of results: screens, help, sheet, line-up, door and theory page all read it. */
+import { CORRECTION_RESULTS } from "./corrections";
 import { COUPLED_RESULTS, RESPONSE_CURVE_RESULTS } from "./coupled";
 import type { ResultEntry } from "./entry";
 import { LOSS_RESULTS } from "./losses";
@@ -12,6 +13,7 @@ export const RESULTS: readonly ResultEntry[] = [
   ...TOP_LOAD_RESULTS,
   ...PRIMARY_RESULTS,
   ...COUPLED_RESULTS,
+  ...CORRECTION_RESULTS,
   ...LOSS_RESULTS,
   ...RESPONSE_RESULTS,
   ...RESPONSE_CURVE_RESULTS,

@@ -71,7 +71,7 @@ export interface WindingInductance {
   matrix: Float64Array;
 }
 
-function windingInductanceOf(
+export function windingInductanceOf(
   winding: RoundWireWinding,
   heightAboveConductingFloor: number | undefined,
   distribution = UNIFORM_CURRENT,
@@ -81,7 +81,7 @@ function windingInductanceOf(
 }
 
 /** The winding as eddy currents in its wire leave it: less internal inductance, and flux pushed out. */
-function atFrequency(
+export function atFrequency(
   winding: RoundWireWinding,
   { wire, windingTemperature }: Secondary,
   floorHeight: number | undefined,

@@ -42,8 +42,12 @@ export interface SecondaryCircuit {
 
 const PROFILE_POINTS = 50;
 
-/** Factor by which the former lowers a mode's frequency: √(C/(C + ΔC)). */
-function formerFactor(mode: SecondaryMode, secondary: Secondary, corrections: Corrections): number {
+/** Factor by which the former lowers a mode's frequency: √(C/(C + ΔC)); 1 where it is switched off. */
+export function formerFactor(
+  mode: SecondaryMode,
+  secondary: Secondary,
+  corrections: Pick<Corrections, "former">,
+): number {
   if (!corrections.former) return 1;
   const { formerDiameter, formerWall, formerPermittivity, windingLength } = secondary;
   const radius = 0.5 * (formerDiameter - formerWall);

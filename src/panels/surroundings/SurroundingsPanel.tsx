@@ -1,6 +1,7 @@
 import { DesignField } from "../parts/DesignField";
 import { Group } from "../parts/Group";
 import { Panel } from "../parts/Panel";
+import { CorrectionSwitch } from "./CorrectionSwitch";
 
 export function SurroundingsPanel() {
   return (
@@ -17,9 +18,9 @@ export function SurroundingsPanel() {
         <DesignField path="air.pressure" />
       </Group>
       <Group title="Corrections of the model">
-        <DesignField path="corrections.former" />
-        <DesignField path="corrections.floorConducts" />
-        <DesignField path="corrections.wireCurrent" />
+        <CorrectionSwitch name="former" shift="corrections.formerShift" />
+        <CorrectionSwitch name="floorConducts" shift="corrections.floorShift" />
+        <CorrectionSwitch name="wireCurrent" shift="corrections.wireCurrentShift" />
         <DesignField path="corrections.lossAllowance" />
       </Group>
     </Panel>
