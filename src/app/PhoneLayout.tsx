@@ -1,6 +1,7 @@
 import { type ReactNode, useState } from "react";
 import { flushSync } from "react-dom";
 import { KeyNumbers } from "../panels/keyNumbers/KeyNumbers";
+import { GoToField } from "../panels/parts/GoToField";
 import { TapBar } from "../panels/tuning/TapBar";
 import { Tabs } from "../ui/Tabs";
 import styles from "./App.module.css";
@@ -25,24 +26,26 @@ export function PhoneLayout({ header }: { header: ReactNode }) {
     goToField(where);
   };
   return (
-    <div className={styles.column}>
-      <header>{header}</header>
-      <main>
-        <div className={styles.section}>
-          <Drawing />
-        </div>
-        <Editable>
-          <TapBar />
-        </Editable>
-        <KeyNumbers />
-        <FindingsDock onGo={go} />
-        <Tabs
-          name="Views"
-          tabs={[{ id: "design", label: "Design", content: panels, keep: true }, ...viewTabs]}
-          chosen={chosen}
-          onChoose={setChosen}
-        />
-      </main>
-    </div>
+    <GoToField value={go}>
+      <div className={styles.column}>
+        <header>{header}</header>
+        <main>
+          <div className={styles.section}>
+            <Drawing />
+          </div>
+          <Editable>
+            <TapBar />
+          </Editable>
+          <KeyNumbers />
+          <FindingsDock onGo={go} />
+          <Tabs
+            name="Views"
+            tabs={[{ id: "design", label: "Design", content: panels, keep: true }, ...viewTabs]}
+            chosen={chosen}
+            onChoose={setChosen}
+          />
+        </main>
+      </div>
+    </GoToField>
   );
 }

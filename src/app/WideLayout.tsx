@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { KeyNumbers } from "../panels/keyNumbers/KeyNumbers";
+import { GoToField } from "../panels/parts/GoToField";
 import { TapBar } from "../panels/tuning/TapBar";
 import styles from "./App.module.css";
 import { DesignPanels } from "./DesignPanels";
@@ -12,28 +13,30 @@ import { Views } from "./Views";
 /** Three columns within the frame of a drawing sheet: what is decided, the drawing, what comes of it. */
 export function WideLayout({ header }: { header: ReactNode }) {
   return (
-    <div className={styles.sheet}>
-      <header className={styles.head}>{header}</header>
-      <section className={styles.panels} aria-label="Design" tabIndex={-1}>
-        <Editable>
-          <DesignPanels />
-        </Editable>
-      </section>
-      <main className={styles.drawing}>
-        <div className={styles.section}>
-          <Drawing />
-        </div>
-        <Editable>
-          <TapBar />
-        </Editable>
-      </main>
-      <section className={styles.results} aria-label="Results">
-        <KeyNumbers />
-        <Views />
-      </section>
-      <section className={styles.findings} aria-label="Findings">
-        <FindingsDock onGo={goToField} />
-      </section>
-    </div>
+    <GoToField value={goToField}>
+      <div className={styles.sheet}>
+        <header className={styles.head}>{header}</header>
+        <section className={styles.panels} aria-label="Design" tabIndex={-1}>
+          <Editable>
+            <DesignPanels />
+          </Editable>
+        </section>
+        <main className={styles.drawing}>
+          <div className={styles.section}>
+            <Drawing />
+          </div>
+          <Editable>
+            <TapBar />
+          </Editable>
+        </main>
+        <section className={styles.results} aria-label="Results">
+          <KeyNumbers />
+          <Views />
+        </section>
+        <section className={styles.findings} aria-label="Findings">
+          <FindingsDock onGo={goToField} />
+        </section>
+      </div>
+    </GoToField>
   );
 }

@@ -1,4 +1,6 @@
+import type { ReactNode } from "react";
 import styles from "./Figure.module.css";
+import { Slip, type SlipState } from "./Slip";
 
 interface FigureProps {
   caption: string;
@@ -9,7 +11,13 @@ interface FigureProps {
   remark?: string;
   size?: "large" | "small";
   tone?: "plain" | "live" | "ok" | "warning" | "error";
-  title?: string;
+  /** where the number comes from; it makes the number a button */
+  origin?: Origin;
+}
+
+interface Origin {
+  title: string;
+  content: (slip: SlipState) => ReactNode;
 }
 
 /** One number that matters: a small caption above a large value and its unit, in a ruled cell. */
@@ -20,14 +28,32 @@ export function Figure({
   remark,
   size = "small",
   tone = "plain",
-  title,
+  origin,
 }: FigureProps) {
+  const value = (
+    <>
+      <span className={styles.number}>{number ?? "–"}</span>
+      {number !== null && unit && <span className={styles.unit}>{unit}</span>}
+    </>
+  );
+  const spoken = number === null ? "not computed" : [number, unit].filter(Boolean).join(" ");
   return (
-    <div className={`${styles.figure} ${styles[size]} ${styles[tone]}`} title={title}>
+    <div className={`${styles.figure} ${styles[size]} ${styles[tone]}`}>
       <dt className={styles.caption}>{caption}</dt>
       <dd className={styles.value}>
-        <span className={styles.number}>{number ?? "–"}</span>
-        {number !== null && unit && <span className={styles.unit}>{unit}</span>}
+        {origin ? (
+          <Slip
+            title={origin.title}
+            name={`${caption}: ${spoken}. Where it comes from`}
+            className={styles.button}
+            mark={value}
+            role="dialog"
+          >
+            {origin.content}
+          </Slip>
+        ) : (
+          value
+        )}
         {remark && <span className={styles.remark}>{remark}</span>}
       </dd>
     </div>

@@ -2,6 +2,7 @@ import { resultEntry, resultValue } from "../../evaluation/register/register";
 import { Figure } from "../../ui/Figure";
 import { formatQuantity } from "../../units/format";
 import { useEvaluation, useUnitSystem } from "../../workbench/hooks";
+import { Provenance } from "./Provenance";
 
 interface ResultFigureProps {
   /** id of the result in the register */
@@ -13,7 +14,8 @@ interface ResultFigureProps {
   tone?: "plain" | "live" | "ok" | "warning" | "error";
 }
 
-/** One number of the evaluation as the register names it; a dash while it cannot be computed. */
+/** One number of the evaluation as the register names it; a dash while it cannot be computed.
+ * Pressed, it says where the number comes from. */
 export function ResultFigure({ id, caption, ...figure }: ResultFigureProps) {
   const value = useEvaluation((evaluation) => resultValue(evaluation, id));
   const system = useUnitSystem();
@@ -24,7 +26,10 @@ export function ResultFigure({ id, caption, ...figure }: ResultFigureProps) {
       caption={caption ?? entry.label}
       number={value === null ? null : shown.number}
       unit={shown.unit}
-      title={`${entry.label}, ${entry.symbol}. ${entry.words}`}
+      origin={{
+        title: `${entry.label}, ${entry.symbol}`,
+        content: ({ open, close }) => open && <Provenance entry={entry} close={close} />,
+      }}
       {...figure}
     />
   );
