@@ -7,8 +7,9 @@ import { ImportRefusal } from "./ImportRefusal";
 import { NewVersion } from "./NewVersion";
 import { Notices } from "./Notices";
 import { PhoneLayout } from "./PhoneLayout";
-import { openSheet, useSheetOpen } from "./place";
+import { usePlace } from "./place";
 import { SheetView } from "./SheetView";
+import { TheoryView } from "./TheoryView";
 import { useImport } from "./useImport";
 import { useShortcuts } from "./useShortcuts";
 import { useTheme } from "./useTheme";
@@ -24,21 +25,22 @@ export function App() {
   const acknowledged = usePreferences((preferences) => preferences.cautionsAcknowledged);
   const acknowledge = usePreferences((preferences) => preferences.acknowledgeCautions);
   const [reading, setReading] = useState(false);
-  const sheetOpen = useSheetOpen();
+  const place = usePlace();
   const Layout = wide ? WideLayout : PhoneLayout;
   const header = (
     <>
-      <Header onImport={askForFile} onCautions={() => setReading(true)} onSheet={openSheet} />
+      <Header onImport={askForFile} onCautions={() => setReading(true)} />
       <Notices />
       <NewVersion />
     </>
   );
   return (
     <>
-      <div hidden={sheetOpen}>
+      <div hidden={place !== "bench"}>
         <Layout header={header} />
       </div>
-      {sheetOpen && <SheetView />}
+      {place === "sheet" && <SheetView />}
+      {place === "theory" && <TheoryView />}
       <DropTarget onFile={importFile} />
       <ImportRefusal refusal={refusal} onClose={forgetRefusal} />
       <CautionsDialog

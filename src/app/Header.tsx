@@ -5,6 +5,7 @@ import { DesignMenu } from "./DesignMenu";
 import { DesignTitle } from "./DesignTitle";
 import styles from "./Header.module.css";
 import { Mark } from "./Mark";
+import { openSheet, openTheory } from "./place";
 import { SaveStateSign } from "./SaveStateSign";
 import { ThemeButton } from "./ThemeButton";
 import { UndoRedo } from "./UndoRedo";
@@ -12,11 +13,10 @@ import { UndoRedo } from "./UndoRedo";
 interface HeaderProps {
   onImport: () => void;
   onCautions: () => void;
-  onSheet: () => void;
 }
 
 /** The title block along the top: what is open, what was done, how it is read, where it goes. */
-export function Header({ onImport, onCautions, onSheet }: HeaderProps) {
+export function Header({ onImport, onCautions }: HeaderProps) {
   return (
     <div className={styles.head}>
       <h1 className={`${styles.cell} ${styles.name}`}>
@@ -35,13 +35,20 @@ export function Header({ onImport, onCautions, onSheet }: HeaderProps) {
       </div>
       <div className={styles.cell}>
         <ThemeButton />
+        <Button
+          kind="bare"
+          icon="book"
+          aria-label="Theory"
+          title="Theory and references"
+          onClick={openTheory}
+        />
         <Button kind="bare" icon="caution" aria-label="Cautions" title="Cautions" onClick={onCautions} />
       </div>
       <div className={`${styles.cell} ${styles.saveCell}`}>
         <SaveStateSign />
       </div>
       <div className={`${styles.cell} ${styles.last}`}>
-        <Button kind="filled" icon="sheet" aria-label="Build sheet" onClick={onSheet}>
+        <Button kind="filled" icon="sheet" aria-label="Build sheet" onClick={openSheet}>
           <span className={styles.wideOnly}>Build sheet</span>
         </Button>
       </div>

@@ -1,6 +1,6 @@
 import { lazy, Suspense } from "react";
 import { Button } from "../ui/Button";
-import { closeSheet } from "./place";
+import { backToBench } from "./place";
 import styles from "./SheetView.module.css";
 import { Waiting } from "./Waiting";
 
@@ -14,7 +14,7 @@ export function SheetView() {
   return (
     <div className={styles.view}>
       <header className={styles.bar}>
-        <Button onClick={closeSheet}>Back to the bench</Button>
+        <Button onClick={backToBench}>Back to the bench</Button>
         <p className={styles.hint}>Fits one page of A4 or Letter; a PDF is one of the printer's choices.</p>
         <Button kind="filled" icon="sheet" onClick={() => window.print()}>
           Print

@@ -1,21 +1,27 @@
 import { useSyncExternalStore } from "react";
 
-const sheet = "#sheet";
+export type Place = "bench" | "sheet" | "theory";
+
+const addresses: Record<string, Place> = { "#sheet": "sheet", "#theory": "theory" };
 
 function subscribe(notify: () => void): () => void {
   window.addEventListener("hashchange", notify);
   return () => window.removeEventListener("hashchange", notify);
 }
 
-/** Whether the build sheet is in front; it has its own address, so that Back leads to the bench. */
-export function useSheetOpen(): boolean {
-  return useSyncExternalStore(subscribe, () => window.location.hash === sheet);
+/** What is in front; each has its own address, so that Back leads to the bench. */
+export function usePlace(): Place {
+  return useSyncExternalStore(subscribe, () => addresses[window.location.hash] ?? "bench");
 }
 
 export function openSheet() {
-  window.location.hash = sheet;
+  window.location.hash = "#sheet";
 }
 
-export function closeSheet() {
+export function openTheory() {
+  window.location.hash = "#theory";
+}
+
+export function backToBench() {
   window.location.hash = "";
 }

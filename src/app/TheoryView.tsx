@@ -1,0 +1,26 @@
+import { lazy, Suspense } from "react";
+import { Button } from "../ui/Button";
+import { backToBench } from "./place";
+import styles from "./TheoryView.module.css";
+import { Waiting } from "./Waiting";
+
+const Theory = lazy(async () => ({ default: (await import("../panels/theory/Theory")).Theory }));
+
+/** The button that led here is out of sight now, so the focus goes with the reader. */
+const takeFocus = (page: HTMLElement | null) => page?.focus();
+
+/** The theory page over the whole width, with the way back above it. */
+export function TheoryView() {
+  return (
+    <div className={styles.view}>
+      <div className={styles.bar}>
+        <Button onClick={backToBench}>Back to the bench</Button>
+      </div>
+      <main className={styles.page} tabIndex={-1} ref={takeFocus}>
+        <Suspense fallback={<Waiting what="theory" />}>
+          <Theory />
+        </Suspense>
+      </main>
+    </div>
+  );
+}

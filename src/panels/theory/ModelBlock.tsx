@@ -1,0 +1,52 @@
+import type { ResultEntry } from "../../evaluation/register/entry";
+import { resultEntry } from "../../evaluation/register/register";
+import type { Model } from "./section";
+import styles from "./Theory.module.css";
+
+function Result({ entry }: { entry: ResultEntry }) {
+  return (
+    <div className={styles.result}>
+      <dt>
+        {entry.label} <var>{entry.symbol}</var>
+      </dt>
+      <dd>
+        <p className={styles.equation}>{entry.formula}</p>
+        <p>{entry.words}</p>
+        <p className={styles.small}>
+          Valid: {entry.validity} Accuracy: {entry.accuracy} Source: {entry.source}.
+        </p>
+      </dd>
+    </div>
+  );
+}
+
+/** Results as the register tells them. */
+export function ResultList({ entries }: { entries: readonly ResultEntry[] }) {
+  return (
+    <dl className={styles.results}>
+      {entries.map((entry) => (
+        <Result key={entry.id} entry={entry} />
+      ))}
+    </dl>
+  );
+}
+
+/** One model: its words, its equations, where they stand written, what comes of it. */
+export function ModelBlock({ model }: { model: Model }) {
+  return (
+    <article className={styles.model}>
+      <div className={styles.account}>
+        <h3>{model.title}</h3>
+        <p>{model.words}</p>
+        {model.equations.map((equation) => (
+          <p key={equation} className={styles.equation}>
+            {equation}
+          </p>
+        ))}
+        {model.symbols && <p className={styles.small}>{model.symbols}</p>}
+        <p className={styles.small}>Source: {model.source}.</p>
+      </div>
+      {model.results.length > 0 && <ResultList entries={model.results.map(resultEntry)} />}
+    </article>
+  );
+}

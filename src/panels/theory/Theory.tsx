@@ -1,0 +1,87 @@
+import { REFERENCE_TABLE } from "virtual:reference-table";
+import { ModelBlock, ResultList } from "./ModelBlock";
+import { ReferenceGroup } from "./ReferenceGroup";
+import type { TheorySection } from "./section";
+import { OTHER_RESULTS, SECTIONS } from "./sections";
+import styles from "./Theory.module.css";
+
+const OTHER = { id: "other", title: "Geometry and definitions" };
+
+function goTo(id: string) {
+  const heading = document.getElementById(`theory-${id}`);
+  heading?.scrollIntoView?.({ block: "start" });
+  heading?.focus({ preventScroll: true });
+}
+
+/** The address already says that this page is open, so the contents are no links to fragments. */
+function Contents() {
+  return (
+    <nav className={styles.contents} aria-label="Contents">
+      {[...SECTIONS, OTHER].map(({ id, title }) => (
+        <button type="button" key={id} onClick={() => goTo(id)}>
+          {title}
+        </button>
+      ))}
+    </nav>
+  );
+}
+
+function SectionHead({ id, title }: { id: string; title: string }) {
+  return (
+    <h2 id={`theory-${id}`} tabIndex={-1}>
+      {title}
+    </h2>
+  );
+}
+
+function Checks({ groups }: { groups: readonly string[] }) {
+  return (
+    <div className={styles.checks}>
+      <h3>Against published and computed references</h3>
+      {groups.map((group) => (
+        <ReferenceGroup
+          key={group}
+          name={group}
+          rows={REFERENCE_TABLE.filter((row) => row.group === group)}
+        />
+      ))}
+    </div>
+  );
+}
+
+function Section({ section }: { section: TheorySection }) {
+  return (
+    <section className={styles.section} aria-labelledby={`theory-${section.id}`}>
+      <SectionHead {...section} />
+      {section.models.map((model) => (
+        <ModelBlock key={model.title} model={model} />
+      ))}
+      {section.checkedBy.length > 0 && <Checks groups={section.checkedBy} />}
+    </section>
+  );
+}
+
+/** What is computed, by which equations, from which sources, and how it stands against references. */
+export function Theory() {
+  return (
+    <div className={styles.page}>
+      <header className={styles.opening}>
+        <h1>Theory and references</h1>
+        <p>
+          Every model with its equations, its sources and the range in which it holds. Below each section
+          stand the {REFERENCE_TABLE.length} values from outside that the models are tested against, with what
+          this version computes for them. Deviations are computed over reference less one, or a difference
+          where the reference is near zero or printed to a few places.
+        </p>
+      </header>
+      <Contents />
+      {SECTIONS.map((section) => (
+        <Section key={section.id} section={section} />
+      ))}
+      <section className={styles.section} aria-labelledby="theory-other">
+        <SectionHead {...OTHER} />
+        <ResultList entries={OTHER_RESULTS} />
+      </section>
+    </div>
+  );
+}

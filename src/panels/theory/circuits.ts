@@ -1,0 +1,120 @@
+import type { TheorySection } from "./section";
+
+export const LOSSES: TheorySection = {
+  id: "losses",
+  title: "Losses",
+  models: [
+    {
+      title: "Skin effect of a round wire",
+      words: "The field inside a lone round wire is known exactly.",
+      equations: ["Z/R_dc = (z/2)·J₀(z)/J₁(z),  z = (1 − j)·d/(2δ),  δ = √(2ρ/(ωμ₀))"],
+      symbols: "J Bessel functions, d wire diameter, δ skin depth, ρ resistivity.",
+      source:
+        "W. R. Smythe, Static and Dynamic Electricity, sec. 10.04; S. Ramo, J. R. Whinnery, T. Van Duzer, Fields and Waves in Communication Electronics, sec. 4.5",
+      results: ["secondary.dcResistance"],
+    },
+    {
+      title: "Proximity in a single layer",
+      words:
+        "In a row of equal wires each wire answers the fields of its neighbours and of the rest of the coil as a cylinder does, multipole by multipole; all are coupled. The transverse field comes from the mode's own current profile. Tables of measured coils go with thick wire and short coils; in a long close winding of thin wire they overstate the loss.",
+      equations: [
+        "aₙ = sₙ ± Σ C(n + k − 1, n)·2ζ(n + k)·(R/p)ⁿ⁺ᵏ·τₖ·aₖ",
+        "τₙ = Jₙ₊₁(z)/Jₙ₋₁(z),  loss per length = −(πωn/μ₀)·|aₙ|²·Im τₙ",
+      ],
+      symbols:
+        "aₙ incident multipole, sₙ that of the source, C binomial coefficient, ζ Riemann's zeta function, p pitch.",
+      source:
+        "Rayleigh, Philosophical Magazine 34 (1892), 481; W. R. Smythe, Static and Dynamic Electricity, sec. 10.05; S. Butterworth, Phil. Trans. A 222 (1922)",
+      results: ["secondary.acResistance", "secondary.qualityFactor"],
+    },
+    {
+      title: "The tube of the primary",
+      words:
+        "The surface current that the field solve found heats a wall of finite thickness with the field on one side; unused turns add the loss of their eddy currents.",
+      equations: ["R_s = (ρ/δ)·(sinh 2x + sin 2x)/(cosh 2x − cos 2x),  x = wall/δ"],
+      source:
+        "S. Ramo, J. R. Whinnery, T. Van Duzer, Fields and Waves in Communication Electronics, sec. 3.17 (conductor of finite thickness)",
+      results: ["primary.acResistance", "primary.qualityFactor"],
+    },
+  ],
+  checkedBy: ["Skin effect", "Proximity effect", "Wire"],
+};
+
+export const COUPLED_CIRCUIT: TheorySection = {
+  id: "coupled-circuit",
+  title: "Coupled circuit",
+  models: [
+    {
+      title: "Response to a sine",
+      words:
+        "Primary loop, the first modes of the secondary and the spark load make one linear network. Each mode is normalised to the voltage at the top, so that the top voltage is the modes' sum and the spark loads every mode. Its natural frequencies are zeros of its determinant, found by Muller's parabola.",
+      equations: [
+        "(R + sL + 1/sC)·I + Σ sMₙ·Iₙ = V",
+        "(Rₙ + sLₙ + 1/sCₙ)·Iₙ + sMₙ·I = spark's part,  V_top = Σ Vₙ",
+      ],
+      symbols: "s complex frequency, Mₙ mutual inductance to mode n.",
+      source:
+        "Mesh analysis; F. E. Terman, Radio Engineers' Handbook (1943), sec. 3; D. E. Muller, Mathematical Tables and Other Aids to Computation 10 (1956), 208",
+      results: [
+        "response.lowerPole",
+        "response.upperPole",
+        "response.loadedLowerPole",
+        "response.loadedUpperPole",
+        "secondary.loadedResonance",
+        "response.curve.*.topVoltagePerVolt",
+        "response.curve.*.inputImpedance.magnitude",
+        "response.curve.*.inputImpedance.phase",
+      ],
+    },
+    {
+      title: "One burst in time",
+      words:
+        "Between two switchings the system is linear and is propagated exactly; zeros of the current, limit, end of the on-time and the diodes' commutation are found inside a step, never rounded to one. Source, losses, spark and stored energy are booked and must balance.",
+      equations: [
+        "x(t + h) = exp(A·h)·x(t)",
+        "L·di/dt + Σ Mₙ·diₙ/dt = v_bridge − R·i − v_C,  C·dv_C/dt = i",
+        "Mₙ·di/dt + Lₙ·diₙ/dt = −Rₙ·iₙ − uₙ,  Cₙ·duₙ/dt = iₙ − i_spark",
+      ],
+      symbols:
+        "x primary current, bank and rail voltage, currents and voltages of the modes, spark; A their rates.",
+      source: "N. J. Higham, Functions of Matrices (2008), sec. 2.1 and 10.3",
+      results: [],
+    },
+    {
+      title: "Spark load",
+      words:
+        "A spark is a resistance and a capacitance at the top, in series or parallel. A growing spark breaks out at the top load's breakout voltage and lengthens at a constant rate; its capacitance goes with its length. Defaults are common practice, no source.",
+      equations: ["C_spark ∝ length(t),  length(t) = min(rate·(t − t_breakout), full length)"],
+      source: "Common practice, no source",
+      results: [],
+    },
+  ],
+  checkedBy: [
+    "Coupled response",
+    "Burst at a fixed frequency",
+    "Burst with feedback from the current's zeros",
+  ],
+};
+
+export const TUNING: TheorySection = {
+  id: "tuning",
+  title: "Tuning",
+  models: [
+    {
+      title: "Where the tap goes",
+      words:
+        "The primary's resonance falls as the tap moves out. The suggestion is where it meets the frequency aimed at, found by bisection; its band is what a winding's tolerance does to it. On the bench the tap is trimmed from there, with the power off and the bank discharged.",
+      equations: [],
+      source: "Root search on the models above",
+      results: [
+        "tuning.targetResonance",
+        "tuning.suggestedTap",
+        "tuning.suggestedTapBand.low",
+        "tuning.suggestedTapBand.high",
+        "tuning.detuning",
+        "tuning.curve.*.primaryResonance",
+      ],
+    },
+  ],
+  checkedBy: [],
+};
