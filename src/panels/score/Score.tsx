@@ -13,6 +13,7 @@ import {
 import { ArrangementFields } from "./ArrangementFields";
 import { CoilScore } from "./CoilScore";
 import { LanesTable } from "./LanesTable";
+import { Live } from "./live/Live";
 import { Player } from "./Player";
 import { Pair } from "./pair/Pair";
 import styles from "./Score.module.css";
@@ -119,6 +120,7 @@ export function Score() {
           />
         </>
       )}
+      <Live interrupters={interrupters} arrangement={arrangement} />
       <Pair />
     </section>
   );

@@ -1,0 +1,121 @@
+import { type FocusEvent, type KeyboardEvent, useState } from "react";
+import { keyName } from "../../../calc/music/equalTemperament";
+import { Button } from "../../../ui/Button";
+import styles from "./Live.module.css";
+
+/** Positions on the computer's keyboard that stand where a piano's keys would, from C up. */
+const CODES = [
+  "KeyA",
+  "KeyW",
+  "KeyS",
+  "KeyE",
+  "KeyD",
+  "KeyF",
+  "KeyT",
+  "KeyG",
+  "KeyY",
+  "KeyH",
+  "KeyU",
+  "KeyJ",
+  "KeyK",
+];
+const FIRST = 48;
+const LOWEST = 12;
+const HIGHEST = 108;
+
+interface KeysProps {
+  /** keys that sound */
+  sounding: ReadonlySet<number>;
+  onPress: (key: number) => void;
+  onRelease: (key: number) => void;
+  onReleaseAll: () => void;
+}
+
+/** One octave of keys, for the pointer and, while one of them has the focus, for the computer's keys. */
+export function Keys({ sounding, onPress, onRelease, onReleaseAll }: KeysProps) {
+  const [lowest, setLowest] = useState(FIRST);
+  const shift = (semitones: number) => {
+    onReleaseAll();
+    setLowest(Math.min(HIGHEST, Math.max(LOWEST, lowest + semitones)));
+  };
+  const keyOf = (event: KeyboardEvent): number | null => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return null;
+    const index = CODES.indexOf(event.code);
+    return index < 0 ? null : lowest + index;
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    const key = keyOf(event);
+    if (key === null) return;
+    event.preventDefault();
+    event.stopPropagation();
+    if (!event.repeat) onPress(key);
+  };
+  const onKeyUp = (event: KeyboardEvent) => {
+    const index = CODES.indexOf(event.code);
+    if (index >= 0) onRelease(lowest + index);
+  };
+  const onBlur = (event: FocusEvent<HTMLFieldSetElement>) => {
+    if (!event.currentTarget.contains(event.relatedTarget)) onReleaseAll();
+  };
+  return (
+    <fieldset className={styles.keyboard} onKeyDown={onKeyDown} onKeyUp={onKeyUp} onBlur={onBlur}>
+      <legend>Keys: click one, then play on with A to K of the computer</legend>
+      <Button onClick={() => shift(-12)} disabled={lowest <= LOWEST}>
+        Octave down
+      </Button>
+      <div className={styles.keys}>
+        {CODES.map((code, index) => (
+          <Key
+            key={code}
+            note={lowest + index}
+            letter={code.slice(-1)}
+            sounding={sounding.has(lowest + index)}
+            onPress={onPress}
+            onRelease={onRelease}
+          />
+        ))}
+      </div>
+      <Button onClick={() => shift(12)} disabled={lowest >= HIGHEST}>
+        Octave up
+      </Button>
+    </fieldset>
+  );
+}
+
+interface KeyProps {
+  note: number;
+  letter: string;
+  sounding: boolean;
+  onPress: (key: number) => void;
+  onRelease: (key: number) => void;
+}
+
+function Key({ note, letter, sounding, onPress, onRelease }: KeyProps) {
+  const name = keyName(note);
+  const release = () => onRelease(note);
+  return (
+    <button
+      type="button"
+      className={`${styles.key} ${name.includes("♯") ? styles.sharp : ""}`}
+      aria-label={name}
+      aria-pressed={sounding}
+      onPointerDown={(event) => {
+        // some browsers do not focus a button that is clicked, and the computer's keys need the focus here
+        event.currentTarget.focus();
+        onPress(note);
+      }}
+      onPointerUp={release}
+      onPointerLeave={release}
+      onPointerCancel={release}
+      onKeyDown={(event) => {
+        if (event.key === "Enter" && !event.repeat) onPress(note);
+      }}
+      onKeyUp={(event) => {
+        if (event.key === "Enter") release();
+      }}
+    >
+      <span>{name}</span>
+      <small aria-hidden="true">{letter}</small>
+    </button>
+  );
+}
