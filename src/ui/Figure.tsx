@@ -33,10 +33,10 @@ export function Figure({
   const value = (
     <>
       <span className={styles.number}>{number ?? "–"}</span>
-      {number !== null && unit && <span className={styles.unit}>{unit}</span>}
+      {number !== null && unit && <span className={styles.unit}> {unit}</span>}
     </>
   );
-  const spoken = number === null ? "not computed" : [number, unit].filter(Boolean).join(" ");
+  const spoken = number === null ? "–" : [number, unit].filter(Boolean).join(" ");
   return (
     <div className={`${styles.figure} ${styles[size]} ${styles[tone]}`}>
       <dt className={styles.caption}>{caption}</dt>
