@@ -60,6 +60,27 @@ describe("the score in a real browser", () => {
     expect(faults).toEqual([]);
   }, 60_000);
 
+  it("plays by hand and couples the pair in a worker", async () => {
+    const { page, faults } = await openPage();
+    await openDuet(page);
+    await page.getByRole("heading", { name: "Play by hand" }).click();
+    await page.getByRole("button", { name: "A3", exact: true }).focus();
+    await page.keyboard.down("h");
+    await page.getByText(/A3: 220/).waitFor();
+    await expect
+      .poll(async () => Number.parseFloat(await page.getByLabel("Duty now").innerText()), { timeout: 5000 })
+      .toBeGreaterThan(1);
+    await page.keyboard.up("h");
+    await page.getByText("Nothing sounds.").waitFor();
+
+    await page.getByRole("heading", { name: "The pair of coils" }).click();
+    await page.getByText(/Together they resonate at/).waitFor();
+    await page.getByRole("textbox", { name: "Spacing of the coils" }).fill("1 m");
+    await page.keyboard.press("Enter");
+    await page.getByText(/they can meet/).waitFor();
+    expect(faults).toEqual([]);
+  }, 60_000);
+
   it("leaves the show as it is where the file is not MIDI", async () => {
     const { page } = await openPage();
     await openDuet(page);
