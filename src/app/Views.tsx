@@ -2,7 +2,7 @@ import { lazy, Suspense, useState } from "react";
 import { Tabs } from "../ui/Tabs";
 import { Waiting } from "./Waiting";
 
-const TuningChart = lazy(async () => ({ default: (await import("../charts/TuningChart")).TuningChart }));
+const Tuning = lazy(async () => ({ default: (await import("../charts/Tuning")).Tuning }));
 const ResponseChart = lazy(async () => ({
   default: (await import("../charts/ResponseChart")).ResponseChart,
 }));
@@ -15,7 +15,7 @@ const Score = lazy(async () => ({ default: (await import("../panels/score/Score"
 
 const charts = (
   <Suspense fallback={<Waiting what="charts" />}>
-    <TuningChart />
+    <Tuning />
     <ResponseChart />
     <ResponseResults />
     <LossBars />

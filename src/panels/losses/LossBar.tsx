@@ -3,7 +3,7 @@ import { formatQuantity } from "../../units/format";
 import { useEvaluation, useUnitSystem } from "../../workbench/hooks";
 import styles from "./LossBars.module.css";
 
-export interface LossBarPart {
+interface LossBarPart {
   /** name of the part in `losses.<circuit>` */
   name: string;
   hatch: "solid" | "rising" | "crossed" | "open";

@@ -1,0 +1,90 @@
+import { formatQuantity } from "../units/format";
+import { useDesign, useUnitSystem } from "../workbench/hooks";
+import { SWEEPS, type SweepName } from "../workbench/sweepVariables";
+import { type SweepPoint, useTuningSweep } from "../workbench/tuningSweeps";
+import { type Domain, roundedDomain } from "./axis";
+import { Chart } from "./Chart";
+import styles from "./Chart.module.css";
+import type { Curve, Marker } from "./curve";
+
+const Y_TICKS = 5;
+const COUPLING_HEIGHT = 150;
+
+type CurveOf = Omit<Curve, "points" | "id"> & { id: keyof SweepPoint };
+
+const RESONANCES: readonly CurveOf[] = [
+  { id: "primaryResonance", label: "Primary", colour: "--copper" },
+  { id: "resonance", label: "Secondary, no spark", colour: "--winding" },
+  { id: "loadedResonance", label: "Secondary with the spark", colour: "--winding", dash: "7 4" },
+  { id: "lowerPole", label: "Lower pole", colour: "--field" },
+  { id: "upperPole", label: "Upper pole", colour: "--field" },
+  { id: "loadedLowerPole", label: "Lower pole with the spark", colour: "--field", dash: "3 3" },
+  { id: "loadedUpperPole", label: "Upper pole with the spark", colour: "--field", dash: "3 3" },
+];
+
+const COUPLING: readonly CurveOf[] = [
+  { id: "coupling", label: "Coupling of the circuit", colour: "--copper" },
+];
+
+function curvesOf(points: readonly SweepPoint[], curves: readonly CurveOf[]): Curve[] {
+  return curves.map((curve) => ({
+    ...curve,
+    points: points.map((point) => ({ x: point.x, y: point[curve.id] })),
+  }));
+}
+
+function domainOf(curves: readonly Curve[]): Domain {
+  const values = curves.flatMap(({ points }) => points.map(({ y }) => y));
+  return roundedDomain({ from: Math.min(...values), to: Math.max(...values) }, Y_TICKS);
+}
+
+function markersOf(present: number | null): Marker[] {
+  return present === null ? [] : [{ id: "present", label: "Present value", colour: "--live", x: present }];
+}
+
+/** Resonances, poles and coupling against a part of the design other than the tap. */
+export function SweepChart({ name }: { name: SweepName }) {
+  const design = useDesign((each) => each);
+  const points = useTuningSweep(design, name);
+  const system = useUnitSystem();
+  const { label, dimension, present } = SWEEPS[name];
+  const value = present(design);
+  if (value === null) return <p className={styles.none}>This design has no toroid to change.</p>;
+  if (!points) return <p className={styles.none}>Computing the tuning against the {label} …</p>;
+  if (points.length < 2)
+    return <p className={styles.none}>The tuning cannot be drawn while the coil has no solution.</p>;
+  const [resonances, coupling] = [curvesOf(points, RESONANCES), curvesOf(points, COUPLING)];
+  const x = {
+    label,
+    domain: { from: points[0].x, to: points[points.length - 1].x },
+    format: (each: number) => formatQuantity(each, dimension, system, 3).text,
+  };
+  const markers = markersOf(value);
+  return (
+    <>
+      <Chart
+        title="Tuning"
+        x={x}
+        y={{
+          label: "resonance",
+          domain: domainOf(resonances),
+          format: (each) => formatQuantity(each, "frequency", system, 4).text,
+        }}
+        curves={resonances}
+        markers={markers}
+      />
+      <Chart
+        title="Coupling"
+        x={x}
+        y={{
+          label: "coupling of the circuit",
+          domain: domainOf(coupling),
+          format: (each) => formatQuantity(each, "ratio", system, 3).text,
+        }}
+        curves={coupling}
+        markers={markers}
+        height={COUPLING_HEIGHT}
+      />
+    </>
+  );
+}
