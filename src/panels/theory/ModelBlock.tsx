@@ -1,5 +1,6 @@
 import type { ResultEntry } from "../../evaluation/register/entry";
 import { resultEntry } from "../../evaluation/register/register";
+import { Symbols } from "./Symbols";
 import type { Model } from "./section";
 import styles from "./Theory.module.css";
 
@@ -7,10 +8,15 @@ function Result({ entry }: { entry: ResultEntry }) {
   return (
     <div className={styles.result}>
       <dt>
-        {entry.label} <var>{entry.symbol}</var>
+        {entry.label}{" "}
+        <var>
+          <Symbols text={entry.symbol} />
+        </var>
       </dt>
       <dd>
-        <p className={styles.equation}>{entry.formula}</p>
+        <p className={styles.equation}>
+          <Symbols text={entry.formula} />
+        </p>
         <p>{entry.words}</p>
         <p className={styles.small}>
           Valid: {entry.validity} Accuracy: {entry.accuracy} Source: {entry.source}.
@@ -40,10 +46,14 @@ export function ModelBlock({ model }: { model: Model }) {
         <p>{model.words}</p>
         {model.equations.map((equation) => (
           <p key={equation} className={styles.equation}>
-            {equation}
+            <Symbols text={equation} />
           </p>
         ))}
-        {model.symbols && <p className={styles.small}>{model.symbols}</p>}
+        {model.symbols && (
+          <p className={styles.small}>
+            <Symbols text={model.symbols} />
+          </p>
+        )}
         <p className={styles.small}>Source: {model.source}.</p>
       </div>
       {model.results.length > 0 && <ResultList entries={model.results.map(resultEntry)} />}

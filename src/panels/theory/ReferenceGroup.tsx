@@ -41,7 +41,7 @@ function SourceRows({ source, rows }: { source: string; rows: readonly Reference
     <tbody>
       <tr>
         <th scope="rowgroup" colSpan={5} className={styles.rowsSource}>
-          {source}
+          <span>{source}</span>
         </th>
       </tr>
       {rows.map((row) => (

@@ -26,7 +26,7 @@ export const ELECTRIC_FIELD: TheorySection = {
       equations: [
         "λ(t) = Σ aₙ·cos nt,  z = z_mid − ½ℓ·cos t",
         "P = P_ww − Bᵀ·G⁻¹·B",
-        "W_e = ½·qᵀPq,  q = (a₀ … a_N−1, Q)",
+        "W_e = ½·qᵀPq,  q = (a₀ … a_{N−1}, Q)",
       ],
       symbols:
         "λ charge of the winding, G potentials of the conductors on themselves, B those of winding charges on them.",

@@ -27,6 +27,7 @@ describe("the theory page", () => {
     const section = screen.getByRole("region", { name: "Modes of the secondary" });
     expect(within(section).getByRole("heading", { name: "A distributed resonator" })).toBeVisible();
     expect(within(section).getAllByText("(P − ω²·SᵀLS)·q = 0").length).toBeGreaterThan(0);
+    expect(within(section).getAllByText("eff", { selector: "sub" }).length).toBeGreaterThan(0);
   });
 
   it("shows a reference with what is computed for it, and how near", () => {
