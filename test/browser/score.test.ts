@@ -68,7 +68,9 @@ describe("the score in a real browser", () => {
     await page.keyboard.down("h");
     await page.getByText(/A3: 220/).waitFor();
     await expect
-      .poll(async () => Number.parseFloat(await page.getByLabel("Duty now").innerText()), { timeout: 5000 })
+      .poll(async () => Number.parseFloat((await page.getByLabel("Duty now").textContent()) ?? ""), {
+        timeout: 5000,
+      })
       .toBeGreaterThan(1);
     await page.keyboard.up("h");
     await page.getByText("Nothing sounds.").waitFor();

@@ -8,9 +8,9 @@ import { Winding } from "../../../drawing/Winding";
 import type { UnitSystem } from "../../../units/unitSystem";
 import styles from "./Pair.module.css";
 
-const WIDTH = 900;
-const HEIGHT = 360;
-const MARGINS = { side: 20, top: 20, bottom: 44 };
+const WIDTH = 480;
+const HEIGHT = 260;
+const MARGINS = { side: 12, top: 12, bottom: 40 };
 
 /** The view in which both coils stand at their spacing. */
 export function pairView(left: CoilShape, right: CoilShape, spacing: number): View {

@@ -30,11 +30,11 @@ export function pairSentences(pair: PairResult, phase: Show["phase"], system: Un
   const text = texts(system);
   const { coupling, split, left, right, gap, voltageBetween, meanField } = pair;
   return [
-    `The charges couple the coils by ${text(coupling.capacitive, "percent")}, the flux by ${text(coupling.magnetic, "percent")}; below zero it weakens.`,
+    `The charges couple the coils by ${text(coupling.capacitive, "percent")}, the flux by ${text(coupling.magnetic, "percent")}: charges above zero and flux below it both raise the resonance in phase.`,
     `Together they resonate at ${text(split.inPhase, "frequency", 5)} in phase and at ${text(split.opposed, "frequency", 5)} opposed.`,
     besideSentence("left", left, phase, text),
     besideSentence("right", right, phase, text),
-    `With both top loads at breakout, ${text(left.breakoutVoltage, "voltage")} and ${text(right.breakoutVoltage, "voltage")}, ${phase}, ${text(voltageBetween, "voltage")} stand across the gap of ${text(gap, "length")}: ${text(meanField, "fieldStrength")} in the mean.`,
+    `With both top loads at breakout, points left out, ${text(left.breakoutVoltage, "voltage")} and ${text(right.breakoutVoltage, "voltage")}, ${phase}, ${text(voltageBetween, "voltage")} stand across the gap of ${text(gap, "length")}: ${text(meanField, "fieldStrength")} in the mean.`,
     sparkSentence(pair, text),
   ];
 }
