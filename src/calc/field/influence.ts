@@ -98,6 +98,22 @@ function fillOwnInfluence(
 }
 
 /**
+ * A node's strip meets itself at about 0.18 of its width. A strip of another electrode that lies nearer
+ * than that would be bound more tightly than to itself, and the energy of opposite charges on the two
+ * negative; where parts all but touch, strips count as this part of their width apart.
+ */
+const NEAREST_STRIPS = 0.25;
+
+/** Inverse mean distance of strips of two electrodes. */
+function mutualPart(at: Electrode, from: Electrode, i: number, j: number): number {
+  const radial = at.radius[i] - from.radius[j];
+  const axial = at.height[i] - from.height[j];
+  const nearest = NEAREST_STRIPS * Math.max(at.share[i], from.share[j]);
+  const apart = Math.sqrt(Math.max(axial * axial, nearest * nearest - radial * radial));
+  return inverseMeanDistance(at.radius[i], apart, from.radius[j], 0);
+}
+
+/**
  * Fills a block of a matrix with the potential, V, at each node of `at` per charge, C, of each node of
  * `from`.
  * @param mirrors null: free space
@@ -118,7 +134,7 @@ export function fillInfluence(
   }
   for (let i = 0; i < at.radius.length; i++) {
     for (let j = 0; j < from.radius.length; j++) {
-      let value = inverseMeanDistance(at.radius[i], at.height[i], from.radius[j], from.height[j]);
+      let value = mutualPart(at, from, i, j);
       if (mirrors) value += imagePart(at.radius[i], at.height[i], from.radius[j], from.height[j], mirrors);
       matrix[(row + i) * stride + column + j] = COULOMB_CONSTANT * value;
     }
