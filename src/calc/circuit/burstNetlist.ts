@@ -121,7 +121,7 @@ export function burstNetlist(network: Network, drive: BurstDrive, options: Burst
     ...modeLines(modes, primary.inductance),
     ...loadLines(load),
     `.tran ${spiceNumber(period / 200)} ${spiceNumber(until)} 0 ${spiceNumber(period / STEPS_PER_PERIOD)} uic`,
-    ".options reltol=1e-5 abstol=1e-6 vntol=1e-4 chgtol=1e-14 method=trap",
+    ".options reltol=1e-5 abstol=1e-4 vntol=1e-2 chgtol=1e-14 method=trap",
     ".print tran I(Vsense) V(top) V(up)",
     ".end",
     "",

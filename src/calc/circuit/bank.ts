@@ -1,0 +1,130 @@
+/** Stress of the tank's capacitors, and arrangements of units for a wanted bank. */
+import type { CapacitorUnit, Tank } from "../design-parts";
+
+/** What a bank has to stand. */
+export interface BankDuty {
+  /** V and A, magnitudes, of the whole bank */
+  peakVoltage: number;
+  peakCurrent: number;
+  /** A, over time as well as bursts */
+  rmsCurrent: number;
+  /** Hz, at which the current flows */
+  frequency: number;
+}
+
+export interface UnitStress {
+  /** V */
+  peakVoltage: number;
+  /** V over the bursts' and pauses' time, of a sine at the frequency */
+  rmsVoltage: number;
+  /** A */
+  peakCurrent: number;
+  rmsCurrent: number;
+  /** W, of one unit */
+  loss: number;
+  /** limit over stress: above 1 is within the data sheet */
+  voltageMargin: number;
+  peakCurrentMargin: number;
+  rmsCurrentMargin: number;
+}
+
+/** Ω in series at a frequency: tan δ/(2πfC). */
+export function dissipationResistance(
+  { capacitance, dissipationFactor }: CapacitorUnit,
+  frequency: number,
+): number {
+  return frequency > 0 ? dissipationFactor / (2 * Math.PI * frequency * capacitance) : 0;
+}
+
+function margin(limit: number, stress: number): number {
+  return stress > 0 ? limit / stress : Number.POSITIVE_INFINITY;
+}
+
+/**
+ * Stress of one unit of a bank of equal ones, which share voltage and current equally.
+ * Source: U = I/(2πfC), P = I²·tan δ/(2πfC).
+ */
+export function unitStress({ unit, unitsInSeries, strings }: Tank, duty: BankDuty): UnitStress {
+  const peakVoltage = duty.peakVoltage / unitsInSeries;
+  const peakCurrent = duty.peakCurrent / strings;
+  const rmsCurrent = duty.rmsCurrent / strings;
+  const reactance = duty.frequency > 0 ? 1 / (2 * Math.PI * duty.frequency * unit.capacitance) : 0;
+  return {
+    peakVoltage,
+    rmsVoltage: rmsCurrent * reactance,
+    peakCurrent,
+    rmsCurrent,
+    loss: rmsCurrent ** 2 * dissipationResistance(unit, duty.frequency),
+    voltageMargin: margin(unit.dcVoltage, peakVoltage),
+    peakCurrentMargin: margin(unit.peakCurrent, peakCurrent),
+    rmsCurrentMargin: margin(unit.rmsCurrent, rmsCurrent),
+  };
+}
+
+/** RMS over bursts and pauses from one burst's ∫i²dt, A. */
+export function rmsOfBursts(squareCurrentTime: number, repetitionRate: number): number {
+  return Math.sqrt(squareCurrentTime * repetitionRate);
+}
+
+export interface ArrangementWish {
+  /** F */
+  capacitance: number;
+  /** relative difference from it that passes */
+  tolerance: number;
+  duty: BankDuty;
+  /** least limit over stress */
+  margin: number;
+  /** price of one unit, in whatever money; null where it is not given */
+  unitCost: number | null;
+}
+
+export interface Arrangement {
+  unitsInSeries: number;
+  strings: number;
+  units: number;
+  /** F */
+  capacitance: number;
+  /** relative, from the wanted one */
+  deviation: number;
+  stress: UnitStress;
+  cost: number | null;
+}
+
+const MOST_IN_SERIES = 40;
+const MOST_UNITS = 400;
+
+function arrangement(
+  unit: CapacitorUnit,
+  wish: ArrangementWish,
+  unitsInSeries: number,
+  strings: number,
+): Arrangement {
+  const capacitance = (unit.capacitance * strings) / unitsInSeries;
+  const units = unitsInSeries * strings;
+  return {
+    unitsInSeries,
+    strings,
+    units,
+    capacitance,
+    deviation: capacitance / wish.capacitance - 1,
+    stress: unitStress({ unit, unitsInSeries, strings }, wish.duty),
+    cost: wish.unitCost === null ? null : wish.unitCost * units,
+  };
+}
+
+function passes({ deviation, units, stress }: Arrangement, { tolerance, margin }: ArrangementWish): boolean {
+  const margins = [stress.voltageMargin, stress.peakCurrentMargin, stress.rmsCurrentMargin];
+  return units <= MOST_UNITS && Math.abs(deviation) <= tolerance && margins.every((each) => each >= margin);
+}
+
+/** Arrangements of a unit that make a wanted bank within every margin, fewest units first. */
+export function proposeArrangements(unit: CapacitorUnit, wish: ArrangementWish): Arrangement[] {
+  return Array.from({ length: MOST_IN_SERIES }, (_, index) => index + 1)
+    .flatMap((unitsInSeries) => {
+      const strings = (wish.capacitance * unitsInSeries) / unit.capacitance;
+      const counts = new Set([Math.max(1, Math.floor(strings)), Math.ceil(strings)]);
+      return [...counts].map((count) => arrangement(unit, wish, unitsInSeries, count));
+    })
+    .filter((each) => passes(each, wish))
+    .sort((a, b) => a.units - b.units || Math.abs(a.deviation) - Math.abs(b.deviation));
+}

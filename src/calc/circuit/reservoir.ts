@@ -1,0 +1,95 @@
+/** Charging, discharging and heating of the reservoir. */
+
+/** V of direct current that is taken as safe to touch in dry rooms: IEC 61010-1 (2010), 6.3.1, normal condition. */
+export const SAFE_VOLTAGE = 60;
+
+export interface Discharge {
+  /** s until the bus is at the safe voltage; 0 where it is never above, Infinity without a resistor */
+  timeToSafe: number;
+  /** W in the resistor at the full bus voltage */
+  power: number;
+  /** J at the full bus voltage */
+  energy: number;
+}
+
+/**
+ * Discharge of a reservoir through its resistor.
+ * @param voltage V, of the bus
+ * @param resistance Ω; Infinity for none
+ * Source: t = RC·ln(U/60 V), P = U²/R, any textbook of circuits.
+ */
+export function discharge(capacitance: number, voltage: number, resistance: number): Discharge {
+  return {
+    timeToSafe: voltage > SAFE_VOLTAGE ? resistance * capacitance * Math.log(voltage / SAFE_VOLTAGE) : 0,
+    power: voltage ** 2 / resistance,
+    energy: 0.5 * capacitance * voltage ** 2,
+  };
+}
+
+/**
+ * Largest current into an empty capacitance from a steady voltage through a resistance and an inductance:
+ * the step response of a series circuit at its first maximum.
+ * Source: underdamped t = atan(ω/α)/ω, overdamped likewise with atanh; any textbook of circuits.
+ * @returns A; Infinity for an ideal source
+ */
+export function inrushPeak(
+  voltage: number,
+  resistance: number,
+  inductance: number,
+  capacitance: number,
+): number {
+  if (inductance <= 0) return voltage / resistance;
+  const decay = resistance / (2 * inductance);
+  const square = 1 / (inductance * capacitance) - decay * decay;
+  const omega = Math.sqrt(Math.abs(square));
+  if (omega < 1e-6 * decay) return voltage / (inductance * decay * Math.E);
+  const time = (square > 0 ? Math.atan2(omega, decay) : Math.atanh(omega / decay)) / omega;
+  const rise = square > 0 ? Math.sin(omega * time) : Math.sinh(omega * time);
+  return (voltage / (inductance * omega)) * Math.exp(-decay * time) * rise;
+}
+
+export interface Precharge {
+  /** A at the mains' crest */
+  peakCurrent: number;
+  /** s to 95 % of the full voltage from a steady source: from rectified mains it takes longer */
+  time: number;
+  /** J that the resistor takes: as much as the reservoir stores */
+  energy: number;
+}
+
+/** Charging an empty reservoir through a resistor, from a steady voltage. Source: as above, 3RC. */
+export function precharge(capacitance: number, voltage: number, resistance: number): Precharge {
+  return {
+    peakCurrent: voltage / resistance,
+    time: resistance * capacitance * Math.log(20),
+    energy: 0.5 * capacitance * voltage ** 2,
+  };
+}
+
+/**
+ * RMS current of the reservoir, A: what the rectifier's pulses and the bursts' each have beyond the mean,
+ * added as squares because nothing ties one to the other.
+ * @param rectifierRms A, and its mean, out of the rectifier
+ * @param burstSquareTime A²s that one burst draws
+ */
+export function reservoirRmsCurrent(
+  rectifierRms: number,
+  mean: number,
+  burstSquareTime: number,
+  repetitionRate: number,
+): number {
+  const charging = Math.max(rectifierRms ** 2 - mean ** 2, 0);
+  const bursts = Math.max(burstSquareTime * repetitionRate - mean ** 2, 0);
+  return Math.sqrt(charging + bursts);
+}
+
+/** A; preferred fuse ratings, IEC 60269-1 (figures from memory). */
+const FUSE_RATINGS = [2, 4, 6, 10, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125, 160, 200, 250];
+
+/**
+ * Preferred fuse rating above 1.25 times the mains current, a hint for the licensed person who decides; the
+ * factor is common practice, no source. Null beyond the list.
+ */
+export function fuseHint(mainsCurrent: number): number | null {
+  return FUSE_RATINGS.find((rating) => rating >= 1.25 * mainsCurrent) ?? null;
+}

@@ -1,0 +1,96 @@
+/** Losses and temperature of one switching device, and the power of its gate. */
+import type { Drive } from "../design-parts";
+import type { HalfCycle } from "./burstRecord";
+import type { BurstResult } from "./burstResult";
+import { type HeatPulse, type JunctionRise, repeatedRise } from "./foster";
+
+export interface SwitchLosses {
+  /** J a burst in one device */
+  conductionEnergy: number;
+  turnOffEnergy: number;
+  /** W in one device, mean */
+  power: number;
+  /** K */
+  rise: JunctionRise;
+  peakJunction: number;
+  meanJunction: number;
+  /** K left below the limit at the worst moment */
+  margin: number;
+  /** A in one device */
+  peakCurrent: number;
+  turnOffCurrent: number;
+}
+
+/** Power of one device in a half cycle of the pair that it belongs to, and the energy of its turn-off. */
+function heatPulse(drive: Drive, half: HalfCycle, own: boolean): HeatPulse {
+  const { onStateVoltage, onStateResistance, parallelDevices } = drive.switch;
+  const duration = half.to - half.from;
+  if (!own) return { duration, power: 0, energyAtEnd: 0 };
+  const conducted = onStateVoltage * half.charge + (onStateResistance / parallelDevices) * half.squareCurrent;
+  return {
+    duration,
+    power: conducted / parallelDevices / duration,
+    energyAtEnd: half.turnOffEnergy / parallelDevices,
+  };
+}
+
+/** The half cycles as heat in a device that conducts in every other one; of the two kinds, the warmer. */
+function heatPulses(drive: Drive, { halfCycles }: BurstResult): HeatPulse[][] {
+  return [0, 1].map((which) => halfCycles.map((half, index) => heatPulse(drive, half, index % 2 === which)));
+}
+
+function energyOf(pulses: readonly HeatPulse[]): { conduction: number; turnOff: number } {
+  return {
+    conduction: pulses.reduce((sum, { power, duration }) => sum + power * duration, 0),
+    turnOff: pulses.reduce((sum, { energyAtEnd }) => sum + energyAtEnd, 0),
+  };
+}
+
+/**
+ * Losses of one device from a burst's own half cycles, repeated at a rate.
+ * A device and its diode are taken as one, so that what the diode carries heats the device too; turn-on and the
+ * diode's recovery are not in it: with feedback from the current they are small.
+ */
+export function switchLosses(drive: Drive, burst: BurstResult, repetitionRate: number): SwitchLosses {
+  const { thermal, caseTemperature, junctionLimit, parallelDevices } = drive.switch;
+  const period = repetitionRate > 0 ? 1 / repetitionRate : Number.MAX_VALUE;
+  const candidates = heatPulses(drive, burst).map((pulses) => ({
+    pulses,
+    rise: repeatedRise(thermal, pulses, period),
+  }));
+  const { pulses, rise } = candidates[0].rise.peak >= candidates[1].rise.peak ? candidates[0] : candidates[1];
+  const { conduction, turnOff } = energyOf(pulses);
+  const largestTurnOff = burst.turnOffs.reduce((most, { current }) => Math.max(most, current), 0);
+  return {
+    conductionEnergy: conduction,
+    turnOffEnergy: turnOff,
+    power: (conduction + turnOff) * repetitionRate,
+    rise,
+    peakJunction: caseTemperature + rise.peak,
+    meanJunction: caseTemperature + rise.mean,
+    margin: junctionLimit - caseTemperature - rise.peak,
+    peakCurrent: burst.peakPrimaryCurrent.value / parallelDevices,
+    turnOffCurrent: largestTurnOff / parallelDevices,
+  };
+}
+
+export interface GateDrive {
+  /** A, at the start of each change: the swing over the gate resistance; Infinity without one */
+  peakCurrent: number;
+  /** J of one device's charge up and down */
+  energyPerCycle: number;
+  /** W for all devices, mean */
+  power: number;
+}
+
+/** Gate charge and its power. Source: E = Q·ΔU a cycle, data-sheet practice of every maker. */
+export function gateDrive(drive: Drive, burst: BurstResult, repetitionRate: number): GateDrive {
+  const { gateCharge, gateVoltage, gateResistance, parallelDevices } = drive.switch;
+  const energyPerCycle = gateCharge * gateVoltage;
+  const devices = (drive.bridge === "full" ? 2 : 1) * parallelDevices;
+  return {
+    peakCurrent: gateVoltage / gateResistance,
+    energyPerCycle,
+    power: burst.gates.length * devices * energyPerCycle * repetitionRate,
+  };
+}

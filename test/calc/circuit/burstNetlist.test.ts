@@ -1,0 +1,97 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { simulateBurst } from "../../../src/calc/circuit/burst";
+import type { BurstDrive } from "../../../src/calc/circuit/burstDrive";
+import { burstNetlist } from "../../../src/calc/circuit/burstNetlist";
+import type { Network } from "../../../src/calc/circuit/network";
+import { polePair } from "../../../src/calc/circuit/poles";
+import { network, primaryFrequency, STIFF_DRIVE } from "./drivenNetworks";
+import { largest, simulate } from "./simulator";
+
+function driveOf(of: Network, part: Partial<BurstDrive>): BurstDrive {
+  const period = 1 / primaryFrequency(of);
+  const commutation = {
+    mode: "primary current" as const,
+    leadTime: 0.05 * period,
+    delay: 0.03 * period,
+    deadTime: 0.02 * period,
+    frequency: null,
+  };
+  return {
+    ...STIFF_DRIVE,
+    reservoirCapacitance: 2e-3,
+    reservoirSeriesResistance: 0.01,
+    onStateVoltage: 1,
+    onStateResistance: 5e-3,
+    commutation,
+    onTime: 10 * period,
+    ...part,
+  };
+}
+
+/** Deviations of peak primary current and top voltage from ngspice on the exported netlist. */
+async function deviations(of: Network, drive: BurstDrive): Promise<[number, number]> {
+  const until = 1.2 * drive.onTime;
+  const column = await simulate(burstNetlist(of, drive, { until }));
+  const ours = simulateBurst(of, drive)!;
+  expect(ours.peakTopVoltage.time).toBeLessThan(until);
+  return [
+    ours.peakPrimaryCurrent.value / largest(column("i(vsense)")) - 1,
+    ours.peakTopVoltage.value / largest(column("v(top)")) - 1,
+  ];
+}
+
+function samples(count: number, seed: number): { index: number; of: Network }[] {
+  return fc.sample(network, { numRuns: count, seed }).map((of, index) => ({ index, of }));
+}
+
+/** Whether the feedback is far from the flip between the poles: a primary below the secondary by a good part. */
+function farFromFlip({ primary, modes, load }: Network): boolean {
+  const own = 1 / Math.sqrt(primary.inductance * primary.capacitance);
+  const secondary =
+    1 / Math.sqrt(modes[0].inductance * (modes[0].capacitance + 0.5 * (load?.capacitance ?? 0)));
+  return Math.abs(own / secondary - 1) > 0.03;
+}
+
+describe("the netlist of a burst, in ngspice", () => {
+  it.each(samples(25, 11))(
+    "agrees within 0.5 % at a fixed frequency: network $index",
+    async ({ index, of }) => {
+      const poles = polePair({ ...of, load: null })!;
+      const frequency = index % 2 === 0 ? poles.lower.frequency : poles.upper.frequency;
+      const { commutation } = driveOf(of, {});
+      const drive = driveOf(of, {
+        bridge: index % 2 === 0 ? "full" : "half",
+        commutation: { ...commutation, mode: "fixed frequency", frequency },
+      });
+      for (const deviation of await deviations(of, drive))
+        expect(Math.abs(deviation), JSON.stringify(deviation)).toBeLessThan(5e-3);
+    },
+  );
+
+  it.each(
+    samples(30, 12)
+      .filter(({ of }) => farFromFlip(of))
+      .slice(0, 25),
+  )("agrees within 1 % with feedback from the current: network $index", async ({ index, of }) => {
+    const drive = driveOf(of, { bridge: index % 2 === 0 ? "full" : "half" });
+    for (const deviation of await deviations(of, drive))
+      expect(Math.abs(deviation), JSON.stringify(deviation)).toBeLessThan(1e-2);
+  });
+
+  it("agrees within 1 % where the feedback has neither delay nor lead", async () => {
+    const [{ of }] = samples(1, 13);
+    const commutation = { ...STIFF_DRIVE.commutation };
+    for (const deviation of await deviations(of, driveOf(of, { commutation })))
+      expect(Math.abs(deviation), JSON.stringify(deviation)).toBeLessThan(1e-2);
+  });
+
+  it("is one transient analysis without a control block", () => {
+    const [{ of }] = samples(1, 14);
+    const text = burstNetlist(of, driveOf(of, {}), { title: "Left\ncoil" });
+    expect(text.split("\n")[0]).toBe("* Left coil: one burst");
+    expect(text.match(/^\.tran/gm)).toHaveLength(1);
+    expect(text).not.toContain(".control");
+    expect(text).not.toMatch(/NaN|undefined|Infinity/);
+  });
+});
