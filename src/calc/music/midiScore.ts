@@ -25,6 +25,8 @@ const PERCUSSION_CHANNEL = 9;
 const MOST_EVENTS = 1_000_000;
 /** s; longer files have a broken delta time, or are no performance */
 const LONGEST = 6 * 3600;
+/** s; common practice, no source */
+const LONGEST_NOTE = 600;
 
 /** One clean track as a whole file of format 0, which is what the library reads. */
 function trackFile(bytes: readonly number[], division: number): number[] {
@@ -116,6 +118,26 @@ function trackParts(track: Track, index: number, map: TempoMap): ScorePart[] {
   }));
 }
 
+/** s */
+function lastEnd(parts: readonly ScorePart[]): number {
+  return parts.reduce((last, part) => part.notes.reduce((end, note) => Math.max(end, note.end), last), 0);
+}
+
+/** A note that nothing ends is a broken file's; held to its end it would bury every other in pulses. */
+function endStuckNotes(parts: readonly ScorePart[], reports: string[]): ScorePart[] {
+  let stuck = 0;
+  const ended = parts.map((part) => ({
+    ...part,
+    notes: part.notes.map((note) => {
+      if (note.end - note.start <= LONGEST_NOTE) return note;
+      stuck++;
+      return { ...note, end: note.start + LONGEST_NOTE };
+    }),
+  }));
+  if (stuck > 0) reports.push(`Notes held for more than ten minutes end there: ${stuck}.`);
+  return ended;
+}
+
 /**
  * Reads a file as far as it can be read.
  * @param bytes the whole file
@@ -134,16 +156,13 @@ export function midiScore(bytes: Uint8Array): MidiReading {
   const parts = tracks
     .flatMap((track, index) => trackParts(track, index, map))
     .filter((part) => part.notes.length > 0);
-  const duration = parts.reduce(
-    (longest, part) => part.notes.reduce((end, note) => Math.max(end, note.end), longest),
-    0,
-  );
   if (parts.length === 0) return { ok: false, message: "This file can be read, but no note is in it." };
-  if (duration > LONGEST) {
+  if (lastEnd(parts) > LONGEST) {
     return {
       ok: false,
       message: "By its delta times this file lasts more than six hours; one of them is broken.",
     };
   }
-  return { ok: true, score: { parts, duration, tempos: map.tempos, reports } };
+  const ended = endStuckNotes(parts, reports);
+  return { ok: true, score: { parts: ended, duration: lastEnd(ended), tempos: map.tempos, reports } };
 }
