@@ -64,6 +64,11 @@ describe("the rules", () => {
       "Inner radius of 50.00 mm puts the primary's conductor inside the secondary, which reaches to 67.62 mm.",
     ],
     [
+      "conductor-close-to-winding",
+      { "topLoad.elements.0.outerDiameter": 0.354, "topLoad.elements.0.centreHeight": 0.6 },
+      "this conductor leaves 4.129 mm of air to the winding; below 5.600 mm it flashes over",
+    ],
+    [
       "below-usual-range",
       { "air.pressure": 20000 },
       "Air pressure of 200.0 hPa is outside the range this model is meant for, which begins at 500.0 hPa.",

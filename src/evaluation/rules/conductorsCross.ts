@@ -1,3 +1,4 @@
+import { cylinderGap } from "../../calc/coil/conductors";
 import { conductorsStage } from "../stages/secondaryField";
 import { judgeWhen, type Rule } from "./rule";
 
@@ -68,5 +69,34 @@ export const primaryNotSolved: Rule = {
       limit: null,
       remedy: "check turns, pitch, inclination and inner radius",
     }));
+  },
+};
+
+/** Of the winding's length: nearer conductors crowd its charge more closely than the charge functions can follow. */
+const CLOSE = 0.01;
+
+export const closeToWinding: Rule = {
+  code: "conductor-close-to-winding",
+  severity: "warning",
+  sentence:
+    "{field}: this conductor leaves {value} of air to the winding; below {limit} it flashes over, and the resonance may be off by a per cent.",
+  judge: (design) => {
+    const { coil, crossings } = conductorsStage(design);
+    if (!coil || crossings.length > 0) return [];
+    const limit = CLOSE * coil.winding.length;
+    const nearest = new Map<string, number>();
+    for (const round of [...coil.topLoad, ...coil.primary, ...(coil.rail ? [coil.rail] : [])]) {
+      const gap = cylinderGap(round, coil.winding);
+      nearest.set(round.path, Math.min(gap, nearest.get(round.path) ?? gap));
+    }
+    return [...nearest]
+      .filter(([, gap]) => gap < limit)
+      .map(([path, gap]) => ({
+        where: fieldOf(path),
+        quantity: fieldOf(path),
+        value: gap,
+        limit,
+        remedy: "leave more air between it and the winding",
+      }));
   },
 };

@@ -1,5 +1,5 @@
 /** Every rule, each with its test; the findings of a design are what they say, in this order. */
-import { conductorsCross, primaryNotSolved, secondaryNotSolved } from "./conductorsCross";
+import { closeToWinding, conductorsCross, primaryNotSolved, secondaryNotSolved } from "./conductorsCross";
 import { currentsNotComputed } from "./drive";
 import { aboveRange, belowRange } from "./fieldRange";
 import { primaryInsideFormer, tapPastEnd, tubeThickerThanPitch, wallThickerThanTube } from "./primaryFits";
@@ -20,6 +20,7 @@ export const RULES: readonly Rule[] = [
   secondaryNotSolved,
   primaryNotSolved,
   noSuggestedTap,
+  closeToWinding,
   couplingHigh,
   gradientHigh,
   belowRange,
