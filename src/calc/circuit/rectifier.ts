@@ -47,7 +47,7 @@ export function noLoadBusVoltage({ arrangement, mainsVoltage }: Supply): number 
 }
 
 const STEPS_PER_PULSE = 600;
-const MOST_PULSES = 400;
+const MOST_PULSES = 4000;
 /** Ω, least resistance of a source: an ideal one would charge in no time. */
 const LEAST_RESISTANCE = 1e-3;
 
@@ -150,17 +150,21 @@ function changePlaces(bus: Bus): void {
   [bus.charged, bus.waiting] = [bus.waiting, bus.charged];
 }
 
+/** Whether a pulse left the bus where it found it, against the charge that went through. */
+function repeats(change: number, loop: Loop, { charge }: Pulse): boolean {
+  return Math.abs(change) * loop.capacitance <= 1e-4 * charge;
+}
+
 function steadyPulse(rectifier: Rectifier, loop: Loop, noLoad: number): Pulse {
-  const doubler = rectifier.supply.arrangement === "doubler";
+  const { arrangement } = rectifier.supply;
+  const doubler = arrangement === "doubler";
   const bus: Bus = { charged: noLoad / (doubler ? 2 : 1), waiting: noLoad / 2, current: 0 };
-  let [before, pulse] = [Number.NaN, runPulse(rectifier, loop, bus, noLoad)];
-  for (let count = 0; count < MOST_PULSES; count++) {
-    if (Math.abs(pulse.voltageTime - before) < 1e-7 * Math.abs(before)) break;
-    before = pulse.voltageTime;
+  for (let count = 1; ; count++) {
+    const before = busOf(arrangement, bus);
+    const pulse = runPulse(rectifier, loop, bus, noLoad);
+    if (repeats(busOf(arrangement, bus) - before, loop, pulse) || count === MOST_PULSES) return pulse;
     if (doubler) changePlaces(bus);
-    pulse = runPulse(rectifier, loop, bus, noLoad);
   }
-  return pulse;
 }
 
 /** RMS in a line over that of the rectifier's output: in three phases a line carries four pulses of six. */
