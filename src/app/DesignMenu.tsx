@@ -1,7 +1,7 @@
 import { Menu, type MenuEntry } from "../ui/Menu";
 import { useShow } from "../workbench/hooks";
 import { workbench } from "../workbench/session";
-import { saveDesign, saveShow } from "./files";
+import { saveDesign, saveNetlist, saveShow } from "./files";
 
 /** The designs of the show and what can be done with them; deleting is a step that can be taken back. */
 export function DesignMenu({ onImport }: { onImport: () => void }) {
@@ -22,6 +22,7 @@ export function DesignMenu({ onImport }: { onImport: () => void }) {
     { kind: "action", label: "Rename", run: () => document.getElementById("design-title")?.focus() },
     { kind: "action", label: "Duplicate", run: () => workbench.duplicateDesign(show.open) },
     { kind: "action", label: "Export design as a file", keys: "Ctrl S", run: () => saveDesign(show.open) },
+    { kind: "action", label: "Export netlist for a circuit simulator", run: () => saveNetlist(open) },
     { kind: "action", label: "Delete", icon: "remove", run: () => workbench.deleteDesign(show.open) },
     { kind: "heading", label: "More" },
     { kind: "action", label: "New design", icon: "plus", run: () => workbench.newDesign() },

@@ -1,3 +1,6 @@
+import { responseNetlist } from "../calc/circuit/responseNetlist";
+import { type Design, fileName } from "../design/design";
+import { responseNetwork } from "../evaluation/evaluate";
 import type { TextFile } from "../workbench/documents";
 import { workbench } from "../workbench/session";
 
@@ -14,8 +17,8 @@ export function chooseFile(): Promise<File | null> {
 }
 
 /** Hands a text to the browser as a file to keep. */
-function saveFile({ fileName, text }: TextFile) {
-  const address = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+function saveFile({ fileName, text }: TextFile, type = "application/json") {
+  const address = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement("a");
   link.href = address;
   link.download = fileName;
@@ -25,6 +28,16 @@ function saveFile({ fileName, text }: TextFile) {
 
 export function saveDesign(id: string) {
   saveFile(workbench.exportDesign(id));
+}
+
+/** Saves the coupled circuit for a circuit simulator; false where the design has none. */
+export function saveNetlist(design: Design): boolean {
+  const network = responseNetwork(design, true);
+  const text = network && responseNetlist(network, { loaded: network.load !== null, title: design.title });
+  if (!text) return false;
+  const name = fileName(design.title, "design").replace(/\.coilwright-design\.json$/, ".cir");
+  saveFile({ fileName: name, text }, "text/plain");
+  return true;
 }
 
 export function saveShow() {

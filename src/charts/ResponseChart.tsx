@@ -1,7 +1,7 @@
 import type { ResponsePoint } from "../evaluation/evaluation";
 import { formatQuantity } from "../units/format";
 import { useEvaluation, useUnitSystem } from "../workbench/hooks";
-import { type Domain, logDomain } from "./axis";
+import { type Domain, innerDomain, logDomain } from "./axis";
 import { Chart } from "./Chart";
 import styles from "./Chart.module.css";
 import type { Curve, Marker } from "./curve";
@@ -10,6 +10,14 @@ type Value = (point: ResponsePoint) => number;
 
 const gain: Value = (point) => point.topVoltagePerVolt;
 const impedance: Value = (point) => point.inputImpedance.magnitude;
+const phase: Value = (point) => point.inputImpedance.phase;
+const current: Value = (point) => 1 / point.inputImpedance.magnitude;
+
+/** Steps that the frequency axis is rounded to. */
+const X_STEPS = 12;
+
+/** rad, a passive network's phase stays within it */
+const QUARTER_TURN = { from: -Math.PI / 2, to: Math.PI / 2 };
 
 function points(curve: readonly ResponsePoint[], value: Value): { x: number; y: number }[] {
   return curve.map((point) => ({ x: point.frequency, y: value(point) }));
@@ -36,7 +44,7 @@ export function ResponseChart() {
   const frequency = (value: number): string => formatQuantity(value, "frequency", system, 4).text;
   const x = {
     label: "frequency",
-    domain: { from: curve[0].frequency, to: curve[curve.length - 1].frequency },
+    domain: innerDomain({ from: curve[0].frequency, to: curve[curve.length - 1].frequency }, X_STEPS),
     format: frequency,
   };
   const markers: Marker[] = [
@@ -55,6 +63,7 @@ export function ResponseChart() {
   ];
   const gains = pair(gain, "--field");
   const impedances = pair(impedance, "--copper");
+  const currents = pair(current, "--winding");
   return (
     <>
       <Chart
@@ -79,6 +88,29 @@ export function ResponseChart() {
           format: (value) => formatQuantity(value, "resistance", system, 3).text,
         }}
         curves={impedances}
+        markers={markers}
+      />
+      <Chart
+        title="Phase"
+        x={x}
+        y={{
+          label: "of the input impedance; a bridge can lock where it is zero",
+          domain: QUARTER_TURN,
+          format: (value) => formatQuantity(value, "angle", system, 3).text,
+        }}
+        curves={pair(phase, "--copper")}
+        markers={markers}
+      />
+      <Chart
+        title="Bridge current"
+        x={x}
+        y={{
+          label: "amperes per volt at the bridge",
+          domain: domainOf(currents),
+          log: true,
+          format: (value) => formatQuantity(value, "ratio", system, 3).text,
+        }}
+        curves={currents}
         markers={markers}
       />
     </>

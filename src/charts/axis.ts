@@ -30,6 +30,12 @@ export function roundedDomain({ from, to }: Domain, count: number): Domain {
   return { from: Math.floor(from / step + 1e-9) * step, to: Math.ceil(to / step - 1e-9) * step };
 }
 
+/** A domain narrowed to round numbers: it stands still while its ends drift a little. */
+export function innerDomain({ from, to }: Domain, count: number): Domain {
+  const step = roundStep((to - from) / count);
+  return { from: Math.ceil(from / step - 1e-9) * step, to: Math.floor(to / step + 1e-9) * step };
+}
+
 /** Powers of ten, and 2 and 5 between them where they are few. */
 export function logTicks({ from, to }: Domain): number[] {
   const decades = Math.log10(to / from);

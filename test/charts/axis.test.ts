@@ -1,6 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { linearTicks, logDomain, logTicks, roundedDomain, roundStep } from "../../src/charts/axis";
+import {
+  innerDomain,
+  linearTicks,
+  logDomain,
+  logTicks,
+  roundedDomain,
+  roundStep,
+} from "../../src/charts/axis";
 
 describe("the axes of the charts", () => {
   it("step by 1, 2 or 5 times a power of ten", () => {
@@ -28,6 +35,10 @@ describe("the axes of the charts", () => {
       }),
       { seed: 4 },
     );
+  });
+
+  it("are narrowed to round numbers where they should stand still", () => {
+    expect(innerDomain({ from: 93_127, to: 198_842 }, 12)).toEqual({ from: 100_000, to: 190_000 });
   });
 
   it("survive zeros and what is not finite on a log axis", () => {

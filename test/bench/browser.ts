@@ -1,0 +1,113 @@
+/**
+ * npm run bench:browser: what an edit costs the page's main thread while all charts are in sight, at full
+ * speed and at a quarter of it. No test depends on these figures.
+ */
+import { type CDPSession, chromium, type Page } from "playwright-core";
+import { preview } from "vite";
+import { findBrowser } from "../browser/support/findBrowser";
+
+const PRESSES = 80;
+const WARM_UP = 20;
+const TALL = { width: 1440, height: 2600 };
+const ARGUMENTS = [
+  "--no-sandbox",
+  "--no-zygote",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+];
+
+async function metric(session: CDPSession, name: string): Promise<number> {
+  const { metrics } = await session.send("Performance.getMetrics");
+  return metrics.find((each) => each.name === name)?.value ?? 0;
+}
+
+/** Waits until the page has shown what a press changed. */
+function settled(page: Page): Promise<void> {
+  return page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 60))));
+}
+
+async function press(page: Page, count: number): Promise<void> {
+  for (let index = 0; index < count; index++) {
+    await page.keyboard.press(index % 40 < 20 ? "ArrowRight" : "ArrowLeft");
+    await settled(page);
+  }
+}
+
+interface Cost {
+  /** ms a step, script alone */
+  script: number;
+  /** ms a step, layout and paint included */
+  task: number;
+  /** ms */
+  longest: number;
+}
+
+async function measured(page: Page, session: CDPSession): Promise<Cost> {
+  await page.getByRole("slider", { name: "Tap on the primary" }).focus();
+  await press(page, WARM_UP);
+  await page.evaluate(() => {
+    const seen: number[] = [];
+    Object.assign(window, { longTasks: seen });
+    new PerformanceObserver((list) => seen.push(...list.getEntries().map((entry) => entry.duration))).observe(
+      {
+        type: "longtask",
+      },
+    );
+  });
+  const durations = () =>
+    Promise.all(["ScriptDuration", "TaskDuration"].map((name) => metric(session, name)));
+  const before = await durations();
+  await press(page, PRESSES);
+  const [script, task] = (await durations()).map(
+    (value, index) => ((value - before[index]) * 1000) / PRESSES,
+  );
+  const longest = await page.evaluate(() =>
+    Math.max(0, ...(window as unknown as { longTasks: number[] }).longTasks),
+  );
+  return { script, task, longest };
+}
+
+function line(name: string, { script, task, longest }: Cost): string {
+  const long = longest > 0 ? `${longest.toFixed(0)} ms` : "below 50 ms";
+  return `${name.padEnd(34)} script ${script.toFixed(2)} ms   main thread ${task.toFixed(2)} ms   longest task ${long}`;
+}
+
+async function bothViews(page: Page, session: CDPSession, rate: number): Promise<void> {
+  await session.send("Emulation.setCPUThrottlingRate", { rate });
+  await page.getByRole("tab", { name: "Line-up" }).click();
+  const without = await measured(page, session);
+  await page.getByRole("tab", { name: "Charts" }).click();
+  await page.getByRole("img", { name: /^Bridge current/ }).waitFor();
+  const all = await measured(page, session);
+  console.log(line(`1/${rate} speed, everything`, all));
+  console.log(line(`1/${rate} speed, without charts`, without));
+  console.log(
+    `1/${rate} speed, the charts' share:       script ${(all.script - without.script).toFixed(2)} ms   main thread ${(all.task - without.task).toFixed(2)} ms`,
+  );
+}
+
+/** Prints a line for each speed; the page must be built. */
+export async function benchBrowser(): Promise<void> {
+  const server = await preview({ logLevel: "silent", preview: { port: 0, host: "127.0.0.1" } });
+  const { executablePath, environment } = findBrowser();
+  const browser = await chromium.launch({
+    executablePath,
+    args: ARGUMENTS,
+    env: { ...process.env, ...environment } as Record<string, string>,
+  });
+  const page = await browser.newPage({ viewport: TALL });
+  await page.goto(server.resolvedUrls?.local[0] ?? "");
+  const dialog = page.getByRole("dialog");
+  await dialog.waitFor();
+  for (const box of await dialog.getByRole("checkbox").all()) await box.check();
+  await dialog.getByRole("button").last().click();
+  await page.getByRole("img", { name: /^Bridge current/ }).waitFor();
+  const session = await page.context().newCDPSession(page);
+  await session.send("Performance.enable");
+  console.log("one step of the tap, with drawing, numbers and charts in sight, per step:");
+  for (const rate of [1, 4]) await bothViews(page, session, rate);
+  await browser.close();
+  await server.close();
+}
