@@ -161,7 +161,13 @@ describe("the over-current limit", () => {
     const result = burst({ commutation, overCurrentLimit: 300 });
     expect(result.limitReachedAt).not.toBeNull();
     expect(result.driveEnd).toBeCloseTo(result.limitReachedAt!, 12);
-    expect(drivenPeak(result)).toBeCloseTo(300, 3);
+    expect(Math.abs(result.turnOffs.at(-1)!.current)).toBeCloseTo(300, 3);
+  });
+
+  it("does not stop the current at once: the tank's own voltage drives it on", () => {
+    const peak = drivenPeak(burst({ commutation, overCurrentLimit: 300 }));
+    expect(peak).toBeGreaterThan(300);
+    expect(peak).toBeLessThan(330);
   });
 
   it("is acted on a delay later", () => {

@@ -31,10 +31,9 @@ function driveOf(of: Network, part: Partial<BurstDrive>): BurstDrive {
 
 /** Deviations of peak primary current and top voltage from ngspice on the exported netlist. */
 async function deviations(of: Network, drive: BurstDrive): Promise<[number, number]> {
-  const until = 1.2 * drive.onTime;
-  const column = await simulate(burstNetlist(of, drive, { until }));
   const ours = simulateBurst(of, drive)!;
-  expect(ours.peakTopVoltage.time).toBeLessThan(until);
+  const until = Math.max(1.2 * drive.onTime, 1.05 * ours.peakTopVoltage.time);
+  const column = await simulate(burstNetlist(of, drive, { until }));
   return [
     ours.peakPrimaryCurrent.value / largest(column("i(vsense)")) - 1,
     ours.peakTopVoltage.value / largest(column("v(top)")) - 1,
@@ -54,7 +53,7 @@ function farFromFlip({ primary, modes, load }: Network): boolean {
 }
 
 describe("the netlist of a burst, in ngspice", () => {
-  it.each(samples(25, 11))(
+  it.each(samples(6, 11))(
     "agrees within 0.5 % at a fixed frequency: network $index",
     async ({ index, of }) => {
       const poles = polePair({ ...of, load: null })!;
@@ -64,26 +63,24 @@ describe("the netlist of a burst, in ngspice", () => {
         bridge: index % 2 === 0 ? "full" : "half",
         commutation: { ...commutation, mode: "fixed frequency", frequency },
       });
-      for (const deviation of await deviations(of, drive))
-        expect(Math.abs(deviation), JSON.stringify(deviation)).toBeLessThan(5e-3);
+      for (const deviation of await deviations(of, drive)) expect(Math.abs(deviation)).toBeLessThan(5e-3);
     },
   );
 
   it.each(
-    samples(30, 12)
+    samples(12, 12)
       .filter(({ of }) => farFromFlip(of))
-      .slice(0, 25),
+      .slice(0, 6),
   )("agrees within 1 % with feedback from the current: network $index", async ({ index, of }) => {
     const drive = driveOf(of, { bridge: index % 2 === 0 ? "full" : "half" });
-    for (const deviation of await deviations(of, drive))
-      expect(Math.abs(deviation), JSON.stringify(deviation)).toBeLessThan(1e-2);
+    for (const deviation of await deviations(of, drive)) expect(Math.abs(deviation)).toBeLessThan(1e-2);
   });
 
   it("agrees within 1 % where the feedback has neither delay nor lead", async () => {
     const [{ of }] = samples(1, 13);
     const commutation = { ...STIFF_DRIVE.commutation };
     for (const deviation of await deviations(of, driveOf(of, { commutation })))
-      expect(Math.abs(deviation), JSON.stringify(deviation)).toBeLessThan(1e-2);
+      expect(Math.abs(deviation)).toBeLessThan(1e-2);
   });
 
   it("is one transient analysis without a control block", () => {

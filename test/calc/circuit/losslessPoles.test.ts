@@ -5,7 +5,9 @@ import { polePair } from "../../../src/calc/circuit/poles";
 
 const TWO: Network = {
   primary: { inductance: 5.6e-6, resistance: 0, capacitance: 33e-9 },
-  modes: [{ inductance: 0.0169, resistance: 0, capacitance: 11.2e-12, mutual: 0.13 * Math.sqrt(5.6e-6 * 0.0169) }],
+  modes: [
+    { inductance: 0.0169, resistance: 0, capacitance: 11.2e-12, mutual: 0.13 * Math.sqrt(5.6e-6 * 0.0169) },
+  ],
   load: null,
 };
 
