@@ -1,3 +1,4 @@
+import { heightAtTurn, radiusAtTurn } from "../calc/coil/primaryGeometry";
 import { cautions, practiceSentence } from "../design/cautions";
 import { formatQuantity } from "../units/format";
 import { useDesign, useEvaluation, useUnitSystem } from "../workbench/hooks";
@@ -7,6 +8,9 @@ import { FieldRow, ResultRow, Row } from "./Rows";
 import { SheetDrawing } from "./SheetDrawing";
 import { TurnTable } from "./TurnTable";
 
+/** With more elements than these the column beside the drawing is set closer, so that it stays on the page. */
+const ROOMY_ELEMENTS = 4;
+
 function isoDate(date: Date): string {
   const pad = (value: number): string => String(value).padStart(2, "0");
   return `${date.getFullYear()}-${pad(date.getMonth() + 1)}-${pad(date.getDate())}`;
@@ -14,10 +18,13 @@ function isoDate(date: Date): string {
 
 function TapBlock() {
   const system = useUnitSystem();
-  const tap = useDesign((design) => design.primary.tap);
+  const primary = useDesign((design) => design.primary);
   const tuning = useEvaluation((evaluation) => evaluation.tuning);
   const turns = (value: number | null | undefined): string => formatQuantity(value, "turns", system).text;
+  const length = (value: number): string => formatQuantity(value, "length", system).text;
   const band = tuning?.suggestedTapBand;
+  const { tap } = primary;
+  const onConductor = tap > 0 && tap <= primary.turns;
   return (
     <Block title="Tap">
       <p className={styles.tap}>{turns(tap)}</p>
@@ -28,36 +35,37 @@ function TapBlock() {
           text={band ? `${turns(band.low)} … ${turns(band.high)}` : "–"}
         />
         <Row label="State" text={tuning?.tuned ? "tuned" : "not tuned"} />
+        <Row
+          label="Radius and height there"
+          text={
+            onConductor ? `${length(radiusAtTurn(primary, tap))}, ${length(heightAtTurn(primary, tap))}` : "–"
+          }
+        />
+        <ResultRow id="primary.conductorLength" />
       </dl>
     </Block>
   );
 }
 
 function TopLoadBlock() {
-  const elements = useDesign((design) => design.topLoad.elements);
+  const { elements, breakoutPoint } = useDesign((design) => design.topLoad);
   const system = useUnitSystem();
   const length = (value: number): string => formatQuantity(value, "length", system).text;
   return (
     <Block title="Top load">
       <dl>
-        {elements.map((element) => (
+        {elements.map((element, index) => (
           <Row
-            key={`${element.shape} ${element.centreHeight}`}
-            label={element.shape === "toroid" ? "Toroid, outer × tube" : "Sphere"}
+            key={index}
+            label={`${element.shape === "toroid" ? "Toroid" : "Sphere"}, centre at ${length(element.centreHeight)}`}
             text={
               element.shape === "toroid"
                 ? `${length(element.outerDiameter)} × ${length(element.tubeDiameter)}`
-                : length(element.diameter)
+                : `⌀ ${length(element.diameter)}`
             }
           />
         ))}
-        {elements.map((element) => (
-          <Row
-            key={`height ${element.shape} ${element.centreHeight}`}
-            label="Centre height"
-            text={length(element.centreHeight)}
-          />
-        ))}
+        {breakoutPoint && <FieldRow path="topLoad.breakoutPoint.length" />}
         <ResultRow id="topLoad.capacitance" />
         <ResultRow id="topLoad.breakoutVoltage" />
       </dl>
@@ -65,9 +73,21 @@ function TopLoadBlock() {
   );
 }
 
+function RailRows() {
+  const rail = useDesign((design) => design.primary.strikeRail);
+  if (!rail) return <Row label="Strike rail" text="none" />;
+  return (
+    <>
+      <FieldRow path="primary.strikeRail.radius" />
+      <FieldRow path="primary.strikeRail.height" />
+    </>
+  );
+}
+
 /** The one page that goes to the workshop, light on any theme, for A4 and Letter alike. */
 export function BuildSheet() {
   const title = useDesign((design) => design.title);
+  const dense = useDesign((design) => design.topLoad.elements.length > ROOMY_ELEMENTS);
   return (
     <article className={styles.sheet} data-theme="light" aria-label="Build sheet">
       <header className={styles.head}>
@@ -80,7 +100,7 @@ export function BuildSheet() {
       </header>
       <div className={styles.body}>
         <SheetDrawing />
-        <div className={styles.beside}>
+        <div className={dense ? `${styles.beside} ${styles.dense}` : styles.beside}>
           <TapBlock />
           <Block title="Predicted frequencies">
             <dl>
@@ -129,11 +149,10 @@ export function BuildSheet() {
             <ResultRow id="primary.inductance" label="Inductance to the tap" />
             <ResultRow id="primary.lowFrequencyInductance" label="A bridge meter reads" />
             <ResultRow id="primary.fullConductorLength" />
+            <RailRows />
           </dl>
         </Block>
-        <Block title="Primary, radius at each turn">
-          <TurnTable />
-        </Block>
+        <TurnTable />
       </div>
       <footer className={styles.cautions}>
         <p className={styles.practice}>

@@ -1,12 +1,16 @@
+import type { TurnRadius } from "../evaluation/evaluation";
 import { formatQuantity } from "../units/format";
 import { useEvaluation, useUnitSystem } from "../workbench/hooks";
+import { Block } from "./Block";
 import styles from "./BuildSheet.module.css";
+import { listedTurns, turnColumns } from "./turnList";
 
-/** The primary's radius at each turn, for laying the tube out. */
-export function TurnTable() {
-  const turns = useEvaluation((evaluation) => evaluation.primary?.turnRadii ?? []);
+/** One unit for all rows, however large the coil: it stands in the heading. */
+const LENGTH = "smallLength";
+
+function TurnColumn({ turns }: { turns: readonly TurnRadius[] }) {
   const system = useUnitSystem();
-  const length = (value: number): string => formatQuantity(value, "length", system).text;
+  const length = (value: number): string => formatQuantity(value, LENGTH, system).number;
   return (
     <table className={styles.turns}>
       <thead>
@@ -26,5 +30,22 @@ export function TurnTable() {
         ))}
       </tbody>
     </table>
+  );
+}
+
+/** The primary's radius at each turn, for laying the tube out; in columns, so that the page stays one. */
+export function TurnTable() {
+  const turns = useEvaluation((evaluation) => evaluation.primary?.turnRadii ?? []);
+  const { unit } = formatQuantity(1, LENGTH, useUnitSystem());
+  const { listed, step } = listedTurns(turns);
+  return (
+    <Block title={`Primary, radius at each turn (${unit})`}>
+      <div className={styles.turnColumns}>
+        {turnColumns(listed).map((column) => (
+          <TurnColumn key={column[0].turn} turns={column} />
+        ))}
+      </div>
+      {step > 1 && <p>One turn in {step}; between them radius and height grow evenly.</p>}
+    </Block>
   );
 }

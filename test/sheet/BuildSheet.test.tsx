@@ -21,6 +21,26 @@ describe("the build sheet", () => {
     expect(screen.getByText(/not yet computed/)).toBeInTheDocument();
   });
 
+  it("lists every element of the top load, two at one height too, and says where the tap lies", () => {
+    const toroid = { shape: "toroid", outerDiameter: 0.46, tubeDiameter: 0.11, centreHeight: 0.745 };
+    act(() =>
+      workbench.setValue("topLoad.elements", [toroid, { ...toroid, outerDiameter: 0.2, tubeDiameter: 0.05 }]),
+    );
+    act(() => workbench.setValue("primary.tap", 6));
+    render(<BuildSheet />);
+    expect(screen.getAllByText(/^Toroid, centre at 745\.0/)).toHaveLength(2);
+    expect(screen.getByText(/200\.0.*×.*50\.00/)).toBeInTheDocument();
+    // six turns of 14.5 mm from 105 mm
+    expect(screen.getByText(/^192\.0.*100\.0/)).toBeInTheDocument();
+  });
+
+  it("gives no place for a tap that is past the end", () => {
+    act(() => workbench.setValue("primary.tap", 30));
+    render(<BuildSheet />);
+    const row = screen.getByText("Radius and height there").parentElement;
+    expect(row).toHaveTextContent(/–$/);
+  });
+
   it("shows a dash and no NaN where the coil has no solution", () => {
     act(() => workbench.setValue("secondary.windingLength", 0.1));
     const { container } = render(<BuildSheet />);
