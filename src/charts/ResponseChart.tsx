@@ -10,14 +10,14 @@ type Value = (point: ResponsePoint) => number;
 
 const gain: Value = (point) => point.topVoltagePerVolt;
 const impedance: Value = (point) => point.inputImpedance.magnitude;
-const phase: Value = (point) => point.inputImpedance.phase;
+const phaseDegrees: Value = (point) => (point.inputImpedance.phase * 180) / Math.PI;
 const current: Value = (point) => 1 / point.inputImpedance.magnitude;
 
 /** Steps that the frequency axis is rounded to. */
 const X_STEPS = 12;
 
-/** rad, a passive network's phase stays within it */
-const QUARTER_TURN = { from: -Math.PI / 2, to: Math.PI / 2 };
+/** degrees, a passive network's phase stays within it */
+const QUARTER_TURN = { from: -90, to: 90 };
 
 function points(curve: readonly ResponsePoint[], value: Value): { x: number; y: number }[] {
   return curve.map((point) => ({ x: point.frequency, y: value(point) }));
@@ -96,9 +96,9 @@ export function ResponseChart() {
         y={{
           label: "of the input impedance; a bridge can lock where it is zero",
           domain: QUARTER_TURN,
-          format: (value) => formatQuantity(value, "angle", system, 3).text,
+          format: (value) => formatQuantity(Math.round(value), "degrees", system, 3).text,
         }}
-        curves={pair(phase, "--copper")}
+        curves={pair(phaseDegrees, "--copper")}
         markers={markers}
       />
       <Chart

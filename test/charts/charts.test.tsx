@@ -30,10 +30,11 @@ describe("the tuning chart", () => {
 });
 
 describe("the response charts", () => {
-  it("show top voltage and input impedance, with and without the spark", () => {
+  it("show top voltage, impedance, phase and current, with and without the spark", () => {
     render(<ResponseChart />);
-    expect(screen.getByRole("img", { name: /^Top voltage/ })).toBeInTheDocument();
-    expect(screen.getByRole("img", { name: /^Input impedance/ })).toBeInTheDocument();
-    expect(screen.getAllByRole("button", { name: "With the spark" })).toHaveLength(2);
+    for (const title of [/^Top voltage/, /^Input impedance/, /^Phase/, /^Bridge current/]) {
+      expect(screen.getByRole("img", { name: title })).toBeInTheDocument();
+    }
+    expect(screen.getAllByRole("button", { name: "With the spark" })).toHaveLength(4);
   });
 });

@@ -1,6 +1,7 @@
 import { useContext } from "react";
 import type { ResultEntry } from "../../evaluation/register/entry";
 import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/hooks";
+import { Symbols } from "../theory/Symbols";
 import { GoToField } from "./GoToField";
 import styles from "./Provenance.module.css";
 import { provenanceInput } from "./provenanceInput";
@@ -15,7 +16,9 @@ export function Provenance({ entry, close }: ProvenanceProps) {
   return (
     <>
       <p>{entry.words}</p>
-      <p className={styles.formula}>{entry.formula}</p>
+      <p className={styles.formula}>
+        <Symbols text={entry.formula} />
+      </p>
       <dl className={styles.rows}>
         <dt>From</dt>
         <dd>
