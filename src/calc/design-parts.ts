@@ -259,7 +259,11 @@ export interface Spark {
 
 export type TuningAim =
   | { kind: "unloaded" }
-  | { kind: "spark"; /** m */ length: number }
+  | {
+      kind: "spark";
+      /** m */
+      length: number;
+    }
   | { kind: "most energy" };
 
 /** The corrections of the model that a design may switch. */
