@@ -1,4 +1,5 @@
 import type { ResponsePoint } from "../evaluation/evaluation";
+import type { Dimension } from "../units/dimension";
 import { formatQuantity } from "../units/format";
 import { useEvaluation, useUnitSystem } from "../workbench/hooks";
 import { type Domain, innerDomain, logDomain } from "./axis";
@@ -8,16 +9,56 @@ import type { Curve, Marker } from "./curve";
 
 type Value = (point: ResponsePoint) => number;
 
-const gain: Value = (point) => point.topVoltagePerVolt;
-const impedance: Value = (point) => point.inputImpedance.magnitude;
-const phaseDegrees: Value = (point) => (point.inputImpedance.phase * 180) / Math.PI;
-const current: Value = (point) => 1 / point.inputImpedance.magnitude;
-
 /** Steps that the frequency axis is rounded to. */
 const X_STEPS = 12;
 
 /** degrees, a passive network's phase stays within it */
-const QUARTER_TURN = { from: -90, to: 90 };
+const QUARTER_TURN: Domain = { from: -90, to: 90 };
+
+interface ResponsePlot {
+  title: string;
+  label: string;
+  colour: string;
+  dimension: Dimension;
+  value: Value;
+  /** null: a log axis as wide as the values */
+  domain: Domain | null;
+}
+
+const PLOTS: readonly ResponsePlot[] = [
+  {
+    title: "Top voltage",
+    label: "volts per volt at the bridge",
+    colour: "--field",
+    dimension: "ratio",
+    value: (point) => point.topVoltagePerVolt,
+    domain: null,
+  },
+  {
+    title: "Input impedance",
+    label: "magnitude at the bridge",
+    colour: "--copper",
+    dimension: "resistance",
+    value: (point) => point.inputImpedance.magnitude,
+    domain: null,
+  },
+  {
+    title: "Phase",
+    label: "of the input impedance; a bridge can lock where it is zero",
+    colour: "--copper",
+    dimension: "degrees",
+    value: (point) => (point.inputImpedance.phase * 180) / Math.PI,
+    domain: QUARTER_TURN,
+  },
+  {
+    title: "Bridge current",
+    label: "amperes per volt at the bridge",
+    colour: "--winding",
+    dimension: "ratio",
+    value: (point) => 1 / point.inputImpedance.magnitude,
+    domain: null,
+  },
+];
 
 function points(curve: readonly ResponsePoint[], value: Value): { x: number; y: number }[] {
   return curve.map((point) => ({ x: point.frequency, y: value(point) }));
@@ -61,58 +102,22 @@ export function ResponseChart() {
       x: response.upperPole,
     },
   ];
-  const gains = pair(gain, "--field");
-  const impedances = pair(impedance, "--copper");
-  const currents = pair(current, "--winding");
-  return (
-    <>
+  return PLOTS.map(({ title, label, colour, dimension, value, domain }) => {
+    const curves = pair(value, colour);
+    return (
       <Chart
-        title="Top voltage"
+        key={title}
+        title={title}
         x={x}
         y={{
-          label: "volts per volt at the bridge",
-          domain: domainOf(gains),
-          log: true,
-          format: (value) => formatQuantity(value, "ratio", system, 3).text,
+          label,
+          domain: domain ?? domainOf(curves),
+          log: domain === null,
+          format: (shown) => formatQuantity(shown, dimension, system, 3).text,
         }}
-        curves={gains}
+        curves={curves}
         markers={markers}
       />
-      <Chart
-        title="Input impedance"
-        x={x}
-        y={{
-          label: "magnitude at the bridge",
-          domain: domainOf(impedances),
-          log: true,
-          format: (value) => formatQuantity(value, "resistance", system, 3).text,
-        }}
-        curves={impedances}
-        markers={markers}
-      />
-      <Chart
-        title="Phase"
-        x={x}
-        y={{
-          label: "of the input impedance; a bridge can lock where it is zero",
-          domain: QUARTER_TURN,
-          format: (value) => formatQuantity(Math.round(value), "degrees", system, 3).text,
-        }}
-        curves={pair(phaseDegrees, "--copper")}
-        markers={markers}
-      />
-      <Chart
-        title="Bridge current"
-        x={x}
-        y={{
-          label: "amperes per volt at the bridge",
-          domain: domainOf(currents),
-          log: true,
-          format: (value) => formatQuantity(value, "ratio", system, 3).text,
-        }}
-        curves={currents}
-        markers={markers}
-      />
-    </>
-  );
+    );
+  });
 }

@@ -36,7 +36,8 @@ export const CORRECTION_RESULTS: readonly ResultEntry[] = [
     ...RAYLEIGH,
     id: "corrections.wireCurrentShift",
     label: "Shift by the current's place in the wire",
-    words: "How eddy currents in the wire change the secondary's resonance.",
+    words:
+      "How eddy currents in the wire change the secondary's resonance: less inductance inside the wire, and flux that it pushes out of the winding.",
     inputs: ["secondary.wire.conductorDiameter", "secondary.profile", "secondary.inductance"],
   },
 ];

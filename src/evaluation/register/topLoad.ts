@@ -2,6 +2,22 @@ import type { ResultEntry } from "./entry";
 
 const PEEK = "F. W. Peek, Dielectric Phenomena in High-Voltage Engineering (1929), ch. 4";
 
+/** One end of the band of the point's estimate, or its middle. */
+function pointVoltage(which: "low" | "typical" | "high", label: string): ResultEntry {
+  return {
+    id: `topLoad.breakoutVoltageAtPoint.${which}`,
+    label,
+    symbol: "V_p",
+    dimension: "voltage",
+    words: "An estimate: the breakout point as a rounded tip in the local field of the top load.",
+    formula: "V_p = E_c(tip)/(E/V of the tip)",
+    inputs: ["topLoad.breakoutPoint", "topLoad.surfaceFieldPerVolt"],
+    source: `${PEEK}; tip enhancement of a slender spheroid: J. A. Stratton, Electromagnetic Theory (1941), sec. 3.26`,
+    validity: "A point is off the axis and tiny, so this is an estimate with a band.",
+    accuracy: "Within a factor of 1.5.",
+  };
+}
+
 export const TOP_LOAD_RESULTS: readonly ResultEntry[] = [
   {
     id: "topLoad.capacitance",
@@ -40,42 +56,9 @@ export const TOP_LOAD_RESULTS: readonly ResultEntry[] = [
     validity: "Slowly rising voltage in dry air; a dirty or dented surface breaks out earlier.",
     accuracy: "5 % on a polished surface.",
   },
-  {
-    id: "topLoad.breakoutVoltageAtPoint.low",
-    label: "Breakout voltage at the point, low",
-    symbol: "V_p",
-    dimension: "voltage",
-    words: "An estimate: the breakout point as a rounded tip in the local field of the top load.",
-    formula: "V_p = E_c(tip)/(E/V of the tip)",
-    inputs: ["topLoad.breakoutPoint", "topLoad.surfaceFieldPerVolt"],
-    source: `${PEEK}; tip enhancement of a slender spheroid, Smythe (1950)`,
-    validity: "A point is off the axis and tiny, so this is an estimate with a band.",
-    accuracy: "Within a factor of 1.5.",
-  },
-  {
-    id: "topLoad.breakoutVoltageAtPoint.typical",
-    label: "Breakout voltage at the point",
-    symbol: "V_p",
-    dimension: "voltage",
-    words: "An estimate: the breakout point as a rounded tip in the local field of the top load.",
-    formula: "V_p = E_c(tip)/(E/V of the tip)",
-    inputs: ["topLoad.breakoutPoint", "topLoad.surfaceFieldPerVolt"],
-    source: `${PEEK}; tip enhancement of a slender spheroid, Smythe (1950)`,
-    validity: "A point is off the axis and tiny, so this is an estimate with a band.",
-    accuracy: "Within a factor of 1.5.",
-  },
-  {
-    id: "topLoad.breakoutVoltageAtPoint.high",
-    label: "Breakout voltage at the point, high",
-    symbol: "V_p",
-    dimension: "voltage",
-    words: "An estimate: the breakout point as a rounded tip in the local field of the top load.",
-    formula: "V_p = E_c(tip)/(E/V of the tip)",
-    inputs: ["topLoad.breakoutPoint", "topLoad.surfaceFieldPerVolt"],
-    source: `${PEEK}; tip enhancement of a slender spheroid, Smythe (1950)`,
-    validity: "A point is off the axis and tiny, so this is an estimate with a band.",
-    accuracy: "Within a factor of 1.5.",
-  },
+  pointVoltage("low", "Breakout voltage at the point, low"),
+  pointVoltage("typical", "Breakout voltage at the point"),
+  pointVoltage("high", "Breakout voltage at the point, high"),
   {
     id: "topLoad.outerDiameter",
     label: "Overall diameter",
