@@ -13,7 +13,8 @@ export function Curves({ log }: { log: boolean }) {
   const toX = (x: number): number => scaleX(x) ?? 0;
   const toY = (y: number): number => scaleY(y) ?? 0;
   return (
-    <g>
+    // a curve over the marker must not take the pointer from it
+    <g pointerEvents="none">
       <clipPath id={clip}>
         <rect x={area.x} y={area.y} width={area.width} height={area.height} />
       </clipPath>

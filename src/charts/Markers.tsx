@@ -1,4 +1,4 @@
-import { type PointerEvent, useContext } from "react";
+import { type PointerEvent, useContext, useEffect, useRef } from "react";
 import { usePlotArea, useXAxisInverseScale, useXAxisScale } from "recharts";
 import { ChartContentContext } from "./chartContent";
 import type { Marker } from "./curve";
@@ -30,6 +30,62 @@ function Band({
   );
 }
 
+type Phase = "begin" | "move" | "end" | "cancel";
+
+interface Grasp {
+  /** px, from the pointer to the marker */
+  offset: number;
+  /** ends the listening for Esc */
+  release: () => void;
+}
+
+interface MarkerGraspProps {
+  /** px */
+  x: number;
+  top: number;
+  height: number;
+  xAt: (pixel: number) => number;
+  onPlace: (x: number, phase: Phase) => void;
+}
+
+/** What of a marker can be dragged; Esc puts it back where it was. */
+function MarkerGrasp({ x, top, height, xAt, onPlace }: MarkerGraspProps) {
+  const held = useRef<Grasp | null>(null);
+  const pixelOf = (event: PointerEvent<SVGRectElement>): number =>
+    event.clientX - (event.currentTarget.ownerSVGElement?.getBoundingClientRect().left ?? 0);
+  const end = (phase: "end" | "cancel") => {
+    if (!held.current) return;
+    held.current.release();
+    held.current = null;
+    onPlace(xAt(x), phase);
+  };
+  const begin = (event: PointerEvent<SVGRectElement>) => {
+    const onKeyDown = ({ key }: KeyboardEvent) => {
+      if (key === "Escape") end("cancel");
+    };
+    event.currentTarget.setPointerCapture(event.pointerId);
+    window.addEventListener("keydown", onKeyDown);
+    const release = () => window.removeEventListener("keydown", onKeyDown);
+    held.current = { offset: x - pixelOf(event), release };
+    onPlace(xAt(x), "begin");
+  };
+  useEffect(() => () => held.current?.release(), []);
+  return (
+    <rect
+      x={x - GRASP / 2}
+      y={top}
+      width={GRASP}
+      height={height}
+      fill="transparent"
+      style={{ cursor: "ew-resize", touchAction: "none" }}
+      onPointerDown={begin}
+      onPointerMove={(event) => held.current && onPlace(xAt(pixelOf(event) + held.current.offset), "move")}
+      onPointerUp={() => end("end")}
+      onPointerCancel={() => end("cancel")}
+    />
+  );
+}
+
 /** Marked places on the x axis; the live one can be dragged where the chart allows it. */
 export function Markers() {
   const { markers, onPlace } = useContext(ChartContentContext);
@@ -37,13 +93,6 @@ export function Markers() {
   const [scale, inverse] = [useXAxisScale(), useXAxisInverseScale()];
   if (!area || !scale) return null;
   const toX = (x: number): number => scale(x) ?? 0;
-  const place = (phase: "begin" | "move" | "end" | "cancel") => (event: PointerEvent<SVGRectElement>) => {
-    if (!onPlace || !inverse) return;
-    if (phase === "begin") event.currentTarget.setPointerCapture(event.pointerId);
-    if (phase === "move" && !event.currentTarget.hasPointerCapture(event.pointerId)) return;
-    const box = event.currentTarget.ownerSVGElement?.getBoundingClientRect();
-    onPlace(Number(inverse(event.clientX - (box?.left ?? 0))), phase);
-  };
   return (
     <g>
       {markers.map((marker) => (
@@ -66,18 +115,13 @@ export function Markers() {
             strokeWidth={marker.id === "present" ? 2 : 1.3}
             strokeDasharray={marker.id === "present" ? undefined : "6 4"}
           />
-          {marker.id === "present" && onPlace && (
-            <rect
-              x={toX(marker.x) - GRASP / 2}
-              y={area.y}
-              width={GRASP}
+          {marker.id === "present" && onPlace && inverse && (
+            <MarkerGrasp
+              x={toX(marker.x)}
+              top={area.y}
               height={area.height}
-              fill="transparent"
-              style={{ cursor: "ew-resize", touchAction: "none" }}
-              onPointerDown={place("begin")}
-              onPointerMove={place("move")}
-              onPointerUp={place("end")}
-              onPointerCancel={place("cancel")}
+              xAt={(pixel) => Number(inverse(pixel))}
+              onPlace={onPlace}
             />
           )}
         </g>

@@ -2,7 +2,7 @@ import { act, fireEvent, render, screen } from "@testing-library/react";
 import { beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { ResponseChart } from "../../src/charts/ResponseChart";
 import { TuningChart } from "../../src/charts/TuningChart";
-import { workbench } from "../../src/workbench/session";
+import { session, workbench } from "../../src/workbench/session";
 import { addBrowserParts } from "../app/browserParts";
 
 beforeAll(addBrowserParts);
@@ -26,6 +26,52 @@ describe("the tuning chart", () => {
     act(() => workbench.setValue("secondary.windingLength", 0.1));
     render(<TuningChart />);
     expect(screen.getByText(/cannot be drawn/)).toBeInTheDocument();
+  });
+});
+
+describe("the present tap on the tuning chart", () => {
+  const tap = () => {
+    const { present } = session.store.getState().history;
+    return present.designs[present.open].primary.tap;
+  };
+  const grasp = () => {
+    // jsdom captures no pointers
+    Element.prototype.setPointerCapture ??= () => undefined;
+    const { container } = render(<TuningChart />);
+    const marker = container.querySelector('rect[style*="ew-resize"]');
+    if (!marker) throw new Error("nothing to grasp");
+    const x = Number(marker.getAttribute("x")) + 13;
+    return { marker, x };
+  };
+  const pointer = (type: string, clientX: number) =>
+    Object.assign(new MouseEvent(type, { bubbles: true, clientX }), { pointerId: 1 });
+
+  it("does not move when it is grasped beside its middle, and follows the pointer from there", () => {
+    const before = tap();
+    const { marker, x } = grasp();
+    fireEvent(marker, pointer("pointerdown", x + 8));
+    fireEvent(marker, pointer("pointermove", x + 8));
+    expect(tap()).toBeCloseTo(before, 6);
+    fireEvent(marker, pointer("pointermove", x - 40));
+    const moved = tap();
+    expect(moved).toBeLessThan(before - 0.3);
+    fireEvent(marker, pointer("pointerup", x - 40));
+    expect(tap()).toBe(moved);
+    act(() => workbench.undo());
+    expect(tap()).toBe(before);
+  });
+
+  it("goes back by Esc, and no longer follows", () => {
+    const before = tap();
+    const { marker, x } = grasp();
+    fireEvent(marker, pointer("pointerdown", x));
+    fireEvent(marker, pointer("pointermove", x - 40));
+    expect(tap()).toBeLessThan(before);
+    fireEvent.keyDown(window, { key: "Escape" });
+    expect(tap()).toBe(before);
+    fireEvent(marker, pointer("pointermove", x - 80));
+    fireEvent(marker, pointer("pointerup", x - 80));
+    expect(tap()).toBe(before);
   });
 });
 
