@@ -5,7 +5,7 @@ import { formatQuantity } from "../../units/format";
 import type { CandidateEvaluations } from "../../workbench/candidateEvaluations";
 import { useUnitSystem } from "../../workbench/hooks";
 import { workbench } from "../../workbench/session";
-import { CANDIDATE_STYLES, removed, withCandidates } from "./candidates";
+import { CANDIDATE_STYLES, removed, shownOrHidden, withCandidates } from "./candidates";
 import styles from "./LineUp.module.css";
 import { Silhouette, widestOf } from "./Silhouettes";
 
@@ -69,6 +69,26 @@ export function Comparison({ candidates, evaluations }: ComparisonProps) {
               </tr>
             );
           })}
+          <tr>
+            <th scope="row">Curves on the chart</th>
+            {candidates.map(({ id, name, shown }) => (
+              <td key={id}>
+                <label className={styles.curves}>
+                  <input
+                    type="checkbox"
+                    aria-label={`Curves of ${name}`}
+                    checked={shown}
+                    onChange={() =>
+                      workbench.editShow(
+                        `${shown ? "hide" : "show"} curves of ${name}`,
+                        withCandidates(shownOrHidden(id)),
+                      )
+                    }
+                  />
+                </label>
+              </td>
+            ))}
+          </tr>
           <tr>
             <th scope="row">Decide</th>
             {candidates.map((candidate) => (

@@ -1,15 +1,19 @@
 import { useCandidateEvaluations } from "../../workbench/candidateEvaluations";
-import { useDesign, useShow } from "../../workbench/hooks";
+import { useDesign, useShow, useUnitSystem } from "../../workbench/hooks";
 import { AddCandidate } from "./AddCandidate";
 import { CandidateFields } from "./CandidateFields";
 import { Comparison } from "./Comparison";
+import { named } from "./candidates";
 import styles from "./LineUp.module.css";
 import { LineUpChart } from "./LineUpChart";
 
 /** Two to four top loads side by side on the open design. */
 export function LineUp() {
   const design = useDesign((open) => open);
-  const candidates = useShow((show) => show.lineUp.candidates);
+  const candidates = named(
+    useShow((show) => show.lineUp.candidates),
+    useUnitSystem(),
+  );
   const evaluations = useCandidateEvaluations(design, candidates);
   return (
     <div className={styles.lineUp}>
@@ -21,6 +25,14 @@ export function LineUp() {
       {candidates.length > 0 && (
         <>
           <Comparison candidates={candidates} evaluations={evaluations} />
+          {candidates
+            .filter(({ id }) => evaluations[id]?.secondary === null)
+            .map(({ id, name }) => (
+              <p key={id} className={styles.unsolved}>
+                <strong>{name}</strong> has no solution on this design: it cuts the winding or another
+                conductor, or the design has none itself. Change its size or raise it.
+              </p>
+            ))}
           <LineUpChart candidates={candidates} evaluations={evaluations} />
           {candidates.map((candidate) => (
             <section key={candidate.id} aria-label={`Size of ${candidate.name}`}>

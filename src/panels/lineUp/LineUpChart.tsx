@@ -21,7 +21,9 @@ export function LineUpChart({ candidates, evaluations }: LineUpChartProps) {
   const tap = useDesign((design) => design.primary.tap);
   const tunings = candidates.flatMap((candidate, index) => {
     const tuning = evaluations[candidate.id]?.tuning;
-    return tuning && tuning.curve.length > 1 ? [{ candidate, tuning, style: CANDIDATE_STYLES[index] }] : [];
+    return candidate.shown && tuning && tuning.curve.length > 1
+      ? [{ candidate, tuning, style: CANDIDATE_STYLES[index] }]
+      : [];
   });
   if (tunings.length === 0) return null;
   const { curve } = tunings[0].tuning;

@@ -14,12 +14,12 @@ export function Silhouette({ candidate, widest }: { candidate: LineUpCandidate; 
     elements.reduce((sum, element) => sum + element.centreHeight, 0) / Math.max(1, elements.length);
   return (
     <svg className={styles.silhouette} viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true">
-      {elements.map((element) => {
+      {elements.map((element, index) => {
         const { halfWidth, halfHeight } = elementHalves(element);
         const y = HEIGHT / 2 - (element.centreHeight - middle) * scale;
         return (
           <rect
-            key={`${element.shape} ${element.centreHeight}`}
+            key={index}
             x={WIDTH / 2 - halfWidth * scale}
             y={y - halfHeight * scale}
             width={2 * halfWidth * scale}

@@ -3,6 +3,8 @@ import type { TopLoad, TopLoadElement } from "../../calc/design-parts";
 import type { LineUpCandidate, Show } from "../../design/show";
 import type { StockTopLoad } from "../../design/stockTopLoads";
 import { elementHalves } from "../../drawing/coilShape";
+import { formatQuantity } from "../../units/format";
+import type { UnitSystem } from "../../units/unitSystem";
 
 export const MOST_CANDIDATES = 4;
 
@@ -19,14 +21,24 @@ export function stockTopLoad(stock: StockTopLoad, own: TopLoad, windingTop: numb
   return { ...own, elements: [element] };
 }
 
-/** The name of a size: what it measures. */
-export function sizeName(topLoad: TopLoad): string {
+/** The name of a size: what it measures, in the reader's units. */
+export function sizeName(topLoad: TopLoad, system: UnitSystem): string {
+  const size = (value: number): string =>
+    system === "metric"
+      ? String(Math.round(value * 1000))
+      : formatQuantity(value, "smallLength", system, 3).number;
+  const unit = formatQuantity(1, "smallLength", system).unit;
   const sizes = topLoad.elements.map((element) =>
     element.shape === "sphere"
-      ? `⌀ ${Math.round(element.diameter * 1000)}`
-      : `${Math.round(element.outerDiameter * 1000)} × ${Math.round(element.tubeDiameter * 1000)}`,
+      ? `⌀ ${size(element.diameter)}`
+      : `${size(element.outerDiameter)} × ${size(element.tubeDiameter)}`,
   );
-  return sizes.length > 0 ? `${sizes.join(" + ")} mm` : "Bare winding";
+  return sizes.length > 0 ? `${sizes.join(" + ")} ${unit}` : "Bare winding";
+}
+
+/** The candidates as they are called on screen. */
+export function named(candidates: readonly LineUpCandidate[], system: UnitSystem): LineUpCandidate[] {
+  return candidates.map((candidate) => ({ ...candidate, name: sizeName(candidate.topLoad, system) }));
 }
 
 /** The candidates' curves are told apart by colour and dashes. */
@@ -49,7 +61,7 @@ export function added(topLoad: TopLoad): Change {
   return (candidates) => {
     const taken = new Set(candidates.map((candidate) => candidate.id));
     const id = ["a", "b", "c", "d"].find((each) => !taken.has(each)) ?? "a";
-    return [...candidates, { id, name: sizeName(topLoad), topLoad, shown: true }];
+    return [...candidates, { id, name: sizeName(topLoad, "metric"), topLoad, shown: true }];
   };
 }
 
@@ -57,7 +69,15 @@ export function added(topLoad: TopLoad): Change {
 export function changed(id: string, topLoad: TopLoad): Change {
   return (candidates) =>
     candidates.map((candidate) =>
-      candidate.id === id ? { ...candidate, topLoad, name: sizeName(topLoad) } : candidate,
+      candidate.id === id ? { ...candidate, topLoad, name: sizeName(topLoad, "metric") } : candidate,
+    );
+}
+
+/** Shows a candidate's curves, or hides them. */
+export function shownOrHidden(id: string): Change {
+  return (candidates) =>
+    candidates.map((candidate) =>
+      candidate.id === id ? { ...candidate, shown: !candidate.shown } : candidate,
     );
 }
 

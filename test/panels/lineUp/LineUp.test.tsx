@@ -1,7 +1,9 @@
-import { fireEvent, render, screen, within } from "@testing-library/react";
+import { act, fireEvent, render, renderHook, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { changed, withCandidates } from "../../../src/panels/lineUp/candidates";
 import { LineUp } from "../../../src/panels/lineUp/LineUp";
+import { usePreferences } from "../../../src/workbench/preferences";
 import { session, workbench } from "../../../src/workbench/session";
 import { addBrowserParts } from "../../app/browserParts";
 
@@ -58,5 +60,47 @@ describe("the line-up", () => {
     await userEvent.clear(outer);
     await userEvent.type(outer, "420{Enter}");
     expect(show().lineUp.candidates[0].name).toBe("420 × 100 mm");
+  });
+
+  it("takes a candidate's curves off the chart and keeps that in the show", async () => {
+    await add("400 × 100 mm toroid");
+    await add("550 × 130 mm toroid");
+    const curve = () => screen.queryByRole("button", { name: "400 × 100 mm: lower pole" });
+    await screen.findByRole("button", { name: "400 × 100 mm: lower pole" });
+    fireEvent.click(screen.getByRole("checkbox", { name: "Curves of 400 × 100 mm" }));
+    expect(curve()).toBeNull();
+    expect(screen.getByRole("button", { name: "550 × 130 mm: lower pole" })).toBeInTheDocument();
+    expect(show().lineUp.candidates.map(({ shown }) => shown)).toEqual([false, true]);
+    act(() => workbench.undo());
+    expect(curve()).toBeInTheDocument();
+  });
+
+  it("names sizes in the reader's units", async () => {
+    await add("400 × 100 mm toroid");
+    const { result } = renderHook(() => usePreferences((preferences) => preferences.setUnitSystem));
+    act(() => result.current("inch"));
+    // 400 mm and 100 mm at 25.4 mm an inch
+    expect(screen.getByRole("button", { name: "Put in 15.7 × 3.94 in" })).toBeInTheDocument();
+    act(() => result.current("metric"));
+    expect(screen.getByRole("button", { name: "Put in 400 × 100 mm" })).toBeInTheDocument();
+  });
+
+  it("says so where a candidate cuts the winding, with dashes for its figures", async () => {
+    await add("400 × 100 mm toroid");
+    const candidate = show().lineUp.candidates[0];
+    const [element] = candidate.topLoad.elements;
+    act(() =>
+      workbench.editShow(
+        "lower it",
+        withCandidates(
+          changed(candidate.id, {
+            ...candidate.topLoad,
+            elements: [{ ...element, tubeDiameter: 0.19, centreHeight: 0.4 } as typeof element],
+          }),
+        ),
+      ),
+    );
+    expect(await screen.findByText(/has no solution on this design/)).toBeInTheDocument();
+    expect(document.body.textContent).not.toMatch(/NaN|Infinity|undefined/);
   });
 });
