@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import type { Room } from "../calc/design-parts";
 import type { ProfilePoint } from "../evaluation/evaluation";
 import type { UnitSystem } from "../units/unitSystem";
 import { type CoilShape, windingRadius } from "./coilShape";
@@ -7,6 +8,7 @@ import styles from "./Drawing.module.css";
 import { Ground } from "./Ground";
 import { PrimaryShape } from "./PrimaryShape";
 import { ProfileCurves } from "./ProfileCurves";
+import { RoomShape } from "./RoomShape";
 import { TopLoadShape } from "./TopLoadShape";
 import { type View, xOf } from "./view";
 import { Winding } from "./Winding";
@@ -15,6 +17,8 @@ interface CoilDrawingProps {
   view: View;
   shape: CoilShape;
   system: UnitSystem;
+  /** drawn as far as it is in view */
+  room?: Room;
   /** null: no curves beside the winding */
   profile: readonly ProfilePoint[] | null;
   label: string;
@@ -26,7 +30,7 @@ const PROFILE_WIDTH = 52;
 const PROFILE_GAP = 10;
 
 /** The to-scale cross-section, for the screen and for paper. */
-export function CoilDrawing({ view, shape, system, profile, label, children }: CoilDrawingProps) {
+export function CoilDrawing({ view, shape, system, room, profile, label, children }: CoilDrawingProps) {
   const beside = xOf(view, windingRadius(shape.secondary)) + PROFILE_GAP;
   return (
     <svg
@@ -36,6 +40,7 @@ export function CoilDrawing({ view, shape, system, profile, label, children }: C
       aria-label={label}
     >
       <Ground view={view} />
+      {room && <RoomShape view={view} room={room} />}
       <path className={styles.axis} d={`M${view.axis} ${view.ground + 14}V6`} />
       <Winding view={view} secondary={shape.secondary} />
       <TopLoadShape view={view} topLoad={shape.topLoad} />

@@ -19,6 +19,7 @@ export function CrossSection() {
   const size = useSize(frame, { width: 640, height: 560 });
   const [profileShown, showProfile] = useState(true);
   const shape = useDesign(({ secondary, topLoad, primary }) => ({ secondary, topLoad, primary }));
+  const room = useDesign((design) => design.room);
   const profile = useEvaluation((evaluation) => evaluation.secondary?.profile ?? null);
   const tuned = useEvaluation((evaluation) => evaluation.tuning?.tuned ?? false);
   const readOnly = useSession((view) => view.readOnly !== null);
@@ -32,6 +33,7 @@ export function CrossSection() {
         view={view}
         shape={shape}
         system={system}
+        room={room}
         profile={profileShown ? profile : null}
         label="Cross-section of the coil, to scale"
       >

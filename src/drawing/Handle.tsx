@@ -23,7 +23,15 @@ interface HandleProps {
 
 const RADIUS = 13;
 
-const ARROWS: Record<string, number> = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1 };
+/** Steps that a key makes. */
+const STEPS: Record<string, number> = {
+  ArrowUp: 1,
+  ArrowRight: 1,
+  ArrowDown: -1,
+  ArrowLeft: -1,
+  PageUp: 10,
+  PageDown: -10,
+};
 
 function pointIn(event: PointerEvent<SVGGElement>): { x: number; y: number } {
   const svg = event.currentTarget.ownerSVGElement;
@@ -38,6 +46,13 @@ export function Handle(props: HandleProps) {
     props;
   const held = useRef<{ x: number; y: number } | null>(null);
   const within = (next: number): number => Math.min(Math.max(next, minimum), maximum);
+
+  const valueAfterKey = ({ key, shiftKey }: KeyboardEvent): number | null => {
+    if (key === "Home") return minimum;
+    if (key === "End") return maximum;
+    const steps = STEPS[key];
+    return steps === undefined ? null : value + steps * keyStep * (shiftKey ? 10 : 1);
+  };
 
   const begin = (event: PointerEvent<SVGGElement>) => {
     const at = pointIn(event);
@@ -57,11 +72,11 @@ export function Handle(props: HandleProps) {
   };
   const onKeyDown = (event: KeyboardEvent<SVGGElement>) => {
     if (event.key === "Escape") return end(workbench.cancel);
-    const direction = ARROWS[event.key];
-    if (!direction) return;
+    const next = valueAfterKey(event);
+    if (next === null) return;
     event.preventDefault();
     workbench.begin(step);
-    onChange(within(value + direction * keyStep * (event.shiftKey ? 10 : 1)));
+    onChange(within(next));
     workbench.commit();
   };
 

@@ -60,7 +60,33 @@ interface ElementHandlesProps {
   system: UnitSystem;
 }
 
-/** The width and the height of an element of the top load, each at its edge. */
+/** Of the outer diameter: a thicker tube leaves no hole. */
+const THICKEST_TUBE = 1 / 2.02;
+
+/** A toroid's tube, grasped on top of its cut. */
+function TubeHandle({ view, element, index, system }: ElementHandlesProps) {
+  if (element.shape !== "toroid") return null;
+  const { outerDiameter, tubeDiameter, centreHeight } = element;
+  return (
+    <Handle
+      x={xOf(view, -(outerDiameter - tubeDiameter) / 2)}
+      y={yOf(view, centreHeight + tubeDiameter / 2)}
+      label={`Tube diameter of toroid ${index + 1}`}
+      value={tubeDiameter}
+      minimum={Math.min(0.005, tubeDiameter)}
+      maximum={outerDiameter * THICKEST_TUBE}
+      valueText={formatQuantity(tubeDiameter, "length", system).text}
+      step={`change the tube of toroid ${index + 1}`}
+      keyStep={0.002}
+      valueAt={(_, y) => 2 * (heightOf(view, y) - centreHeight)}
+      onChange={set(`topLoad.elements.${index}.tubeDiameter`)}
+    >
+      <path className={styles.grip} d="M-6 -3h12M-6 3h12" />
+    </Handle>
+  );
+}
+
+/** The width, the height and the tube of an element of the top load, each at its edge. */
 export function ElementHandles({ view, element, index, system }: ElementHandlesProps) {
   const { halfHeight, halfWidth } = elementHalves(element);
   const path = `topLoad.elements.${index}`;
@@ -68,7 +94,7 @@ export function ElementHandles({ view, element, index, system }: ElementHandlesP
   const width = toroid ? "outerDiameter" : "diameter";
   const name = `${toroid ? "toroid" : "sphere"} ${index + 1}`;
   const text = (value: number): string => formatQuantity(value, "length", system).text;
-  const smallest = toroid ? 2.02 * element.tubeDiameter : 0.01;
+  const smallest = toroid ? element.tubeDiameter / THICKEST_TUBE : 0.01;
   return (
     <>
       <Handle
@@ -101,6 +127,7 @@ export function ElementHandles({ view, element, index, system }: ElementHandlesP
       >
         <path className={styles.grip} d="M-6 -3h12M-6 3h12" />
       </Handle>
+      <TubeHandle view={view} element={element} index={index} system={system} />
     </>
   );
 }

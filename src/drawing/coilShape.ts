@@ -84,10 +84,7 @@ export function coilExtent({ secondary, topLoad, primary }: CoilShape): Extent {
   };
 }
 
-/**
- * The tap nearest to a point of the drawing: along the slope of the winding, or by the turn's angle no
- * further than half a turn off.
- */
+/** The tap nearest to a point of the drawing: the point's foot on the slope of the winding, kept on the conductor. */
 export function tapAtPoint(primary: PrimaryShape, radius: number, height: number): number {
   const radial = radiusAtTurn(primary, 1) - primary.innerRadius;
   const axial = heightAtTurn(primary, 1) - primary.baseHeight;

@@ -24,12 +24,16 @@ interface Margins {
   bottom: number;
 }
 
+/** px per m; a box that its margins fill still shows the right way up. */
+const LEAST_SCALE = 1;
+
 /** The view that shows an extent as large as a box allows. */
 export function fitView(extent: Extent, width: number, height: number, margins: Margins): View {
-  const scale = Math.min(
+  const fitting = Math.min(
     (width - 2 * margins.side) / (2 * extent.halfWidth),
     (height - margins.top - margins.bottom) / extent.height,
   );
+  const scale = Math.max(fitting, LEAST_SCALE);
   const used = extent.height * scale;
   const spare = height - margins.top - margins.bottom - used;
   return { width, height, scale, axis: width / 2, ground: margins.top + used + spare / 2 };

@@ -51,4 +51,36 @@ describe("the drawing", () => {
     expect(screen.getByText(/560\.0/)).toBeInTheDocument();
     expect(screen.getByText(/745\.0/)).toBeInTheDocument();
   });
+
+  it("thickens the toroid's tube, and never to a toroid without a hole", () => {
+    const tube = screen.getByRole("slider", { name: "Tube diameter of toroid 1" });
+    fireEvent.keyDown(tube, { key: "ArrowUp" });
+    expect(design().topLoad.elements[0]).toMatchObject({ tubeDiameter: 0.112, outerDiameter: 0.46 });
+    fireEvent.keyDown(tube, { key: "End" });
+    const { tubeDiameter } = design().topLoad.elements[0] as { tubeDiameter: number };
+    expect(tubeDiameter).toBeLessThan(0.23);
+    expect(tubeDiameter).toBeGreaterThan(0.22);
+  });
+
+  it("takes the tap to either end, and by pages", () => {
+    const tap = screen.getByRole("slider", { name: "Tap on the primary" });
+    fireEvent.keyDown(tap, { key: "End" });
+    expect(design().primary.tap).toBe(design().primary.turns);
+    fireEvent.keyDown(tap, { key: "PageDown" });
+    expect(design().primary.tap).toBeCloseTo(design().primary.turns - 0.1, 9);
+    fireEvent.keyDown(tap, { key: "Home" });
+    expect(design().primary.tap).toBeCloseTo(0.1, 9);
+  });
+
+  it("shows ceiling and wall only where they are in view", () => {
+    const hatched = () => document.querySelectorAll("path[class*=hatch]").length;
+    expect(hatched()).toBe(1);
+    act(() => workbench.setValue("room.ceilingHeight", 0.85));
+    expect(hatched()).toBe(2);
+    act(() => workbench.setValue("room.wallDistance", 0.3));
+    expect(hatched()).toBe(3);
+    act(() => workbench.setValue("room.ceilingHeight", null));
+    act(() => workbench.setValue("room.wallDistance", null));
+    expect(hatched()).toBe(1);
+  });
 });

@@ -20,6 +20,14 @@ describe("the view of the drawing", () => {
   });
 });
 
+describe("a box smaller than its margins", () => {
+  it("still shows the coil the right way up", () => {
+    const view = fitView(coilExtent(pierHallLeft), 60, 40, { side: 84, top: 48, bottom: 56 });
+    expect(yOf(view, 1)).toBeLessThan(yOf(view, 0));
+    expect(xOf(view, 1)).toBeGreaterThan(xOf(view, 0));
+  });
+});
+
 describe("the primary in section", () => {
   it("has whole turns on the right and half turns on the left, used up to the tap", () => {
     const sections = turnSections({ ...pierHallLeft.primary, turns: 3, tap: 1.6 });
