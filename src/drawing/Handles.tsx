@@ -71,7 +71,7 @@ function TubeHandle({ view, element, index, system }: ElementHandlesProps) {
     <Handle
       x={xOf(view, -(outerDiameter - tubeDiameter) / 2)}
       y={yOf(view, centreHeight + tubeDiameter / 2)}
-      label={`Tube diameter of toroid ${index + 1}`}
+      label={`Tube of toroid ${index + 1}`}
       value={tubeDiameter}
       minimum={Math.min(0.005, tubeDiameter)}
       maximum={outerDiameter * THICKEST_TUBE}

@@ -53,7 +53,7 @@ describe("the drawing", () => {
   });
 
   it("thickens the toroid's tube, and never to a toroid without a hole", () => {
-    const tube = screen.getByRole("slider", { name: "Tube diameter of toroid 1" });
+    const tube = screen.getByRole("slider", { name: "Tube of toroid 1" });
     fireEvent.keyDown(tube, { key: "ArrowUp" });
     expect(design().topLoad.elements[0]).toMatchObject({ tubeDiameter: 0.112, outerDiameter: 0.46 });
     fireEvent.keyDown(tube, { key: "End" });
