@@ -3,7 +3,7 @@ import type { Design } from "../../../src/design/design";
 import { pierHallLeft } from "../../../src/design/examples";
 
 /** Numbers between 0 and 1, the same at every run (mulberry32). */
-function seeded(seed: number): () => number {
+export function seeded(seed: number): () => number {
   let state = seed;
   return () => {
     state = (state + 0x6d2b79f5) | 0;
@@ -13,7 +13,8 @@ function seeded(seed: number): () => number {
   };
 }
 
-function randomCoil(random: () => number): Design {
+/** One coil, whose conductors may cross. */
+export function randomCoil(random: () => number): Design {
   const between = (from: number, to: number): number => from + (to - from) * random();
   const formerDiameter = between(0.06, 0.32);
   const windingLength = formerDiameter * between(2.5, 5.5);
