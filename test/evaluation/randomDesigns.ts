@@ -1,4 +1,5 @@
 /** Whole valid designs drawn from a seed: coils that people build, each with a bank near its resonance, and a drive. */
+import { bankCapacitance } from "../../src/calc/circuit/bankCapacitance";
 import type { Commutation, Drive, Spark, StrikeRail, Supply, Tank } from "../../src/calc/design-parts";
 import type { Design } from "../../src/design/design";
 import { evaluateField } from "../../src/evaluation/evaluate";
@@ -118,14 +119,14 @@ function within(value: number, [low, high]: readonly [number, number]): boolean 
   return value >= low && value <= high;
 }
 
-function isUsual({ tank, coupling, secondary }: FieldEvaluation): boolean {
+function isUsual(design: Design): boolean {
+  const { secondary, coupling } = evaluateField(design);
   return (
     secondary !== null &&
     coupling !== null &&
-    tank !== null &&
     within(secondary.resonance, RESONANCES) &&
     within(coupling.circuit, COUPLINGS) &&
-    within(tank.capacitance, CAPACITANCES)
+    within(bankCapacitance(design.tank), CAPACITANCES)
   );
 }
 
@@ -142,7 +143,7 @@ function randomDesign(random: () => number): Design | null {
     drive: driveOf(coil.drive, draw, field.secondary.resonance),
     interrupter: { ...coil.interrupter, onTime: draw.between(40e-6, 180e-6) },
   };
-  return isUsual(evaluateField(design)) ? design : null;
+  return isUsual(design) ? design : null;
 }
 
 /** A number of valid designs, the same at every run: both sparks, both bridges, both commutations. */

@@ -1,13 +1,7 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { magnitude } from "../../../src/calc/circuit/complex";
-import { type Network, sineResponse } from "../../../src/calc/circuit/network";
+import type { Network } from "../../../src/calc/circuit/network";
 import { polePair } from "../../../src/calc/circuit/poles";
 import { responseNetlist } from "../../../src/calc/circuit/responseNetlist";
-import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
-import { responseNetwork } from "../../../src/evaluation/evaluate";
-import { network as networks, SEEDED } from "./drivenNetworks";
-import { largest, simulate } from "./simulator";
 
 const fundamental = { inductance: 0.08, capacitance: 3e-11, resistance: 200, mutual: 1.2e-4 };
 
@@ -76,88 +70,4 @@ describe("the netlist of the frequency response", () => {
   it("keeps a title on the first line", () => {
     expect(netlist(network, "Pier hall,\nleft coil").split("\n")[0]).toMatch(/^\* Pier hall, left coil: /);
   });
-});
-
-interface Sample {
-  frequency: number;
-  top: number;
-  current: number;
-}
-
-async function simulated(text: string): Promise<Sample[]> {
-  const column = await simulate(text);
-  const [top, current] = [column("v(top)"), column("i(vbridge)")];
-  return column("frequency").map((frequency, index) => ({
-    frequency,
-    top: top[index],
-    current: current[index],
-  }));
-}
-
-/** Local maxima of the top's voltage, each by the parabola through its three samples. */
-function peaks(samples: Sample[]): { frequency: number; top: number }[] {
-  return samples.slice(1, -1).flatMap(({ frequency, top }, index) => {
-    const [before, after] = [samples[index].top, samples[index + 2].top];
-    if (top <= before || top <= after) return [];
-    const bend = before - 2 * top + after;
-    const offset = (before - after) / (2 * bend);
-    const step = frequency - samples[index].frequency;
-    return [{ frequency: frequency + offset * step, top: top - (before - after) * (offset / 4) }];
-  });
-}
-
-function ours(of: Network, { frequency }: Sample): Sample {
-  const { topVoltagePerVolt, inputImpedance } = sineResponse(of, frequency);
-  return { frequency, top: magnitude(topVoltagePerVolt), current: 1 / magnitude(inputImpedance) };
-}
-
-/** Simulates a network and compares the curves at every sample, and their peaks. */
-async function expectSameCurves(of: Network): Promise<void> {
-  const samples = await simulated(netlist(of));
-  const computed = samples.map((sample) => ours(of, sample));
-  expect(largest(samples.map(({ top }, index) => top / computed[index].top - 1))).toBeLessThan(1e-4);
-  expect(largest(samples.map(({ current }, index) => current / computed[index].current - 1))).toBeLessThan(
-    1e-4,
-  );
-  const [found, expected] = [peaks(samples), peaks(computed)];
-  expect(found).toHaveLength(expected.length);
-  const pairs = found.map((peak, index) => [peak, expected[index]] as const);
-  expect(largest(pairs.map(([one, other]) => one.frequency / other.frequency - 1))).toBeLessThan(1e-3);
-  expect(largest(pairs.map(([one, other]) => one.top / other.top - 1))).toBeLessThan(1e-2);
-}
-
-/** No spark and a tenth of the losses: there the peaks of a curve stand at the poles. */
-function ringing({ primary, modes }: Network): Network {
-  return {
-    primary: { ...primary, resistance: primary.resistance / 10 },
-    modes: modes.map((mode) => ({ ...mode, resistance: mode.resistance / 10 })),
-    load: null,
-  };
-}
-
-async function expectPeaksAtPoles(of: Network): Promise<void> {
-  const samples = await simulated(netlist(of));
-  const { lower, upper } = polePair(of)!;
-  for (const { frequency } of [lower, upper]) {
-    const nearest = Math.min(...peaks(samples).map((peak) => Math.abs(peak.frequency / frequency - 1)));
-    expect(nearest).toBeLessThan(1e-3);
-  }
-}
-
-describe("the netlist in a circuit simulator", () => {
-  it.each([
-    ["left coil", pierHallLeft],
-    ["right coil", pierHallRight],
-  ])("agrees with the response of the %s, with and without its spark", async (_, design) => {
-    for (const loaded of [false, true]) await expectSameCurves(responseNetwork(design, loaded)!);
-    await expectPeaksAtPoles(ringing(responseNetwork(design, false)!));
-  });
-
-  it.each(fc.sample(networks, { ...SEEDED, numRuns: 10 }).map((drawn, index) => ({ drawn, index })))(
-    "agrees with the response of random network $index",
-    async ({ drawn }) => {
-      for (const load of [null, drawn.load]) await expectSameCurves({ ...drawn, load });
-      await expectPeaksAtPoles(ringing(drawn));
-    },
-  );
 });

@@ -17,12 +17,21 @@ async function silently<Value>(run: () => Promise<Value>): Promise<Value> {
   }
 }
 
+async function started() {
+  const { Simulation } = await import("eecircuit-engine");
+  const simulation = new Simulation();
+  await simulation.start();
+  return simulation;
+}
+
+/** Started once for all netlists of a test file: the start takes longer than most runs. */
+let simulator: ReturnType<typeof started> | null = null;
+
 /** Columns by name: magnitudes of an AC analysis, values of a transient one. */
 export async function simulate(netlist: string): Promise<(name: string) => number[]> {
   const result = await silently(async () => {
-    const { Simulation } = await import("eecircuit-engine");
-    const simulation = new Simulation();
-    await simulation.start();
+    simulator ??= started();
+    const simulation = await simulator;
     simulation.setNetList(netlist);
     return (await simulation.runSim()) as unknown as Result;
   });
