@@ -135,6 +135,10 @@ export interface Tank {
   unit: CapacitorUnit;
   unitsInSeries: number;
   strings: number;
+  /** F, what arrangements are proposed for; null for the present bank's */
+  wantedCapacitance: number | null;
+  /** of one unit, in whatever money */
+  unitCost: number | null;
 }
 
 export interface Supply {
@@ -212,6 +216,8 @@ export interface CurrentTransformer {
   coreArea: number;
   /** T */
   saturationFluxDensity: number;
+  /** V at which the comparator trips; null where it is set to what the limit needs */
+  comparatorVoltage: number | null;
 }
 
 export interface Drive {

@@ -50,10 +50,16 @@ const DRIVE: DesignParts["drive"] = {
   reservoirSeriesResistance: 0.02,
   bridge: "full",
   switch: SWITCH,
-  commutation: { mode: "primary current", leadTime: 5.5e-7, delay: 2.5e-7, deadTime: 3e-7, frequency: null },
+  commutation: { mode: "primary current", leadTime: 6e-7, delay: 2.5e-7, deadTime: 3e-7, frequency: null },
   overCurrentLimit: 480,
   overCurrentAction: "end burst",
-  currentTransformer: { turns: [40, 25], burden: 6.8, coreArea: 5e-5, saturationFluxDensity: 0.3 },
+  currentTransformer: {
+    turns: [40, 25],
+    burden: 6.8,
+    coreArea: 5e-5,
+    saturationFluxDensity: 0.3,
+    comparatorVoltage: null,
+  },
 };
 
 const SURROUNDINGS: Pick<DesignParts, "air" | "room" | "corrections"> = {
@@ -116,6 +122,8 @@ export const pierHallLeft: Design = {
     unit: { capacitance: 2e-7, dcVoltage: 2000, rmsCurrent: 17, peakCurrent: 380, dissipationFactor: 0.0007 },
     unitsInSeries: 6,
     strings: 3,
+    wantedCapacitance: null,
+    unitCost: null,
   },
   drive: DRIVE,
   interrupter: INTERRUPTER,

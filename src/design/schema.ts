@@ -130,6 +130,8 @@ const tank = z.strictObject({
   }),
   unitsInSeries: required("tank.unitsInSeries"),
   strings: required("tank.strings"),
+  wantedCapacitance: addedOrNull("tank.wantedCapacitance"),
+  unitCost: addedOrNull("tank.unitCost"),
 });
 
 const supply = z.strictObject({
@@ -191,6 +193,7 @@ const drive = z.strictObject({
     burden: required("drive.currentTransformer.burden"),
     coreArea: added("drive.currentTransformer.coreArea"),
     saturationFluxDensity: added("drive.currentTransformer.saturationFluxDensity"),
+    comparatorVoltage: addedOrNull("drive.currentTransformer.comparatorVoltage"),
   }),
 });
 

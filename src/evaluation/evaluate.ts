@@ -2,43 +2,31 @@
 import { bankCapacitance } from "../calc/circuit/bankCapacitance";
 import type { Network } from "../calc/circuit/network";
 import type { Design } from "../design/design";
-import type { DriveEvaluation, Evaluation, FieldEvaluation, SecondaryResult, TankResult } from "./evaluation";
+import type {
+  BankResult,
+  DriveEvaluation,
+  Evaluation,
+  FieldEvaluation,
+  SecondaryResult,
+  TopLoadResult,
+} from "./evaluation";
 import { findings } from "./findings";
+import { solve } from "./solved";
+import { type Bursts, burstStage } from "./stages/burst";
+import { burstGroup } from "./stages/burstOutcome";
 import { correctionsStage } from "./stages/corrections";
+import { driveResult } from "./stages/drive";
 import { lossesResult } from "./stages/losses";
 import { loadedResonance, networkOf, sparkLoad } from "./stages/network";
-import {
-  couplingStage,
-  type PrimaryCircuit,
-  primaryResultStage,
-  primarySolutionStage,
-  sectionMutualsStage,
-} from "./stages/primary";
+import type { PrimaryCircuit } from "./stages/primary";
 import { responseResult } from "./stages/response";
-import {
-  conductorsStage,
-  electricFieldStage,
-  modesStage,
-  windingInductanceStage,
-} from "./stages/secondaryField";
-import { type SecondaryCircuit, secondaryCircuitStage } from "./stages/secondaryResult";
+import { conductorsStage } from "./stages/secondaryField";
+import type { SecondaryCircuit } from "./stages/secondaryResult";
+import { tankResult } from "./stages/tankStress";
 import { topLoadResult } from "./stages/topLoad";
 import { suggestionStage, targetStage, tuningCurveStage, tuningResult } from "./stages/tuning";
 
-/** Results of the stages that more than one group reads. */
-function solve(design: Design) {
-  const field = electricFieldStage(design, conductorsStage(design));
-  const winding = windingInductanceStage(design);
-  const modes = modesStage(design, field, winding);
-  const secondary = secondaryCircuitStage(design, field, modes);
-  const solution = primarySolutionStage(design);
-  const mutuals = sectionMutualsStage(design, solution);
-  const primary = primaryResultStage(design, solution);
-  const coupling = couplingStage(design, mutuals, secondary, primary);
-  return { field, winding, modes, secondary, solution, mutuals, primary, coupling };
-}
-
-function tankResult({ tank }: Design, primary: PrimaryCircuit | null): TankResult {
+function bankResult({ tank }: Design, primary: PrimaryCircuit | null): BankResult {
   const capacitance = bankCapacitance(tank);
   return {
     capacitance,
@@ -99,7 +87,7 @@ export function evaluateField(design: Design): FieldEvaluation {
     topLoad,
     primary: primary?.result ?? null,
     coupling: coupling?.result ?? null,
-    tank: tankResult(design, primary?.circuit ?? null),
+    tank: bankResult(design, primary?.circuit ?? null),
     tuning: tuningResult(suggestion, target, primary?.circuit ?? null, curve),
     losses: lossesResult(secondary, primary?.circuit ?? null, design.corrections.lossAllowance),
   };
@@ -113,15 +101,45 @@ export function responseNetwork(design: Design, loaded: boolean): Network | null
   return networkOf(primary.circuit, secondary, coupling.mutuals, load);
 }
 
-/** Response and findings, by the next frame. */
+/** V at which a growing spark begins: at a point where there is one. */
+function breakoutVoltage(topLoad: TopLoadResult | null): number | null {
+  return topLoad && (topLoad.breakoutVoltageAtPoint?.typical ?? topLoad.breakoutVoltage);
+}
+
+/** One burst with the design's spark and one without; null while a circuit has no solution. */
+export function designBursts(design: Design): Bursts | null {
+  const { field, modes, secondary, primary, coupling } = solve(design);
+  const breakout = breakoutVoltage(topLoadResult(design, field, modes));
+  return burstStage(design, primary?.circuit ?? null, secondary, coupling?.mutuals ?? null, breakout);
+}
+
+/** The burst, and what it asks of the parts. */
+function burstResults(
+  design: Design,
+  field: FieldEvaluation,
+): Pick<DriveEvaluation, "burst" | "tank" | "drive"> {
+  const { secondary, primary } = solve(design);
+  const bursts = designBursts(design);
+  const { coil } = conductorsStage(design);
+  const result = bursts?.loaded.result ?? null;
+  const resonance = primary?.circuit.resonance ?? 0;
+  return {
+    burst: bursts && secondary && coil && burstGroup(bursts, secondary, coil),
+    tank: field.tank && tankResult(design, field.tank, result, resonance),
+    drive: result && driveResult(design, result, resonance),
+  };
+}
+
+/** Response, burst and findings, by the next frame. */
 export function evaluateDrive(design: Design, field: FieldEvaluation): DriveEvaluation {
   const { modes, winding } = solve(design);
   const [unloaded, loaded] = [responseNetwork(design, false), responseNetwork(design, true)];
-  return {
+  const drive = {
     response: unloaded && loaded ? responseResult(unloaded, loaded) : null,
     corrections: correctionsStage(design, modes, winding),
-    findings: findings(design, field),
+    ...burstResults(design, field),
   };
+  return { ...drive, findings: findings(design, { ...field, ...drive }) };
 }
 
 /** Everything that is computed from a design. */

@@ -2,6 +2,7 @@
  * Everything that is computed from a design, all in SI units. Never saved as truth, never edited.
  * A result's id is its dotted path here. A group that cannot be solved is null, with an error finding.
  */
+import type { BurstGroup, DriveResult, TankResult } from "./driveResults";
 import type { Finding } from "./finding";
 
 export interface ProfilePoint {
@@ -80,7 +81,8 @@ export interface CouplingResult {
   mutualInductance: number;
 }
 
-export interface TankResult {
+/** Of the bank of capacitors, what follows from its units and the primary alone. */
+export interface BankResult {
   capacitance: number;
   peakVoltageRating: number;
   units: number;
@@ -186,16 +188,22 @@ export interface FieldEvaluation {
   topLoad: TopLoadResult | null;
   primary: PrimaryResult | null;
   coupling: CouplingResult | null;
-  tank: TankResult | null;
+  tank: BankResult | null;
   tuning: TuningResult | null;
   losses: LossesResult | null;
 }
 
-/** The second group: response, burst and findings, by the next frame. */
+/** The second group: response, burst, what they ask of the parts, and findings, by the next frame. */
 export interface DriveEvaluation {
   response: ResponseResult | null;
+  burst: BurstGroup | null;
+  tank: TankResult | null;
+  drive: DriveResult | null;
   corrections: CorrectionsResult | null;
   findings: Finding[];
 }
 
-export type Evaluation = FieldEvaluation & DriveEvaluation;
+export type Evaluation = Omit<FieldEvaluation, keyof DriveEvaluation> & DriveEvaluation;
+
+/** What the rules judge. */
+export type Judged = Omit<Evaluation, "findings">;

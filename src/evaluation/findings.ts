@@ -1,10 +1,10 @@
 import type { Design } from "../design/design";
-import type { FieldEvaluation } from "./evaluation";
+import type { Judged } from "./evaluation";
 import type { Finding } from "./finding";
 import { RULES } from "./rules/rules";
 
 /** What every rule says of a design, errors first, in the order of the rules. */
-export function findings(design: Design, evaluation: FieldEvaluation): Finding[] {
+export function findings(design: Design, evaluation: Judged): Finding[] {
   const said = RULES.flatMap(({ code, severity, judge }) =>
     judge(design, evaluation).map((judgement) => ({ severity, code, ...judgement })),
   );

@@ -1,5 +1,8 @@
 /** Keeps the evaluation in step with the open design: asks at each change, takes what is not stale. */
 import type { StoreApi } from "zustand/vanilla";
+import type { TankResult } from "../evaluation/driveResults";
+import type { BankResult } from "../evaluation/evaluation";
+import { NO_STRESS } from "../evaluation/stages/tankStress";
 import type { Evaluator, EvaluatorReply } from "./evaluator";
 import { withNotice, withoutNotice } from "./notice";
 import { openDesignOf } from "./showEdits";
@@ -9,9 +12,15 @@ const FAILURE = "evaluation-failed";
 
 type Changes = Partial<WorkbenchState>;
 
+/** The bank's stress belongs to the second group: until that is there, the old figures stand. */
+function withOldStress(bank: BankResult | null, old: TankResult | null): TankResult | null {
+  return bank && { ...NO_STRESS, ...old, ...bank };
+}
+
 function afterField(state: WorkbenchState, reply: Extract<EvaluatorReply, { group: "field" }>): Changes {
   if (reply.revision <= state.fieldRevision || reply.revision < state.oldestRevision) return {};
-  return { evaluation: { ...state.evaluation, ...reply.field }, fieldRevision: reply.revision };
+  const tank = withOldStress(reply.field.tank, state.evaluation.tank);
+  return { evaluation: { ...state.evaluation, ...reply.field, tank }, fieldRevision: reply.revision };
 }
 
 function afterDrive(state: WorkbenchState, reply: Extract<EvaluatorReply, { group: "drive" }>): Changes {

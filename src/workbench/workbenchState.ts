@@ -43,6 +43,8 @@ export const EMPTY_EVALUATION: Evaluation = {
   tuning: null,
   losses: null,
   response: null,
+  burst: null,
+  drive: null,
   corrections: null,
   findings: [],
 };

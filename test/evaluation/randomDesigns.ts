@@ -112,7 +112,7 @@ function bankFor({ primary, tank }: Design, field: FieldEvaluation, { between, o
   const [unitsInSeries, strings] = [oneOf([3, 4, 5, 6, 8]), oneOf([1, 2, 3, 4])];
   const dissipationFactor = between(3e-4, 1.5e-3);
   const unit = { ...tank.unit, capacitance: (capacitance * unitsInSeries) / strings, dissipationFactor };
-  return { unit, unitsInSeries, strings };
+  return { unit, unitsInSeries, strings, wantedCapacitance: null, unitCost: null };
 }
 
 function within(value: number, [low, high]: readonly [number, number]): boolean {

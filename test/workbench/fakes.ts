@@ -55,7 +55,14 @@ export function fieldWith(capacitance: number): FieldEvaluation {
   return { secondary: null, topLoad: null, primary: null, coupling: null, tank, tuning: null, losses: null };
 }
 
-export const EMPTY_DRIVE: DriveEvaluation = { response: null, corrections: null, findings: [] };
+export const EMPTY_DRIVE: DriveEvaluation = {
+  response: null,
+  burst: null,
+  tank: null,
+  drive: null,
+  corrections: null,
+  findings: [],
+};
 
 /** A session for a test: over a storage of its own unless one is given. */
 export function newBench(storage: MemoryStorage | null = new MemoryStorage()) {

@@ -1,6 +1,9 @@
 /** Stress of the tank's capacitors, and arrangements of units for a wanted bank. */
 import type { CapacitorUnit, Tank } from "../design-parts";
 
+/** How many of which unit a bank is made of. */
+type BankParts = Pick<Tank, "unit" | "unitsInSeries" | "strings">;
+
 /** What a bank has to stand. */
 export interface BankDuty {
   /** V and A, magnitudes, of the whole bank */
@@ -44,7 +47,7 @@ function margin(limit: number, stress: number): number {
  * Stress of one unit of a bank of equal ones, which share voltage and current equally.
  * Source: U = I/(2πfC), P = I²·tan δ/(2πfC).
  */
-export function unitStress({ unit, unitsInSeries, strings }: Tank, duty: BankDuty): UnitStress {
+export function unitStress({ unit, unitsInSeries, strings }: BankParts, duty: BankDuty): UnitStress {
   const peakVoltage = duty.peakVoltage / unitsInSeries;
   const peakCurrent = duty.peakCurrent / strings;
   const rmsCurrent = duty.rmsCurrent / strings;

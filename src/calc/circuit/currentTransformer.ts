@@ -1,6 +1,8 @@
 /** The chain of current transformers before the over-current comparator. */
 import type { CurrentTransformer } from "../design-parts";
 
+type Chain = Omit<CurrentTransformer, "comparatorVoltage">;
+
 export interface TransformerCore {
   /** T, of a sine at the peak current */
   fluxDensity: number;
@@ -29,7 +31,7 @@ function ratioOf(turns: readonly number[]): number {
  * Cores of a cascade: each secondary of N turns sees the burden through the cores after it, divided by their
  * turns squared. Source: u = N·A·dB/dt, so B = U/(2πf·N·A) for a sine.
  */
-function coresOf(transformer: CurrentTransformer, current: number, frequency: number): TransformerCore[] {
+function coresOf(transformer: Chain, current: number, frequency: number): TransformerCore[] {
   const { turns, burden, coreArea, saturationFluxDensity } = transformer;
   return turns.map((own, index) => {
     const after = ratioOf(turns.slice(index + 1));
@@ -47,7 +49,7 @@ function coresOf(transformer: CurrentTransformer, current: number, frequency: nu
  * @param frequency Hz
  */
 export function currentSense(
-  transformer: CurrentTransformer,
+  transformer: Chain,
   current: number,
   rmsCurrent: number,
   frequency: number,

@@ -295,6 +295,16 @@ const CONTROL: readonly Field[] = [
       "0.25 to 0.35 T for ferrite.",
     ],
   }),
+  number("drive.currentTransformer.comparatorVoltage", "Comparator level", "voltage", {
+    range: [0.05, 30],
+    default: null,
+    nullable: true,
+    help: [
+      "Voltage at the burden at which the comparator trips; none where it is set to what the limit needs.",
+      "Meter at the comparator's reference.",
+      "1 to 5 V.",
+    ],
+  }),
 ];
 
 export const DRIVE_FIELDS: readonly Field[] = [...SUPPLY, ...BRIDGE, ...SWITCH, ...CONTROL];

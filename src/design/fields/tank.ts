@@ -60,4 +60,25 @@ export const TANK_FIELDS: readonly Field[] = [
     meaning: "positive whole",
     help: ["Strings side by side.", "Count them.", "1 to 10."],
   }),
+  number("tank.wantedCapacitance", "Wanted capacitance", "capacitance", {
+    range: [1e-9, 1e-4],
+    default: null,
+    nullable: true,
+    help: [
+      "Capacitance that arrangements of units are proposed for; none takes the present bank's.",
+      "From the tuning: what brings the suggested tap where you want it.",
+      "20 to 500 nF.",
+    ],
+  }),
+  number("tank.unitCost", "Price of a unit", "ratio", {
+    range: [0, 1e5],
+    default: null,
+    nullable: true,
+    meaning: "zero or more",
+    help: [
+      "What one unit costs, in your money; the proposals then show the bank's price.",
+      "From the offer.",
+      "1 to 30.",
+    ],
+  }),
 ];

@@ -1,5 +1,5 @@
 import type { Design } from "../../design/design";
-import type { FieldEvaluation } from "../evaluation";
+import type { Judged } from "../evaluation";
 import type { Finding } from "../finding";
 
 /** What a rule says of a design, apart from what is the same each time. */
@@ -12,7 +12,7 @@ export interface Rule {
   severity: Finding["severity"];
   /** the sentence, with {field}, {value} and {limit} filled in at the edge in the reader's units */
   sentence: string;
-  judge: (design: Design, evaluation: FieldEvaluation) => Judgement[];
+  judge: (design: Design, evaluation: Judged) => Judgement[];
 }
 
 /** A judgement in a list of its own where the condition holds, else nothing. */

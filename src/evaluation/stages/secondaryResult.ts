@@ -22,6 +22,8 @@ export interface SecondaryCircuit {
     qualityFactor: number;
     /** A per section at 1 V at the top */
     current: number[];
+    /** A at the foot of the winding, likewise */
+    baseCurrent: number;
   }[];
   bareResonance: number;
   /** Ω, of the fundamental, referred to its largest current */
@@ -36,8 +38,6 @@ export interface SecondaryCircuit {
   maximumGradientPerVolt: number;
   /** H, low frequency */
   inductance: number;
-  /** A at the base per volt at the top */
-  baseCurrentPerVolt: number;
 }
 
 const PROFILE_POINTS = 50;
@@ -132,6 +132,7 @@ export const secondaryCircuitStage = stage(
         resistance: (omega * inductance) / qualityFactor,
         qualityFactor,
         current: mode.current.map((value) => value * factor),
+        baseCurrent: modeCurrent(mode, field.functions, 0) * factor,
       };
     });
     const largestCurrent = Math.max(...fundamental.current.map(Math.abs));
@@ -146,7 +147,6 @@ export const secondaryCircuitStage = stage(
       profile: profileOf(fundamental, field, secondary),
       maximumGradientPerVolt: steepest(fundamental, secondary.windingLength),
       inductance: sumOf(modes.inductance.matrix),
-      baseCurrentPerVolt: modeCurrent(fundamental, field.functions, 0),
     };
   },
 );

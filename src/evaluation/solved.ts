@@ -1,0 +1,27 @@
+import type { Design } from "../design/design";
+import {
+  couplingStage,
+  primaryResultStage,
+  primarySolutionStage,
+  sectionMutualsStage,
+} from "./stages/primary";
+import {
+  conductorsStage,
+  electricFieldStage,
+  modesStage,
+  windingInductanceStage,
+} from "./stages/secondaryField";
+import { secondaryCircuitStage } from "./stages/secondaryResult";
+
+/** Results of the stages that more than one group reads. */
+export function solve(design: Design) {
+  const field = electricFieldStage(design, conductorsStage(design));
+  const winding = windingInductanceStage(design);
+  const modes = modesStage(design, field, winding);
+  const secondary = secondaryCircuitStage(design, field, modes);
+  const solution = primarySolutionStage(design);
+  const mutuals = sectionMutualsStage(design, solution);
+  const primary = primaryResultStage(design, solution);
+  const coupling = couplingStage(design, mutuals, secondary, primary);
+  return { field, winding, modes, secondary, solution, mutuals, primary, coupling };
+}
