@@ -62,7 +62,7 @@ async function expectSameResponse(network: Network): Promise<void> {
   const frequencies = column("frequency");
   for (const [name, curve] of Object.entries(ourCurves(network))) {
     const [values, expected] = [column(name), frequencies.map(curve)];
-    expect(largest(values.map((value, index) => value / expected[index] - 1))).toBeLessThan(1e-4);
+    expect(largest(values.map((value, index) => value / expected[index] - 1))).toBeLessThan(1e-6);
     const peaks = sampledPeaks(frequencies, values);
     expect(peaks).toHaveLength(sampledPeaks(frequencies, expected).length);
     for (const { frequency, value } of peaks) {

@@ -4,7 +4,6 @@ import { simulateBurst } from "../../../src/calc/circuit/burst";
 import type { BurstDrive } from "../../../src/calc/circuit/burstDrive";
 import { burstNetlist } from "../../../src/calc/circuit/burstNetlist";
 import type { Network } from "../../../src/calc/circuit/network";
-import { polePair } from "../../../src/calc/circuit/poles";
 import { network, primaryFrequency, STIFF_DRIVE } from "./drivenNetworks";
 import { largest, simulate } from "./simulator";
 
@@ -40,51 +39,21 @@ async function deviations(of: Network, drive: BurstDrive): Promise<[number, numb
   ];
 }
 
-function samples(count: number, seed: number): { index: number; of: Network }[] {
-  return fc.sample(network, { numRuns: count, seed }).map((of, index) => ({ index, of }));
+/** A network drawn from a seed. */
+function drawn(seed: number): Network {
+  return fc.sample(network, { numRuns: 1, seed })[0];
 }
 
-/** Whether the feedback is far from the flip between the poles: a primary below the secondary by a good part. */
-function farFromFlip({ primary, modes, load }: Network): boolean {
-  const own = 1 / Math.sqrt(primary.inductance * primary.capacitance);
-  const secondary =
-    1 / Math.sqrt(modes[0].inductance * (modes[0].capacitance + 0.5 * (load?.capacitance ?? 0)));
-  return Math.abs(own / secondary - 1) > 0.03;
-}
-
-describe("the netlist of a burst, in ngspice", () => {
-  it.each(samples(6, 11))(
-    "agrees within 0.5 % at a fixed frequency: network $index",
-    async ({ index, of }) => {
-      const poles = polePair({ ...of, load: null })!;
-      const frequency = index % 2 === 0 ? poles.lower.frequency : poles.upper.frequency;
-      const { commutation } = driveOf(of, {});
-      const drive = driveOf(of, {
-        bridge: index % 2 === 0 ? "full" : "half",
-        commutation: { ...commutation, mode: "fixed frequency", frequency },
-      });
-      for (const deviation of await deviations(of, drive)) expect(Math.abs(deviation)).toBeLessThan(5e-3);
-    },
-  );
-
-  it.each(
-    samples(12, 12)
-      .filter(({ of }) => farFromFlip(of))
-      .slice(0, 6),
-  )("agrees within 1 % with feedback from the current: network $index", async ({ index, of }) => {
-    const drive = driveOf(of, { bridge: index % 2 === 0 ? "full" : "half" });
-    for (const deviation of await deviations(of, drive)) expect(Math.abs(deviation)).toBeLessThan(1e-2);
-  });
-
-  it("agrees within 1 % where the feedback has neither delay nor lead", async () => {
-    const [{ of }] = samples(1, 13);
+describe("the netlist of a burst", () => {
+  it("agrees with ngspice within 1 % where the feedback has neither delay nor lead", async () => {
+    const of = drawn(13);
     const commutation = { ...STIFF_DRIVE.commutation };
     for (const deviation of await deviations(of, driveOf(of, { commutation })))
       expect(Math.abs(deviation)).toBeLessThan(1e-2);
   });
 
   it("is one transient analysis without a control block", () => {
-    const [{ of }] = samples(1, 14);
+    const of = drawn(14);
     const text = burstNetlist(of, driveOf(of, {}), { title: "Left\ncoil" });
     expect(text.split("\n")[0]).toBe("* Left coil: one burst");
     expect(text.match(/^\.tran/gm)).toHaveLength(1);
