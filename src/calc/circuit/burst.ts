@@ -3,6 +3,7 @@
  * Source: N. J. Higham, Functions of Matrices (2008), sec. 2.1 and 10.3, for the propagation.
  */
 import { type BurstDrive, switchesInPath } from "./burstDrive";
+import { comparatorMargin, limitMargin, margin, moveToEvent, RESOLUTION, watchesLimit } from "./burstEvent";
 import { closeHalfCycle, cubicPeak, gateOff, gateOn, recordInterval, takeSample } from "./burstRecord";
 import { type BurstResult, burstResult } from "./burstResult";
 import {
@@ -14,7 +15,6 @@ import {
   openLadder,
   presentLadder,
   settle,
-  startingDirection,
   startRun,
   storeRail,
 } from "./burstRun";
@@ -23,7 +23,7 @@ import { comparatorInput, nextTimer, passZero, reachLimit, switchAt } from "./co
 import { addInterval } from "./energyAccount";
 import { ringDown, staysOpen } from "./freeDecay";
 import type { Network } from "./network";
-import { climb, RUNGS, transform } from "./stepLadder";
+import { transform, travel } from "./stepLadder";
 
 /** The account is closed when the modes hold less than this part of the most that they held. */
 const RUNG_DOWN = 1e-3;
@@ -32,75 +32,13 @@ const MOST_STEPS = 400_000;
 /** Periods of the slowest sample that are still drawn after the last current. */
 const DRAWN_AFTER = 96;
 
-function watchesLimit({ control, drive }: BurstRun): boolean {
-  return control.gate !== 0 && control.limitOffAt === Number.POSITIVE_INFINITY && drive.overCurrentLimit > 0;
-}
-
-function currentRate(run: BurstRun, x: Float64Array): number {
-  if (run.direction === 0) return 0;
-  const { size, entries } = run.conducting.system;
-  let sum = 0;
-  for (let column = 0; column < size; column++) sum += entries[CURRENT * size + column] * x[column];
-  return sum;
-}
-
-function hasEnded(run: BurstRun, x: Float64Array): boolean {
-  return run.direction !== 0 && run.direction * x[CURRENT] < 0;
-}
-
-function exceeds(run: BurstRun, x: Float64Array): boolean {
-  return watchesLimit(run) && Math.abs(x[CURRENT]) >= run.drive.overCurrentLimit;
-}
-
-function hasPassed(run: BurstRun, x: Float64Array): boolean {
-  const { control, drive } = run;
-  return (
-    control.awaiting && control.seen && comparatorInput(control, drive, x[CURRENT], currentRate(run, x)) <= 0
-  );
-}
-
-/** Whether something has happened by a state that changes what comes after. */
-function happened(run: BurstRun, x: Float64Array): boolean {
-  if (run.direction === 0) return startingDirection(run, x) !== 0;
-  return hasEnded(run, x) || exceeds(run, x) || hasPassed(run, x);
-}
-
-/** Advances by a time in rungs, stopping within the last rung before something happens. Gives the time passed. */
-function approach(run: BurstRun, time: number, stopping: boolean): number {
+/** Moves from here to there; the rate at the new place with it. */
+function advance(run: BurstRun, time: number): void {
+  const { here, there } = run;
+  there.x.set(here.x);
   const ladder = presentLadder(run);
-  const { x } = run.there;
-  const { next } = run;
-  x.set(run.here.x);
-  let passed = 0;
-  for (let rung = 0; rung < RUNGS; rung++) {
-    const part = ladder.step / 2 ** rung;
-    if (passed + part > time) continue;
-    climb(ladder, rung, x, next);
-    if (stopping && happened(run, next)) continue;
-    x.set(next);
-    passed += part;
-  }
-  return passed;
-}
-
-/** One last smallest rung, over the event. */
-function passEvent(run: BurstRun): number {
-  const ladder = presentLadder(run);
-  climb(ladder, RUNGS - 1, run.there.x, run.next);
-  run.there.x.set(run.next);
-  return ladder.step / 2 ** (RUNGS - 1);
-}
-
-function advance(run: BurstRun, time: number): number {
-  const ladder = presentLadder(run);
-  if (time < ladder.step) return approach(run, time, false);
-  climb(ladder, 0, run.here.x, run.there.x);
-  return ladder.step;
-}
-
-function rateThere(run: BurstRun): void {
-  const { system } = presentLadder(run);
-  transform(system.size, system.entries, run.there.x, run.there.rate);
+  travel(ladder, time, there.x, run.terms);
+  transform(ladder.system.size, ladder.system.entries, there.x, there.rate);
 }
 
 /** Time to a peak inside the step that passes the limit though neither end does; the whole step otherwise. */
@@ -139,10 +77,10 @@ function react(run: BurstRun): void {
     settle(run);
     return;
   }
-  if (exceeds(run, here.x)) reachLimit(control, drive, run.time);
-  const zero = hasEnded(run, here.x);
+  if (limitMargin(run, here.x) <= 0) reachLimit(control, drive, run.time);
+  const zero = run.direction * here.x[CURRENT] < 0;
   const nothingToSee = zero && control.awaiting && control.gate === 0;
-  if (hasPassed(run, here.x) || nothingToSee) passZero(control, drive, run.time);
+  if (comparatorMargin(run, here.x) <= 0 || nothingToSee) passZero(control, drive, run.time);
   if (zero) {
     endHalfCycle(run);
     currentZero(run);
@@ -179,21 +117,22 @@ function switchGates(run: BurstRun): void {
 }
 
 function step(run: BurstRun): void {
-  const ladder = presentLadder(run);
+  const longest = presentLadder(run).step;
+  const shortest = longest * RESOLUTION;
   const left = nextTimer(run.control, run.drive) - run.time;
-  const resolution = ladder.step / 2 ** (RUNGS - 1);
-  if (left <= resolution) {
+  if (left <= shortest) {
     switchGates(run);
     return;
   }
-  let time = advance(run, Math.min(left, ladder.step / 2 ** run.rung));
-  rateThere(run);
-  const whole = time;
+  let time = Math.min(left, longest / 2 ** run.rung);
+  advance(run, time);
   const shorter = shortenedToPeak(run, time);
-  if (shorter < time) time = advance(run, Math.max(shorter, resolution));
-  const event = happened(run, run.there.x);
-  if (event) time = approach(run, time, true) + passEvent(run);
-  if (time !== whole) rateThere(run);
+  if (shorter < time) {
+    time = Math.max(shorter, shortest);
+    advance(run, time);
+  }
+  const event = margin(run, run.there.x) < 0;
+  if (event) time = moveToEvent(run, time);
   arrive(run, time);
   if (event) react(run);
   watchComparator(run);

@@ -12,6 +12,7 @@ import {
   conductingSystem,
   DROP,
   highestFrequency,
+  LEAST_SPARK_RESISTANCE,
   openSystem,
   openVoltage,
   RAIL,
@@ -19,9 +20,9 @@ import {
 } from "./burstSystem";
 import { type Control, type Polarity, startControl } from "./commutation";
 import { type Instant, type Integrals, type Losses, lossesOf, noIntegrals } from "./energyAccount";
-import type { Network } from "./network";
+import type { Network, SparkLoad } from "./network";
 import { grownLoad, renewLoad, type SparkGrowth } from "./sparkGrowth";
-import { type StepLadder, stepLadder, transform } from "./stepLadder";
+import { type StepLadder, seriesRoom, stepLadder, transform } from "./stepLadder";
 
 export interface BurstOptions {
   /** Ω, the part of the network's primary resistance that is the bank's; 0 where absent */
@@ -50,8 +51,9 @@ export interface BurstRun {
   time: number;
   here: Instant;
   there: Instant;
-  /** scratch for a state that is tried */
+  /** scratch: a state that is tried, Taylor's terms of one */
   next: Float64Array;
+  terms: Float64Array[];
   /** Ω of the primary without the bank */
   conductorResistance: number;
   /** V across on-state switches at no current, Ω of reservoir in the path */
@@ -127,6 +129,7 @@ export function startRun(full: Network, drive: BurstDrive, options: BurstOptions
     here: instant(size),
     there: instant(size),
     next: new Float64Array(size),
+    terms: seriesRoom(size),
     conductorResistance: network.primary.resistance - (options.bankResistance ?? 0),
     drop: switchesInPath(drive) * drive.onStateVoltage,
     railResistance: railSeriesResistance(drive),
@@ -171,15 +174,20 @@ export function storeRail(run: BurstRun): void {
   run.lowestBus = Math.min(run.lowestBus, busVoltage(run));
 }
 
+/** V beyond the switches' drop that would drive a current up through the open primary; below 0 none flows. */
+export function upwardVoltage({ network, rails, control, drop }: BurstRun, x: Float64Array): number {
+  return openVoltage(network, x) + (control.gate === 1 ? rails.up : -rails.down) - drop;
+}
+
+/** V, likewise down. */
+export function downwardVoltage({ network, rails, control, drop }: BurstRun, x: Float64Array): number {
+  return -openVoltage(network, x) + (control.gate === -1 ? rails.down : -rails.up) - drop;
+}
+
 /** Direction in which a current would begin to flow now; 0 where the circuit stays open. */
-export function startingDirection(run: BurstRun, x: Float64Array): Polarity | 0 {
-  const { rails, drop } = run;
-  const { gate } = run.control;
-  const voltage = openVoltage(run.network, x);
-  const up = voltage + (gate === 1 ? rails.up : -rails.down);
-  const down = voltage + (gate === -1 ? -rails.down : rails.up);
-  if (up > drop && up > 0) return 1;
-  return down < -drop && down < 0 ? -1 : 0;
+function startingDirection(run: BurstRun, x: Float64Array): Polarity | 0 {
+  if (upwardVoltage(run, x) > 0) return 1;
+  return downwardVoltage(run, x) > 0 ? -1 : 0;
 }
 
 /** The rail that a current finds: of the pair that is on, else the one that the diodes return it to. */
@@ -220,8 +228,11 @@ function stop(run: BurstRun): void {
   run.here.x[DROP] = 0;
 }
 
-/** Rungs below the longest that are taken first after a renewed load. */
-const SETTLING_RUNGS = 14;
+/** Rungs below the longest at which a renewed load is first followed: a quarter of the time it settles in. */
+function settlingRung({ resistance, capacitance }: SparkLoad, step: number): number {
+  const settling = Math.max(resistance, LEAST_SPARK_RESISTANCE) * capacitance;
+  return Math.max(0, Math.ceil(Math.log2((4 * step) / settling)));
+}
 
 /** Renews the spark's load for the half cycle that begins. */
 export function growSpark(run: BurstRun): void {
@@ -236,7 +247,7 @@ export function growSpark(run: BurstRun): void {
   run.sums.spark += renewLoad(run.network, renewed, run.here.x);
   run.network = renewed;
   Object.assign(run, ladders(renewed, drive, run.conducting.step));
-  run.rung = SETTLING_RUNGS;
+  if (load) run.rung = settlingRung(load, run.conducting.step);
 }
 
 /** V of the whole bus. */

@@ -2,10 +2,12 @@
 import { BANK, modeCurrent, modeVoltage, secondaryEnergy } from "./burstSystem";
 import type { Losses } from "./energyAccount";
 import type { Network } from "./network";
-import { doubled, product, type StepLadder, transform } from "./stepLadder";
+import { doubled, lowestStep, product, type SquareMatrix, type StepLadder, transform } from "./stepLadder";
 
 /** Doublings of a step of nanoseconds that are tried: beyond an hour nothing is left. */
 const MOST_DOUBLINGS = 44;
+/** Of the forms over a ladder's lowest rung: exact to 10⁻⁸. */
+const SERIES_ORDER = 6;
 
 /** J that a mode can hold at most from now on: with a load, which lets the modes exchange theirs, all of it. */
 function mostOfMode(network: Network, x: Float64Array, mode: number, all: number): number {
@@ -37,7 +39,7 @@ interface Quadratic {
   spark: Float64Array;
 }
 
-/** ∫ of a dissipation over the first step, as a quadratic form of the state: Simpson over a fine step, doubled up. */
+/** ∫ of a dissipation over the first step, as a quadratic form of the state. */
 function firstForms(ladder: StepLadder, { modeResistances, spark }: Losses): Quadratic {
   const { size } = ladder.system;
   const secondary = new Float64Array(size * size);
@@ -52,13 +54,24 @@ function firstForms(ladder: StepLadder, { modeResistances, spark }: Losses): Qua
   return { secondary: overStep(ladder, secondary), spark: overStep(ladder, load) };
 }
 
-/** ∫₀ʰ ΦᵀQΦ dt over the ladder's longest step, from the trapezium over its shortest, doubled rung by rung. */
-function overStep({ system, step, rungs }: StepLadder, form: Float64Array): Float64Array {
-  const { size } = system;
-  const last = rungs.length - 1;
-  const shortest = step / 2 ** last;
-  let sum: Float64Array = form.map((entry) => entry * shortest);
-  for (let rung = last; rung > 0; rung--) sum = twice(size, sum, rungs[rung]);
+/** ∫₀ʰ ΦᵀQΦ dt over the ladder's longest step: over its lowest rung, then doubled. */
+function overStep(ladder: StepLadder, form: Float64Array): Float64Array {
+  const { system, rungs } = ladder;
+  let sum = overShortStep(system, lowestStep(ladder), form);
+  for (let rung = rungs.length - 1; rung > 0; rung--) sum = twice(system.size, sum, rungs[rung]);
+  return sum;
+}
+
+/** The same over a short time: Taylor's series, each term τ/n·(AᵀG + GA) of the one before. */
+function overShortStep({ size, entries }: SquareMatrix, time: number, form: Float64Array): Float64Array {
+  let term = form.map((entry) => entry * time);
+  const sum = term.slice();
+  for (let order = 2; order <= SERIES_ORDER; order++) {
+    const right = product(size, term, entries);
+    const left = transposed(size, right);
+    term = right.map((entry, at) => ((entry + left[at]) * time) / order);
+    for (let at = 0; at < sum.length; at++) sum[at] += term[at];
+  }
   return sum;
 }
 

@@ -2,7 +2,7 @@
  * Exact steps of a linear system dx/dt = Ax, by the matrix exponential at a ladder of halved steps.
  *
  * A rung holds exp(Aτ) − 1, not exp(Aτ): squared as 2E + E² nothing is lost to the one, however many rungs.
- * So any time is the sum of some rungs, and an event is found by halving, each state on the way being exact.
+ * The lowest rung is short enough for Taylor's series, so that any time is the sum of some rungs and a rest.
  * Source: scaling and squaring, N. J. Higham, Functions of Matrices (2008), sec. 10.3.
  */
 
@@ -16,12 +16,9 @@ export interface StepLadder {
   system: SquareMatrix;
   /** s, of the highest rung; each rung below is half of it */
   step: number;
-  /** exp(Aτ) − 1, longest step first */
+  /** exp(Aτ) − 1, longest step first; as many as the fastest rate asks for */
   rungs: Float64Array[];
 }
-
-/** Rungs of a ladder: the last step is 2⁻²⁴ of the first, some femtoseconds of a step of tens of nanoseconds. */
-export const RUNGS = 25;
 
 export function squareMatrix(size: number): SquareMatrix {
   return { size, entries: new Float64Array(size * size) };
@@ -50,29 +47,59 @@ export function product(size: number, a: Float64Array, b: Float64Array): Float64
   return result;
 }
 
-/** Sum of magnitudes of the row that has the most: above every rate of the system. */
-function largestRow({ size, entries }: SquareMatrix): number {
+/** Passes over the state in which units are chosen. */
+const BALANCINGS = 3;
+
+/** Chooses the unit of one quantity so that it drives the others as much as they drive it. */
+function balance(size: number, entries: Float64Array, at: number): void {
+  let [row, column] = [0, 0];
+  for (let other = 0; other < size; other++) {
+    if (other === at) continue;
+    row += entries[at * size + other];
+    column += entries[other * size + at];
+  }
+  // without either way there is no way back, so that no rate comes of it
+  const [rowFactor, columnFactor] =
+    row * column > 0 ? [Math.sqrt(column / row), Math.sqrt(row / column)] : [0, 0];
+  for (let other = 0; other < size; other++) {
+    if (other === at) continue;
+    entries[at * size + other] *= rowFactor;
+    entries[other * size + at] *= columnFactor;
+  }
+}
+
+/**
+ * 1/s, above every rate of the system: the largest row's sum of magnitudes, in units that make it small.
+ * Source: balancing; G. H. Golub and C. F. Van Loan, Matrix Computations, sec. 7.5.7.
+ */
+function fastestRate({ size, entries }: SquareMatrix): number {
+  const magnitudes = entries.map(Math.abs);
+  for (let pass = 0; pass < BALANCINGS; pass++)
+    for (let at = 0; at < size; at++) balance(size, magnitudes, at);
   let largest = 0;
   for (let row = 0; row < size; row++) {
-    let sum = 0;
-    for (let column = 0; column < size; column++) sum += Math.abs(entries[row * size + column]);
+    const sum = magnitudes.subarray(row * size, (row + 1) * size).reduce((total, entry) => total + entry, 0);
     largest = Math.max(largest, sum);
   }
   return largest;
 }
 
-/** exp(Aτ) − 1 of a short time, by Taylor's series to the sixth order of a time short enough for it. */
-function shortStep(system: SquareMatrix, time: number): Float64Array {
-  const { size, entries } = system;
-  const halvings = Math.max(0, Math.ceil(Math.log2(largestRow(system) * time)) + 4);
-  const small = entries.map((entry) => (entry * time) / 2 ** halvings);
+/** Order of the series; over a time of SHORT of the fastest rate's it is exact to rounding. */
+const ORDER = 8;
+const SHORT = 1 / 12;
+
+/** exp(Aτ) − 1 of a short time. */
+function shortStep({ size, entries }: SquareMatrix, time: number): Float64Array {
+  const small = entries.map((entry) => entry * time);
   let power: Float64Array = small;
-  let sum: Float64Array = small.slice();
-  for (let order = 2; order <= 6; order++) {
-    power = product(size, power, small).map((entry) => entry / order);
-    for (let at = 0; at < sum.length; at++) sum[at] += power[at];
+  const sum = small.slice();
+  for (let order = 2; order <= ORDER; order++) {
+    power = product(size, power, small);
+    for (let at = 0; at < sum.length; at++) {
+      power[at] /= order;
+      sum[at] += power[at];
+    }
   }
-  for (let doubling = 0; doubling < halvings; doubling++) sum = doubled(size, sum);
   return sum;
 }
 
@@ -85,14 +112,63 @@ export function doubled(size: number, rung: Float64Array): Float64Array {
 
 /** @param step s, the longest step */
 export function stepLadder(system: SquareMatrix, step: number): StepLadder {
-  const rungs: Float64Array[] = new Array(RUNGS);
-  rungs[RUNGS - 1] = shortStep(system, step / 2 ** (RUNGS - 1));
-  for (let rung = RUNGS - 2; rung >= 0; rung--) rungs[rung] = doubled(system.size, rungs[rung + 1]);
+  const halvings = Math.max(0, Math.ceil(Math.log2((fastestRate(system) * step) / SHORT)));
+  const rungs: Float64Array[] = new Array(halvings + 1);
+  rungs[halvings] = shortStep(system, step / 2 ** halvings);
+  for (let rung = halvings - 1; rung >= 0; rung--) rungs[rung] = doubled(system.size, rungs[rung + 1]);
   return { system, step, rungs };
+}
+
+/** s, of the lowest rung */
+export function lowestStep({ step, rungs }: StepLadder): number {
+  return step / 2 ** (rungs.length - 1);
 }
 
 /** out = the state one rung later */
 export function climb({ system, rungs }: StepLadder, rung: number, x: Float64Array, out: Float64Array): void {
   transform(system.size, rungs[rung], x, out);
   for (let row = 0; row < system.size; row++) out[row] += x[row];
+}
+
+/** Room for Taylor's terms of a state. */
+export function seriesRoom(size: number): Float64Array[] {
+  return Array.from({ length: ORDER + 1 }, () => new Float64Array(size));
+}
+
+/** Taylor's terms of the state over a time not longer than the lowest rung. */
+export function expand(
+  { size, entries }: SquareMatrix,
+  time: number,
+  x: Float64Array,
+  terms: Float64Array[],
+): void {
+  terms[0].set(x);
+  for (let order = 1; order <= ORDER; order++) {
+    const term = terms[order];
+    transform(size, entries, terms[order - 1], term);
+    for (let row = 0; row < size; row++) term[row] *= time / order;
+  }
+}
+
+/** out = the state after a part of the time that the terms are for */
+export function sumSeries(terms: readonly Float64Array[], part: number, out: Float64Array): void {
+  out.set(terms[ORDER]);
+  for (let order = ORDER - 1; order >= 0; order--) {
+    const term = terms[order];
+    for (let row = 0; row < out.length; row++) out[row] = term[row] + part * out[row];
+  }
+}
+
+/** Moves a state on by a time not longer than the longest step: by rungs, and over the rest by the series. */
+export function travel(ladder: StepLadder, time: number, x: Float64Array, terms: Float64Array[]): void {
+  let left = time;
+  for (let rung = 0, part = ladder.step; rung < ladder.rungs.length; rung++, part /= 2) {
+    if (part > left) continue;
+    climb(ladder, rung, x, terms[0]);
+    x.set(terms[0]);
+    left -= part;
+  }
+  if (left === 0) return;
+  expand(ladder.system, left, x, terms);
+  sumSeries(terms, 1, x);
 }

@@ -1,5 +1,13 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { climb, RUNGS, type SquareMatrix, stepLadder } from "../../../src/calc/circuit/stepLadder";
+import {
+  climb,
+  lowestStep,
+  type SquareMatrix,
+  seriesRoom,
+  stepLadder,
+  travel,
+} from "../../../src/calc/circuit/stepLadder";
 
 function matrix(...rows: number[][]): SquareMatrix {
   return { size: rows.length, entries: Float64Array.from(rows.flat()) };
@@ -33,10 +41,30 @@ describe("a ladder of exact steps", () => {
     expect(second).toBeCloseTo(Math.exp(-1), 13);
   });
 
-  it("halves the step from rung to rung, without loss in the smallest", () => {
+  it("halves the step from rung to rung", () => {
     const system = matrix([0, 1], [-1, 0]);
-    const smallest = 0.7 / 2 ** (RUNGS - 1);
-    expect(stepped(system, 0.7, RUNGS - 1, [1, 0])[1] / -smallest).toBeCloseTo(1, 13);
     expect(stepped(system, 0.7, 1, [1, 0])[0]).toBeCloseTo(Math.cos(0.35), 13);
+    const { rungs } = stepLadder(system, 0.7);
+    const lowest = lowestStep({ system, step: 0.7, rungs });
+    expect(stepped(system, 0.7, rungs.length - 1, [1, 0])[1] / -Math.sin(lowest)).toBeCloseTo(1, 13);
+  });
+
+  it("moves a state on by any time below the longest step", () => {
+    const ladder = stepLadder(matrix([0, 1], [-1, 0]), 0.7);
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 0.7, noNaN: true }), (time) => {
+        const x = Float64Array.of(1, 0);
+        travel(ladder, time, x, seriesRoom(2));
+        expect(x[0]).toBeCloseTo(Math.cos(time), 13);
+        expect(x[1]).toBeCloseTo(-Math.sin(time), 13);
+      }),
+      { seed: 20240517 },
+    );
+  });
+
+  it("needs few rungs however unlike the units are", () => {
+    expect(stepLadder(matrix([0, 1e11], [-1e-11, 0]), 0.7).rungs.length).toBe(
+      stepLadder(matrix([0, 1], [-1, 0]), 0.7).rungs.length,
+    );
   });
 });
