@@ -29,6 +29,8 @@ const STANDS_FOR: Record<string, { quantity: string; where: string }> = {
   tuning: { quantity: "tuning.suggestedTap", where: "primary.tap" },
   losses: { quantity: "losses.secondary.total", where: "corrections.lossAllowance" },
   corrections: { quantity: "corrections.formerShift", where: "secondary.formerPermittivity" },
+  burst: { quantity: "burst.peakPrimaryCurrent", where: "interrupter.onTime" },
+  drive: { quantity: "drive.averagePower", where: "drive.supply.mainsVoltage" },
   response: { quantity: "response.lowerPole", where: "primary.tap" },
 };
 
@@ -54,9 +56,10 @@ function finiteFinding(finding: Finding): Finding {
  */
 export function finiteDrive(field: FieldEvaluation, drive: DriveEvaluation): DriveEvaluation {
   const { findings, ...groups } = drive;
-  const dropped = Object.entries({ ...field, ...groups })
+  const broken = [...Object.entries(field), ...Object.entries(groups)]
     .filter(([, group]) => !isFiniteThroughout(group))
-    .map(([name]) => notFinite(name));
+    .map(([name]) => name);
+  const dropped = [...new Set(broken)].map(notFinite);
   const kept = Object.entries(groups).map(([name, group]) => [
     name,
     isFiniteThroughout(group) ? group : null,

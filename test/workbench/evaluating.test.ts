@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { fieldAt } from "../../src/design/fields";
 import { findingMessage } from "../../src/evaluation/findingMessage";
+import { NO_STRESS } from "../../src/evaluation/stages/tankStress";
 import type { EvaluationRequest } from "../../src/workbench/evaluation.worker";
 import type { EvaluatorReply } from "../../src/workbench/evaluator";
 import { finiteDrive, finiteField, isFiniteThroughout } from "../../src/workbench/finiteGroups";
@@ -13,7 +14,8 @@ function fieldReply(revision: number): EvaluatorReply {
 }
 
 function driveReply(revision: number): EvaluatorReply {
-  return { group: "drive", revision, drive: EMPTY_DRIVE };
+  const { tank } = fieldWith(revision);
+  return { group: "drive", revision, drive: { ...EMPTY_DRIVE, tank: tank && { ...NO_STRESS, ...tank } } };
 }
 
 describe("the evaluation of a session", () => {
@@ -39,6 +41,17 @@ describe("the evaluation of a session", () => {
     bench.evaluator.tell(driveReply(1));
     expect(bench.state()).toMatchObject({ fieldRevision: 1, driveRevision: 1, evaluating: false });
     expect(bench.state().evaluation.tank?.capacitance).toBe(1);
+  });
+
+  it("keeps the bank's stress until the second group brings the new one", () => {
+    const bench = newBench();
+    const { tank } = fieldWith(1);
+    const stressed = { ...EMPTY_DRIVE, tank: tank && { ...NO_STRESS, ...tank, unitPeakVoltage: 800 } };
+    bench.evaluator.tell(fieldReply(1));
+    bench.evaluator.tell({ group: "drive", revision: 1, drive: stressed });
+    bench.actions.setValue("primary.tap", 5);
+    bench.evaluator.tell(fieldReply(2));
+    expect(bench.state().evaluation.tank).toMatchObject({ capacitance: 2, unitPeakVoltage: 800 });
   });
 
   it("never goes back, in whatever order the replies come", () => {

@@ -1,11 +1,14 @@
 /** The one register of results: screens, help, sheet, line-up, door and theory page all read it. */
+import { BURST_RESULTS } from "./burst";
 import { CORRECTION_RESULTS } from "./corrections";
 import { COUPLED_RESULTS, RESPONSE_CURVE_RESULTS } from "./coupled";
+import { DRIVE_RESULTS } from "./drive";
 import type { ResultEntry } from "./entry";
 import { LOSS_RESULTS } from "./losses";
 import { PRIMARY_RESULTS } from "./primary";
 import { RESPONSE_RESULTS } from "./response";
 import { SECONDARY_RESULTS } from "./secondary";
+import { ARRANGEMENT_RESULTS, TANK_STRESS_RESULTS } from "./tankStress";
 import { TOP_LOAD_RESULTS } from "./topLoad";
 
 export const RESULTS: readonly ResultEntry[] = [
@@ -17,6 +20,10 @@ export const RESULTS: readonly ResultEntry[] = [
   ...LOSS_RESULTS,
   ...RESPONSE_RESULTS,
   ...RESPONSE_CURVE_RESULTS,
+  ...BURST_RESULTS,
+  ...TANK_STRESS_RESULTS,
+  ...ARRANGEMENT_RESULTS,
+  ...DRIVE_RESULTS,
 ];
 
 const BY_ID = new Map(RESULTS.map((entry) => [entry.id, entry]));
