@@ -25,10 +25,10 @@ export interface UnitStress {
   rmsCurrent: number;
   /** W, of one unit */
   loss: number;
-  /** limit over stress: above 1 is within the data sheet */
-  voltageMargin: number;
-  peakCurrentMargin: number;
-  rmsCurrentMargin: number;
+  /** limit over stress: above 1 is within the data sheet; null where there is no stress */
+  voltageMargin: number | null;
+  peakCurrentMargin: number | null;
+  rmsCurrentMargin: number | null;
 }
 
 /** Ω in series at a frequency: tan δ/(2πfC). */
@@ -39,8 +39,8 @@ export function dissipationResistance(
   return frequency > 0 ? dissipationFactor / (2 * Math.PI * frequency * capacitance) : 0;
 }
 
-function margin(limit: number, stress: number): number {
-  return stress > 0 ? limit / stress : Number.POSITIVE_INFINITY;
+function margin(limit: number, stress: number): number | null {
+  return stress > 0 ? limit / stress : null;
 }
 
 /**
@@ -117,7 +117,8 @@ function arrangement(
 
 function passes({ deviation, units, stress }: Arrangement, { tolerance, margin }: ArrangementWish): boolean {
   const margins = [stress.voltageMargin, stress.peakCurrentMargin, stress.rmsCurrentMargin];
-  return units <= MOST_UNITS && Math.abs(deviation) <= tolerance && margins.every((each) => each >= margin);
+  const within = margins.every((each) => each === null || each >= margin);
+  return units <= MOST_UNITS && Math.abs(deviation) <= tolerance && within;
 }
 
 /** Arrangements of a unit that make a wanted bank within every margin, fewest units first. */

@@ -30,10 +30,6 @@ export const NO_STRESS: Omit<TankResult, keyof BankResult> = {
   arrangements: [],
 };
 
-function finite(value: number): number | null {
-  return Number.isFinite(value) ? value : null;
-}
-
 function arrangements(
   { unit, wantedCapacitance, unitCost }: Tank,
   present: number,
@@ -72,9 +68,9 @@ export function tankResult(
     unitPeakCurrent: stress.peakCurrent,
     unitRmsCurrent: stress.rmsCurrent,
     loss: stress.loss * bank.units,
-    voltageMargin: finite(stress.voltageMargin),
-    peakCurrentMargin: finite(stress.peakCurrentMargin),
-    rmsCurrentMargin: finite(stress.rmsCurrentMargin),
+    voltageMargin: stress.voltageMargin,
+    peakCurrentMargin: stress.peakCurrentMargin,
+    rmsCurrentMargin: stress.rmsCurrentMargin,
     arrangements: arrangements(tank, bank.capacitance, duty),
   };
 }
