@@ -35,9 +35,8 @@ const DRAWN_AFTER = 96;
 /** Moves from here to there; the rate at the new place with it. */
 function advance(run: BurstRun, time: number): void {
   const { here, there } = run;
-  there.x.set(here.x);
   const ladder = presentLadder(run);
-  travel(ladder, time, there.x, run.terms);
+  travel(ladder, time, here.x, there.x, run.terms);
   transform(ladder.system.size, ladder.system.entries, there.x, there.rate);
 }
 
@@ -58,7 +57,6 @@ function arrive(run: BurstRun, time: number): void {
   [run.here, run.there] = [run.there, run.here];
   run.time += time;
   if (run.rung > 0) run.rung--;
-  run.largestSecondaryEnergy = Math.max(run.largestSecondaryEnergy, secondaryEnergy(network, run.here.x));
   takeSample(record, run.time, run.here.x);
 }
 
@@ -68,6 +66,7 @@ function endHalfCycle(run: BurstRun): void {
   record.halfCycle.charge = sums.charge - before.charge;
   run.before = { squareCurrent: sums.squareCurrent, charge: sums.charge };
   closeHalfCycle(record, run.time, !run.control.ended);
+  run.largestSecondaryEnergy = Math.max(run.largestSecondaryEnergy, secondaryEnergy(run.network, run.here.x));
 }
 
 /** What follows from the state that was arrived at. */

@@ -185,14 +185,19 @@ export function recordInterval(
   record.bankVoltage = Math.max(record.bankVoltage, Math.abs(to.x[BANK]));
 }
 
+/** Of the burst so far, the half cycle that is not over yet with it. */
+export function highestTopVoltage({ topVoltage, halfCycle }: BurstRecord): Peak {
+  const { peakTopVoltage, topPeakTime } = halfCycle;
+  return peakTopVoltage > topVoltage.value ? { value: peakTopVoltage, time: topPeakTime } : topVoltage;
+}
+
 /** Ends a half cycle and begins the next. */
 export function closeHalfCycle(record: BurstRecord, time: number, drivenNext: boolean): void {
   const ended = record.halfCycle;
   ended.to = time;
   if (ended.peakCurrent > record.primaryCurrent.value)
     record.primaryCurrent = { value: ended.peakCurrent, time: ended.peakTime };
-  if (ended.peakTopVoltage > record.topVoltage.value)
-    record.topVoltage = { value: ended.peakTopVoltage, time: ended.topPeakTime };
+  record.topVoltage = highestTopVoltage(record);
   if (ended.peakCurrent > 0 && ended.to > ended.from) record.halfCycles.push(ended);
   record.halfCycle = emptyHalfCycle(time, drivenNext);
 }

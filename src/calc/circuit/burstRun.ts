@@ -6,7 +6,7 @@ import {
   railVoltage,
   switchesInPath,
 } from "./burstDrive";
-import { type BurstRecord, burstRecord } from "./burstRecord";
+import { type BurstRecord, burstRecord, highestTopVoltage } from "./burstRecord";
 import {
   CURRENT,
   conductingSystem,
@@ -74,6 +74,7 @@ export interface BurstRun {
   record: BurstRecord;
   /** the longest rung that may be taken now: lower ones just after the load was renewed, to follow its settling */
   rung: number;
+  /** J, at a half cycle's end */
   largestSecondaryEnergy: number;
   steps: number;
 }
@@ -239,8 +240,9 @@ export function growSpark(run: BurstRun): void {
   const { growth, full, drive } = run;
   if (!growth || run.network.load?.capacitance === full.load?.capacitance) return;
   if (run.brokeOutAt === Number.POSITIVE_INFINITY) {
-    if (run.record.halfCycle.peakTopVoltage < growth.breakoutVoltage) return;
-    run.brokeOutAt = run.record.halfCycle.topPeakTime;
+    const highest = highestTopVoltage(run.record);
+    if (highest.value < growth.breakoutVoltage) return;
+    run.brokeOutAt = highest.time;
   }
   const load = grownLoad(full.load, growth, run.time - run.brokeOutAt);
   const renewed = { ...full, load };

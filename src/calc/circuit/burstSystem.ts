@@ -77,7 +77,7 @@ function parallelLoad({ modes }: Network, load: SparkLoad, rows: LoadRows): Load
   return rows;
 }
 
-export function loadRows(network: Network): LoadRows {
+function loadRows(network: Network): LoadRows {
   const size = stateSize(network);
   const rows = { current: new Float64Array(size), tipRate: new Float64Array(size) };
   const { load } = network;

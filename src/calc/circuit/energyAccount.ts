@@ -1,13 +1,5 @@
 /** Where each joule of a burst goes. */
-import {
-  BANK,
-  CURRENT,
-  LEAST_SPARK_RESISTANCE,
-  loadRows,
-  modeCurrent,
-  modeVoltage,
-  RAIL,
-} from "./burstSystem";
+import { BANK, CURRENT, LEAST_SPARK_RESISTANCE, modeCurrent, RAIL, TIP, topVoltage } from "./burstSystem";
 import type { Network } from "./network";
 
 /** J. supplied − returned = spark + primary + bank + switches + secondary + stored + imbalance. */
@@ -68,30 +60,21 @@ export interface Instant {
 
 export interface Losses {
   modeResistances: readonly number[];
-  /** Ω that the spark's current, or its voltage, is a measure over */
-  spark: { row: Float64Array; factor: number };
+  /** S of the spark's resistance; 0 without a spark */
+  sparkConductance: number;
 }
 
-function rowValue(row: Float64Array, x: Float64Array): number {
-  let sum = 0;
-  for (let at = 0; at < row.length; at++) sum += row[at] * x[at];
-  return sum;
+/** V across the spark's resistance, of a rate V/s: behind the capacitance of a series load, else the whole top voltage. */
+function sparkVoltage(modes: number, x: Float64Array): number {
+  return topVoltage(modes, x) - x[TIP];
 }
 
-/** How the losses follow from the state: the spark's by the current of a series load, the voltage of a parallel one. */
-export function lossesOf(network: Network): Losses {
-  const { load, modes } = network;
-  const row = new Float64Array(loadRows(network).current.length);
-  const modeResistances = modes.map(({ resistance }) => resistance);
-  if (!load || !(load.capacitance > 0)) return { modeResistances, spark: { row, factor: 0 } };
-  if (load.topology === "series")
-    return { modeResistances, spark: { row: loadRows(network).current, factor: sparkResistance(load) } };
-  for (let mode = 0; mode < modes.length; mode++) row[modeVoltage(mode)] = 1;
-  return { modeResistances, spark: { row, factor: 1 / sparkResistance(load) } };
-}
-
-function sparkResistance({ resistance }: { resistance: number }): number {
-  return Math.max(resistance, LEAST_SPARK_RESISTANCE);
+export function lossesOf({ load, modes }: Network): Losses {
+  const sparks = load !== null && load.capacitance > 0;
+  return {
+    modeResistances: modes.map(({ resistance }) => resistance),
+    sparkConductance: sparks ? 1 / Math.max(load.resistance, LEAST_SPARK_RESISTANCE) : 0,
+  };
 }
 
 /** Adds what a time in one conduction costs: nothing in it switches. */
@@ -104,15 +87,17 @@ export function addInterval(
   primaryCapacitance: number,
   railResistance: number,
 ): void {
-  const { row, factor } = losses.spark;
-  for (let mode = 0; mode < losses.modeResistances.length; mode++) {
+  const { modeResistances, sparkConductance } = losses;
+  const modes = modeResistances.length;
+  for (let mode = 0; mode < modes; mode++) {
     const at = modeCurrent(mode);
     const square = squareIntegral(time, from.x[at], to.x[at], from.rate[at], to.rate[at]);
-    sums.secondary += losses.modeResistances[mode] * square;
+    sums.secondary += modeResistances[mode] * square;
   }
-  if (factor > 0) {
-    const [a, b] = [rowValue(row, from.x), rowValue(row, to.x)];
-    sums.spark += factor * squareIntegral(time, a, b, rowValue(row, from.rate), rowValue(row, to.rate));
+  if (sparkConductance > 0) {
+    const [a, b] = [sparkVoltage(modes, from.x), sparkVoltage(modes, to.x)];
+    const [aRate, bRate] = [sparkVoltage(modes, from.rate), sparkVoltage(modes, to.rate)];
+    sums.spark += sparkConductance * squareIntegral(time, a, b, aRate, bRate);
   }
   if (from.rate[BANK] === 0 && to.rate[BANK] === 0) return;
   addPrimary(sums, time, from, to, primaryCapacitance, railResistance);

@@ -1,5 +1,5 @@
 /** What remains when nothing can conduct any more: the modes ring down into their own losses and the spark. */
-import { BANK, modeCurrent, modeVoltage, secondaryEnergy } from "./burstSystem";
+import { BANK, modeCurrent, modeVoltage, secondaryEnergy, TIP } from "./burstSystem";
 import type { Losses } from "./energyAccount";
 import type { Network } from "./network";
 import { doubled, lowestStep, product, type SquareMatrix, type StepLadder, transform } from "./stepLadder";
@@ -40,18 +40,20 @@ interface Quadratic {
 }
 
 /** ∫ of a dissipation over the first step, as a quadratic form of the state. */
-function firstForms(ladder: StepLadder, { modeResistances, spark }: Losses): Quadratic {
+function firstForms(ladder: StepLadder, { modeResistances, sparkConductance }: Losses): Quadratic {
   const { size } = ladder.system;
   const secondary = new Float64Array(size * size);
+  const across = new Float64Array(size);
+  across[TIP] = -1;
   modeResistances.forEach((resistance, mode) => {
     const at = modeCurrent(mode);
     secondary[at * size + at] = resistance;
+    across[modeVoltage(mode)] = 1;
   });
-  const load = new Float64Array(size * size);
-  for (let row = 0; row < size; row++)
-    for (let column = 0; column < size; column++)
-      load[row * size + column] = spark.factor * spark.row[row] * spark.row[column];
-  return { secondary: overStep(ladder, secondary), spark: overStep(ladder, load) };
+  const spark = new Float64Array(size * size).map(
+    (_, at) => sparkConductance * across[Math.floor(at / size)] * across[at % size],
+  );
+  return { secondary: overStep(ladder, secondary), spark: overStep(ladder, spark) };
 }
 
 /** ∫₀ʰ ΦᵀQΦ dt over the ladder's longest step: over its lowest rung, then doubled. */

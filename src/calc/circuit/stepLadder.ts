@@ -126,8 +126,13 @@ export function lowestStep({ step, rungs }: StepLadder): number {
 
 /** out = the state one rung later */
 export function climb({ system, rungs }: StepLadder, rung: number, x: Float64Array, out: Float64Array): void {
-  transform(system.size, rungs[rung], x, out);
-  for (let row = 0; row < system.size; row++) out[row] += x[row];
+  const { size } = system;
+  const matrix = rungs[rung];
+  for (let row = 0, at = 0; row < size; row++) {
+    let sum = x[row];
+    for (let column = 0; column < size; column++, at++) sum += matrix[at] * x[column];
+    out[row] = sum;
+  }
 }
 
 /** Room for Taylor's terms of a state. */
@@ -159,16 +164,27 @@ export function sumSeries(terms: readonly Float64Array[], part: number, out: Flo
   }
 }
 
-/** Moves a state on by a time not longer than the longest step: by rungs, and over the rest by the series. */
-export function travel(ladder: StepLadder, time: number, x: Float64Array, terms: Float64Array[]): void {
+/** out = the state after a time not longer than the longest step: by rungs, and over the rest by the series */
+export function travel(
+  ladder: StepLadder,
+  time: number,
+  x: Float64Array,
+  out: Float64Array,
+  terms: Float64Array[],
+): void {
+  if (time === ladder.step) {
+    climb(ladder, 0, x, out);
+    return;
+  }
+  out.set(x);
   let left = time;
   for (let rung = 0, part = ladder.step; rung < ladder.rungs.length; rung++, part /= 2) {
     if (part > left) continue;
-    climb(ladder, rung, x, terms[0]);
-    x.set(terms[0]);
+    climb(ladder, rung, out, terms[0]);
+    out.set(terms[0]);
     left -= part;
   }
   if (left === 0) return;
-  expand(ladder.system, left, x, terms);
-  sumSeries(terms, 1, x);
+  expand(ladder.system, left, out, terms);
+  sumSeries(terms, 1, out);
 }

@@ -255,6 +255,12 @@ describe("a spark that grows with the burst", () => {
     expect(grown.energy.spark).toBe(0);
   });
 
+  it("breaks out where each pair comes on at the very zero of the current", () => {
+    const commutation = { ...drive.commutation, leadTime: 0, delay: 0, deadTime: 0 };
+    const growth = { breakoutVoltage: 1e5, rate: 5000, length: 0.7 };
+    expect(simulateBurst(coil, { ...drive, commutation }, { growth })!.energy.spark).toBeGreaterThan(0);
+  });
+
   it("takes less than one that stands from the start, more than none", () => {
     const growth = { breakoutVoltage: 1e5, rate: 5000, length: 0.7 };
     const grown = simulateBurst(coil, drive, { growth })!;
