@@ -10,6 +10,7 @@ const ResponseResults = lazy(async () => ({
   default: (await import("../panels/losses/ResponseResults")).ResponseResults,
 }));
 const LossBars = lazy(async () => ({ default: (await import("../panels/losses/LossBars")).LossBars }));
+const BurstChart = lazy(async () => ({ default: (await import("../charts/BurstChart")).BurstChart }));
 const LineUp = lazy(async () => ({ default: (await import("../panels/lineUp/LineUp")).LineUp }));
 const Score = lazy(async () => ({ default: (await import("../panels/score/Score")).Score }));
 
@@ -19,6 +20,12 @@ const charts = (
     <ResponseChart />
     <ResponseResults />
     <LossBars />
+  </Suspense>
+);
+
+const burst = (
+  <Suspense fallback={<Waiting what="burst" />}>
+    <BurstChart />
   </Suspense>
 );
 
@@ -36,6 +43,7 @@ const score = (
 
 export const viewTabs = [
   { id: "charts", label: "Charts", content: charts },
+  { id: "burst", label: "Burst", content: burst },
   { id: "line-up", label: "Line-up", content: lineUp },
   { id: "score", label: "Score", content: score },
 ];

@@ -6,7 +6,7 @@ import { type Domain, linearTicks, logTicks } from "./axis";
 import styles from "./Chart.module.css";
 import { ChartFrame } from "./ChartFrame";
 import { type ChartContent, ChartContentContext } from "./chartContent";
-import type { Curve, Marker } from "./curve";
+import type { Curve, Level, Marker, Strip } from "./curve";
 import { DataTable } from "./DataTable";
 import { Legend } from "./Legend";
 
@@ -23,6 +23,9 @@ interface ChartProps {
   y: ChartAxis;
   curves: readonly Curve[];
   markers?: readonly Marker[];
+  levels?: readonly Level[];
+  /** rows above the plot */
+  strips?: readonly Strip[];
   onPlace?: ChartContent["onPlace"];
   /** px */
   height?: number;
@@ -33,6 +36,8 @@ const Y_TICKS = 5;
 const HEIGHT = 236;
 const TABLE_ROWS = 12;
 const NO_MARKERS: readonly Marker[] = [];
+const NO_LEVELS: readonly Level[] = [];
+const NO_STRIPS: readonly Strip[] = [];
 
 /** An axis whose identity changes only with its domain, so that the frame stands still. */
 function useAxis({ label, domain, log = false, format }: ChartAxis, count: number) {
@@ -56,6 +61,8 @@ export function Chart({
   y,
   curves,
   markers = NO_MARKERS,
+  levels = NO_LEVELS,
+  strips = NO_STRIPS,
   onPlace = null,
   height = HEIGHT,
 }: ChartProps) {
@@ -90,13 +97,15 @@ export function Chart({
         role="img"
         aria-label={`${title}: ${y.label} against ${x.label}`}
       >
-        <ChartContentContext value={{ curves: shown, markers, onHover, onPlace }}>
-          <ChartFrame width={width} height={height} x={xAxis} y={yAxis} />
+        <ChartContentContext value={{ curves: shown, markers, levels, strips, onHover, onPlace }}>
+          <ChartFrame width={width} height={height} x={xAxis} y={yAxis} strips={strips.length} />
         </ChartContentContext>
       </div>
       <Legend
         curves={curves}
         markers={markers}
+        levels={levels}
+        strips={strips}
         hidden={hidden}
         onSwitch={switchCurve}
         x={hover}

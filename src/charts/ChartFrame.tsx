@@ -3,7 +3,9 @@ import { CartesianGrid, LineChart, Tooltip, XAxis, YAxis } from "recharts";
 import type { Domain } from "./axis";
 import { Curves } from "./Curves";
 import { Hover } from "./Hover";
+import { Levels } from "./Levels";
 import { Markers } from "./Markers";
+import { STRIP_PITCH, Strips } from "./Strips";
 
 export interface AxisFrame {
   label: string;
@@ -18,6 +20,8 @@ interface ChartFrameProps {
   height: number;
   x: AxisFrame;
   y: AxisFrame;
+  /** rows above the plot */
+  strips: number;
 }
 
 const MARGIN = { top: 8, right: 14, bottom: 20, left: 6 };
@@ -51,9 +55,10 @@ function axisProps(axis: AxisFrame) {
 }
 
 /** Axes and grid alone; they are drawn anew only when a domain changes. */
-export const ChartFrame = memo(function ChartFrame({ width, height, x, y }: ChartFrameProps) {
+export const ChartFrame = memo(function ChartFrame({ width, height, x, y, strips }: ChartFrameProps) {
+  const margin = { ...MARGIN, top: MARGIN.top + strips * STRIP_PITCH };
   return (
-    <LineChart width={width} height={height} data={gridOf(x)} margin={MARGIN} accessibilityLayer={false}>
+    <LineChart width={width} height={height} data={gridOf(x)} margin={margin} accessibilityLayer={false}>
       <CartesianGrid stroke="var(--rule)" strokeOpacity={0.35} />
       <XAxis
         {...axisProps(x)}
@@ -62,7 +67,9 @@ export const ChartFrame = memo(function ChartFrame({ width, height, x, y }: Char
       />
       <YAxis {...axisProps(y)} dataKey={() => y.domain.from} width={58} />
       <Tooltip content={() => null} cursor={false} isAnimationActive={false} />
+      <Levels />
       <Markers />
+      <Strips />
       <Curves log={y.log} />
       <Hover domain={x.domain} />
     </LineChart>

@@ -1,7 +1,9 @@
 import { useContext, useId } from "react";
 import { usePlotArea, useXAxisScale, useYAxisScale } from "recharts";
 import { ChartContentContext } from "./chartContent";
-import { curvePath } from "./curve";
+import { curvePath, mirroredPath } from "./curve";
+
+const TINT = 0.1;
 
 /** The curves as paths of our own, within the plot. */
 export function Curves({ log }: { log: boolean }) {
@@ -19,12 +21,15 @@ export function Curves({ log }: { log: boolean }) {
         <rect x={area.x} y={area.y} width={area.width} height={area.height} />
       </clipPath>
       <g clipPath={`url(#${clip})`} fill="none" strokeWidth={1.9} strokeLinejoin="round">
-        {curves.map(({ id, colour, dash, points }) => (
+        {curves.map(({ id, colour, dash, width, mirrored = false, points }) => (
           <path
             key={id}
-            d={curvePath(points, toX, toY, log)}
+            d={mirrored ? mirroredPath(points, toX, toY) : curvePath(points, toX, toY, log)}
             stroke={`var(${colour})`}
+            strokeWidth={width}
             strokeDasharray={dash}
+            fill={mirrored ? `var(${colour})` : undefined}
+            fillOpacity={mirrored ? TINT : undefined}
           />
         ))}
       </g>

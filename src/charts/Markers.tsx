@@ -113,7 +113,7 @@ export function Markers() {
             y2={area.y + area.height}
             stroke={`var(${marker.colour})`}
             strokeWidth={marker.id === "present" ? 2 : 1.3}
-            strokeDasharray={marker.id === "present" ? undefined : "6 4"}
+            strokeDasharray={marker.solid || marker.id === "present" ? undefined : "6 4"}
           />
           {marker.id === "present" && onPlace && inverse && (
             <MarkerGrasp

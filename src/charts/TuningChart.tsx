@@ -113,7 +113,8 @@ export function TuningChart() {
         ]),
     { id: "present", label: "Present tap", colour: "--live", x: tap },
   ];
-  const around = { from: targetResonance * (1 - REACH), to: targetResonance * (1 + REACH) };
+  const middle = targetResonance ?? resonances.unloaded;
+  const around = { from: middle * (1 - REACH), to: middle * (1 + REACH) };
   return (
     <Chart
       title="Tuning"

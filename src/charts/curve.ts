@@ -7,6 +7,10 @@ export interface Curve {
   dash?: string;
   /** in order of x; what is not finite, or not positive on a log axis, becomes a gap */
   points: readonly { x: number; y: number }[];
+  /** px; 1.9 unless told */
+  width?: number;
+  /** drawn below zero as well, with a tint of its colour between: what bounds a swing */
+  mirrored?: boolean;
   /** drawn unless switched off; `false`: switched off to begin with */
   shownAtFirst?: boolean;
 }
@@ -18,6 +22,29 @@ export interface Marker {
   colour: string;
   x: number;
   band?: { low: number; high: number };
+  /** dashed unless told or live */
+  solid?: boolean;
+}
+
+/** A value that is marked across the whole chart. */
+export interface Level {
+  id: string;
+  label: string;
+  colour: string;
+  y: number;
+  dash?: string;
+  /** on both sides of zero */
+  mirrored?: boolean;
+}
+
+/** Times at which something is on: a row of blocks above the plot. */
+export interface Strip {
+  id: string;
+  label: string;
+  colour: string;
+  /** outlined, where its neighbour's blocks are filled */
+  open?: boolean;
+  intervals: readonly { from: number; to: number }[];
 }
 
 /** The y value of a curve at x, straight between its points; null outside them. */
@@ -49,4 +76,14 @@ export function curvePath(
     pen = "L";
   }
   return path;
+}
+
+/** A path around what a curve bounds on both sides of zero: out above it, back below. */
+export function mirroredPath(
+  points: readonly { x: number; y: number }[],
+  toX: (x: number) => number,
+  toY: (y: number) => number,
+): string {
+  const below = points.map(({ x, y }) => ({ x, y: -y })).reverse();
+  return curvePath([...points, ...below], toX, toY, false);
 }

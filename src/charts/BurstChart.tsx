@@ -1,0 +1,170 @@
+import { useMemo, useState } from "react";
+import type { BurstGroup } from "../evaluation/driveResults";
+import { ChoiceField } from "../ui/ChoiceField";
+import { formatQuantity } from "../units/format";
+import { useDesign, useEvaluation, useUnitSystem } from "../workbench/hooks";
+import { type Domain, roundedDomain } from "./axis";
+import { type BurstQuantity, frequencyCurves, swingCurves } from "./burstCurves";
+import { BURST_PARTS, type BurstPart, burstWindow } from "./burstWindow";
+import { Chart } from "./Chart";
+import styles from "./Chart.module.css";
+import type { Curve, Level, Marker, Strip } from "./curve";
+
+const SWING_STEPS = 8;
+const FREQUENCY_STEPS = 5;
+const FREQUENCY_HEIGHT = 190;
+/** A limit beyond this many times the peak is named but does not widen the axis. */
+const LIMIT_IN_SIGHT = 2;
+
+/** As far below zero as above. */
+function swingDomain(burst: BurstGroup, peak: "peakPrimaryCurrent" | "peakTopVoltage", level = 0): Domain {
+  const most = Math.max(burst[peak], burst.unloaded[peak]);
+  const reach = most === 0 || level <= LIMIT_IN_SIGHT * most ? Math.max(most, level) : most;
+  return roundedDomain({ from: -reach, to: reach }, SWING_STEPS);
+}
+
+function frequencyDomain(curves: readonly Curve[]): Domain {
+  const values = curves.flatMap(({ points }) => points.map(({ y }) => y));
+  return roundedDomain({ from: Math.min(...values), to: Math.max(...values) }, FREQUENCY_STEPS);
+}
+
+function gateStrips({ gates }: BurstGroup): Strip[] {
+  const on = (polarity: 1 | -1) => gates.filter((gate) => gate.polarity === polarity);
+  return [
+    { id: "up", label: "Pair up on", colour: "--ink", intervals: on(1) },
+    { id: "down", label: "Pair down on", colour: "--ink", open: true, intervals: on(-1) },
+  ];
+}
+
+function eventMarkers(burst: BurstGroup, time: (value: number) => string): Marker[] {
+  const { limitTrips, driveEnd, unloaded } = burst;
+  const limit = (id: string, label: string, x: number | null, colour: string): Marker[] =>
+    x === null ? [] : [{ id, label: `${label} ${time(x)}`, colour, x }];
+  return [
+    { id: "end", label: `Drive ends ${time(driveEnd)}`, colour: "--ink", x: driveEnd, solid: true },
+    ...limit("limit", "Limit reached", limitTrips, "--error"),
+    ...limit("limit-unloaded", "Limit reached, no spark", unloaded.limitTrips, "--ink-faint"),
+  ];
+}
+
+interface SwingPlot {
+  title: string;
+  quantity: BurstQuantity;
+  peak: "peakPrimaryCurrent" | "peakTopVoltage";
+  dimension: "current" | "voltage";
+  colour: string;
+}
+
+const CURRENT: SwingPlot = {
+  title: "Primary current",
+  quantity: "primaryCurrent",
+  peak: "peakPrimaryCurrent",
+  dimension: "current",
+  colour: "--copper",
+};
+const VOLTAGE: SwingPlot = {
+  title: "Top voltage",
+  quantity: "topVoltage",
+  peak: "peakTopVoltage",
+  dimension: "voltage",
+  colour: "--winding",
+};
+
+interface BurstPlotProps {
+  burst: BurstGroup;
+  part: BurstPart;
+}
+
+function useTimeAxis(window: Domain) {
+  const system = useUnitSystem();
+  return {
+    label: "time from the start of the burst",
+    domain: window,
+    format: (value: number) => formatQuantity(value, "time", system, 3).text,
+  };
+}
+
+function SwingChart({ burst, part, plot }: BurstPlotProps & { plot: SwingPlot }) {
+  const system = useUnitSystem();
+  const limit = useDesign((design) => design.drive.overCurrentLimit);
+  const window = useMemo(() => burstWindow(burst, part), [burst, part]);
+  const x = useTimeAxis(window);
+  const ofCurrent = plot.quantity === "primaryCurrent";
+  const format = (value: number) => formatQuantity(value, plot.dimension, system, 3).text;
+  const curves = useMemo(
+    () => swingCurves(burst, plot.quantity, plot.colour, window, part === "whole burst"),
+    [burst, plot, window, part],
+  );
+  const levels: Level[] = [
+    {
+      id: "limit",
+      label: `Over-current limit ${format(limit)}`,
+      colour: "--error",
+      y: limit,
+      dash: "9 3 2 3",
+      mirrored: true,
+    },
+  ];
+  return (
+    <Chart
+      title={plot.title}
+      x={x}
+      y={{
+        label: "in one burst",
+        domain: swingDomain(burst, plot.peak, ofCurrent ? limit : 0),
+        format,
+      }}
+      curves={curves}
+      markers={eventMarkers(burst, x.format)}
+      levels={ofCurrent ? levels : undefined}
+      strips={ofCurrent ? gateStrips(burst) : undefined}
+    />
+  );
+}
+
+function FrequencyChart({ burst, part }: BurstPlotProps) {
+  const system = useUnitSystem();
+  const response = useEvaluation((evaluation) => evaluation.response);
+  const window = useMemo(() => burstWindow(burst, part), [burst, part]);
+  const poles = response && {
+    loaded: { lower: response.loadedLowerPole, upper: response.loadedUpperPole },
+    unloaded: { lower: response.lowerPole, upper: response.upperPole },
+  };
+  const curves = frequencyCurves(burst, poles, window);
+  if (burst.frequencyByCycle.length === 0)
+    return <p className={styles.none}>The drive ends before a whole cycle: it has no running frequency.</p>;
+  return (
+    <Chart
+      title="Running frequency"
+      x={useTimeAxis(window)}
+      y={{
+        label: "cycle by cycle",
+        domain: frequencyDomain(curves),
+        format: (value) => formatQuantity(value, "frequency", system, 4).text,
+      }}
+      curves={curves}
+      height={FREQUENCY_HEIGHT}
+    />
+  );
+}
+
+/** One burst in time: primary current, top voltage and running frequency, with the spark and without. */
+export function BurstChart() {
+  const burst = useEvaluation((evaluation) => evaluation.burst);
+  const [part, setPart] = useState<BurstPart>("whole burst");
+  if (!burst)
+    return (
+      <p className={styles.none}>
+        The burst cannot be drawn while a circuit has no solution; the findings say why.
+      </p>
+    );
+  const choose = (value: string) => setPart(BURST_PARTS.find((each) => each === value) ?? "whole burst");
+  return (
+    <>
+      <ChoiceField label="Time shown" options={BURST_PARTS} value={part} onCommit={choose} />
+      <SwingChart burst={burst} part={part} plot={CURRENT} />
+      <SwingChart burst={burst} part={part} plot={VOLTAGE} />
+      <FrequencyChart burst={burst} part={part} />
+    </>
+  );
+}

@@ -1,0 +1,110 @@
+/** The curves of one burst, from what the evaluation gives. */
+import type { BurstGroup, BurstOutcome } from "../evaluation/driveResults";
+import type { Domain } from "./axis";
+import type { Curve } from "./curve";
+
+export type BurstQuantity = "primaryCurrent" | "topVoltage";
+
+type Points = Curve["points"];
+
+const UNLOADED_DASH = "5 3";
+/** px, of a waveform when every cycle is in sight and when a few are */
+const FINE = 0.9;
+const PLAIN = 1.6;
+
+/** Every point of a record in the window, and the next on either side. */
+function pointsWithin(time: readonly number[], values: readonly number[], { from, to }: Domain): Points {
+  const points: { x: number; y: number }[] = [];
+  for (let at = 0; at < time.length; at++) {
+    const beyond = time[Math.min(at + 1, time.length - 1)] < from || time[Math.max(at - 1, 0)] > to;
+    if (!beyond) points.push({ x: time[at], y: values[at] });
+  }
+  return points;
+}
+
+/** With the spark and without it; one alone where the design has no spark. */
+export function states(burst: BurstGroup): { outcome: BurstOutcome; loaded: boolean; suffix: string }[] {
+  const loaded = { outcome: burst, loaded: true, suffix: "" };
+  const same = burst.waveform === burst.unloaded.waveform;
+  return same ? [loaded] : [loaded, { outcome: burst.unloaded, loaded: false, suffix: ", no spark" }];
+}
+
+/** The swing itself and what bounds it. */
+export function swingCurves(
+  burst: BurstGroup,
+  quantity: BurstQuantity,
+  colour: string,
+  window: Domain,
+  whole: boolean,
+): Curve[] {
+  return states(burst).flatMap(({ outcome, loaded, suffix }) => [
+    {
+      id: `waveform${suffix}`,
+      label: `Waveform${suffix}`,
+      colour,
+      width: whole ? FINE : PLAIN,
+      dash: loaded ? undefined : UNLOADED_DASH,
+      points: pointsWithin(outcome.waveform.time, outcome.waveform[quantity], window),
+      shownAtFirst: loaded,
+    },
+    {
+      id: `envelope${suffix}`,
+      label: `Envelope${suffix}`,
+      colour: loaded ? colour : "--ink-soft",
+      width: 1.1,
+      dash: loaded ? undefined : UNLOADED_DASH,
+      mirrored: true,
+      points: pointsWithin(outcome.envelope.time, outcome.envelope[quantity], window),
+    },
+  ]);
+}
+
+/** A step for each cycle, as long as it took. */
+function cyclePoints({ frequencyByCycle }: BurstOutcome): Points {
+  return frequencyByCycle.flatMap(({ time, frequency }) => [
+    { x: time - 1 / frequency, y: frequency },
+    { x: time, y: frequency },
+  ]);
+}
+
+export interface Poles {
+  lower: number;
+  upper: number;
+}
+
+function poleCurves({ lower, upper }: Poles, window: Domain, loaded: boolean, suffix: string): Curve[] {
+  return [
+    { id: "lower", label: "Lower pole", y: lower },
+    { id: "upper", label: "Upper pole", y: upper },
+  ].map(({ id, label, y }) => ({
+    id: `${id}${suffix}`,
+    label: `${label}${suffix}`,
+    colour: id === "lower" ? "--ink-soft" : "--winding",
+    width: 1,
+    dash: loaded ? undefined : UNLOADED_DASH,
+    points: [
+      { x: window.from, y },
+      { x: window.to, y },
+    ],
+    shownAtFirst: loaded,
+  }));
+}
+
+/** @param poles of the network with the spark and without, null while it has no response */
+export function frequencyCurves(
+  burst: BurstGroup,
+  poles: { loaded: Poles; unloaded: Poles } | null,
+  window: Domain,
+): Curve[] {
+  return states(burst).flatMap(({ outcome, loaded, suffix }) => [
+    {
+      id: `cycles${suffix}`,
+      label: `Each cycle${suffix}`,
+      colour: "--field",
+      width: loaded ? undefined : 1.2,
+      dash: loaded ? undefined : UNLOADED_DASH,
+      points: cyclePoints(outcome),
+    },
+    ...(poles ? poleCurves(poles[loaded ? "loaded" : "unloaded"], window, loaded, suffix) : []),
+  ]);
+}
