@@ -2,14 +2,8 @@
 import { bankCapacitance } from "../calc/circuit/bankCapacitance";
 import type { Network } from "../calc/circuit/network";
 import type { Design } from "../design/design";
-import type {
-  BankResult,
-  DriveEvaluation,
-  Evaluation,
-  FieldEvaluation,
-  SecondaryResult,
-  TopLoadResult,
-} from "./evaluation";
+import { mostEnergyTap } from "./energySweep";
+import type { BankResult, DriveEvaluation, Evaluation, FieldEvaluation, SecondaryResult } from "./evaluation";
 import { findings } from "./findings";
 import { solve } from "./solved";
 import { type Bursts, burstStage } from "./stages/burst";
@@ -23,8 +17,14 @@ import { responseResult } from "./stages/response";
 import { conductorsStage } from "./stages/secondaryField";
 import type { SecondaryCircuit } from "./stages/secondaryResult";
 import { tankResult } from "./stages/tankStress";
-import { topLoadResult } from "./stages/topLoad";
-import { suggestionStage, targetStage, tuningCurveStage, tuningResult } from "./stages/tuning";
+import { breakoutVoltage, topLoadResult } from "./stages/topLoad";
+import {
+  resonanceAtTapStage,
+  suggestionStage,
+  targetStage,
+  tuningCurveStage,
+  tuningResult,
+} from "./stages/tuning";
 
 function bankResult({ tank }: Design, primary: PrimaryCircuit | null): BankResult {
   const capacitance = bankCapacitance(tank);
@@ -66,11 +66,14 @@ function secondaryResult(
   };
 }
 
-/** What the numbers and the drawing show, within the frame. */
-export function evaluateField(design: Design): FieldEvaluation {
+/**
+ * What the numbers and the drawing show, within the frame.
+ * @param knownTap turns, where bursts give the spark most energy; null while they are not swept
+ */
+export function evaluateField(design: Design, knownTap: number | null = null): FieldEvaluation {
   const { field, winding, modes, secondary, solution, mutuals, primary, coupling } = solve(design);
   const topLoad = topLoadResult(design, field, modes);
-  const target = targetStage(design, secondary);
+  const target = targetStage(design, secondary, resonanceAtTapStage(design, solution, knownTap));
   const suggestion = suggestionStage(design, solution, target);
   const curve = tuningCurveStage(design, solution, mutuals, secondary);
   return {
@@ -99,11 +102,6 @@ export function responseNetwork(design: Design, loaded: boolean): Network | null
   if (!primary || !secondary || !coupling) return null;
   const load = sparkLoad(design.spark, loaded ? design.spark.length : 0);
   return networkOf(primary.circuit, secondary, coupling.mutuals, load);
-}
-
-/** V at which a growing spark begins: at a point where there is one. */
-function breakoutVoltage(topLoad: TopLoadResult | null): number | null {
-  return topLoad && (topLoad.breakoutVoltageAtPoint?.typical ?? topLoad.breakoutVoltage);
 }
 
 /** One burst with the design's spark and one without; null while a circuit has no solution. */
@@ -142,8 +140,8 @@ export function evaluateDrive(design: Design, field: FieldEvaluation): DriveEval
   return { ...drive, findings: findings(design, { ...field, ...drive }) };
 }
 
-/** Everything that is computed from a design. */
+/** Everything that is computed from a design; bursts are swept where the tuning aim asks for it. */
 export function evaluate(design: Design): Evaluation {
-  const field = evaluateField(design);
+  const field = evaluateField(design, mostEnergyTap(design));
   return { ...field, ...evaluateDrive(design, field) };
 }

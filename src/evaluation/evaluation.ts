@@ -136,12 +136,12 @@ export interface TuningPoint {
 }
 
 export interface TuningResult {
-  /** turns; null where the aim cannot be reached */
+  /** turns; null where the aim cannot be reached or is not known yet */
   suggestedTap: number | null;
   /** taps within which the winding's tolerance puts it */
   suggestedTapBand: { low: number; high: number } | null;
-  /** Hz, what the primary is tuned to */
-  targetResonance: number;
+  /** Hz, what the primary is tuned to; null while bursts are not swept for the aim "most energy" */
+  targetResonance: number | null;
   /** relative difference of the primary's resonance from the target; null where the tap is not on the conductor */
   detuning: number | null;
   tuned: boolean;

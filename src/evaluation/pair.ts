@@ -4,6 +4,7 @@ import { type PairCoupling, type PairedCoil, pairCoupling } from "../calc/coil/p
 import { resonanceBeside, type SplitResonances, splitResonances } from "../calc/coil/pairResonances";
 import type { Design } from "../design/design";
 import type { Show } from "../design/show";
+import { mostEnergyTap } from "./energySweep";
 import { primarySolutionStage } from "./stages/primary";
 import {
   conductorsStage,
@@ -13,7 +14,7 @@ import {
 } from "./stages/secondaryField";
 import { secondaryCircuitStage } from "./stages/secondaryResult";
 import { topLoadResult } from "./stages/topLoad";
-import { suggestionStage, targetStage } from "./stages/tuning";
+import { resonanceAtTapStage, suggestionStage, targetStage } from "./stages/tuning";
 
 export interface CoilBeside {
   /** Hz, alone */
@@ -60,6 +61,11 @@ function solved(design: Design): Solved | null {
   const rings = field && modes && chargeRings(field, modes.loaded[0]);
   if (!modes || !circuit || !top || !rings) return null;
   const { winding } = modes.inductance;
+  const mostEnergyResonance = resonanceAtTapStage(
+    design,
+    primarySolutionStage(design),
+    mostEnergyTap(design),
+  );
   const { baseHeight, windingLength } = design.secondary;
   const { resonance, capacitance, inductance, current } = circuit.modes[0];
   return {
@@ -75,7 +81,7 @@ function solved(design: Design): Solved | null {
       capacitance,
       inductance,
     },
-    target: targetStage(design, circuit),
+    target: targetStage(design, circuit, mostEnergyResonance),
     breakoutVoltage: top.breakoutVoltage,
   };
 }

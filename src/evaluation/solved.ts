@@ -1,4 +1,4 @@
-import type { Design } from "../design/design";
+import type { DesignParts } from "../calc/design-parts";
 import {
   couplingStage,
   primaryResultStage,
@@ -14,7 +14,7 @@ import {
 import { secondaryCircuitStage } from "./stages/secondaryResult";
 
 /** Results of the stages that more than one group reads. */
-export function solve(design: Design) {
+export function solve(design: DesignParts) {
   const field = electricFieldStage(design, conductorsStage(design));
   const winding = windingInductanceStage(design);
   const modes = modesStage(design, field, winding);

@@ -43,3 +43,8 @@ export function topLoadResult(
   if (!body || !field?.loaded || !modes) return null;
   return { ...body, ...inPlaceStage(design, field, modes) };
 }
+
+/** V at which a growing spark begins: at a point where there is one; null without a top load. */
+export function breakoutVoltage(topLoad: TopLoadResult | null): number | null {
+  return topLoad && (topLoad.breakoutVoltageAtPoint?.typical ?? topLoad.breakoutVoltage);
+}

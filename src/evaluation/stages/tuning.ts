@@ -5,7 +5,7 @@ import { type PolePair, polePair } from "../../calc/circuit/poles";
 import { suggestedTap } from "../../calc/circuit/suggestedTap";
 import { type PrimarySolution, primaryAtTap } from "../../calc/coil/primary";
 import type { SectionMutuals } from "../../calc/coil/sectionMutuals";
-import type { DesignParts, TuningAim } from "../../calc/design-parts";
+import type { DesignParts, Spark, Tank, TuningAim } from "../../calc/design-parts";
 import type { TuningPoint, TuningResult } from "../evaluation";
 import { stage } from "../stage";
 import { loadedResonance, networkOf, sparkLoad } from "./network";
@@ -27,21 +27,33 @@ const TUNED_WITHIN = 0.003;
 /** Tolerance of a usual winding's resonance; common practice, no source. */
 const WINDING_TOLERANCE = 0.01;
 
-/** Frequency that the primary is tuned to; a measured resonance takes the computed one's place. */
+/** Frequency that the primary is tuned to, a measured resonance left aside; null while bursts are not swept. */
+function wantedResonance(
+  aim: TuningAim,
+  spark: Spark,
+  secondary: SecondaryCircuit,
+  mostEnergyResonance: number | null,
+): number | null {
+  if (aim.kind === "most energy") return mostEnergyResonance;
+  return loadedResonance(secondary, sparkLoad(spark, aim.kind === "spark" ? aim.length : 0));
+}
+
+/**
+ * Frequency that the primary is tuned to; a measured resonance takes the computed one's place.
+ * @param mostEnergyResonance Hz of the primary where bursts give the spark most energy; null while it is not known
+ */
 export const targetStage = stage(
   ({ tuningAim, spark, secondary }) => ({ tuningAim, spark, measured: secondary.measuredResonance }),
-  ({ tuningAim, spark, measured }, secondary: SecondaryCircuit | null): number | null => {
-    if (!secondary) return null;
-    const unloaded = secondary.modes[0].resonance;
-    const wanted = loadedResonance(secondary, sparkLoad(spark, aimedLength(tuningAim)));
-    return measured === null ? wanted : (measured * wanted) / unloaded;
+  (
+    { tuningAim, spark, measured },
+    secondary: SecondaryCircuit | null,
+    mostEnergyResonance: number | null,
+  ): number | null => {
+    const wanted = secondary && wantedResonance(tuningAim, spark, secondary, mostEnergyResonance);
+    if (!secondary || wanted === null) return null;
+    return measured === null ? wanted : (measured * wanted) / secondary.modes[0].resonance;
   },
 );
-
-/** Until bursts are swept, the aim “most energy” is taken as the unloaded secondary. */
-function aimedLength(aim: TuningAim): number {
-  return aim.kind === "spark" ? aim.length : 0;
-}
 
 function resonanceAtTap(
   solution: PrimarySolution,
@@ -54,11 +66,31 @@ function resonanceAtTap(
   };
 }
 
+interface TapParts {
+  leadInductance: number;
+  tank: Tank;
+}
+
+function tapParts({ primary, tank }: DesignParts): TapParts {
+  return { leadInductance: primary.leadInductance, tank };
+}
+
+/** Hz of the primary at a tap; null where the tap is not known or not on the conductor. */
+export const resonanceAtTapStage = stage(
+  tapParts,
+  ({ leadInductance, tank }, solution: PrimarySolution | null, tap: number | null): number | null => {
+    if (!solution || tap === null) return null;
+    const resonance = resonanceAtTap(solution, leadInductance, bankCapacitance(tank))(tap);
+    return Number.isNaN(resonance) ? null : resonance;
+  },
+);
+
 /** Where the primary meets the aim, and within which taps the winding's tolerance puts it. */
 export const suggestionStage = stage(
-  ({ primary, tank }) => ({ leadInductance: primary.leadInductance, tank }),
+  tapParts,
   ({ leadInductance, tank }, solution: PrimarySolution | null, target: number | null) => {
-    if (!solution || target === null) return null;
+    if (!solution) return null;
+    if (target === null) return { suggestedTap: null, suggestedTapBand: null };
     const resonance = resonanceAtTap(solution, leadInductance, bankCapacitance(tank));
     const innermost = Math.min(INNERMOST_TAP, solution.tube.turns);
     const at = (frequency: number): number | null =>
@@ -133,8 +165,8 @@ export function tuningResult(
   primary: PrimaryCircuit | null,
   curve: TuningPoint[] | null,
 ): TuningResult | null {
-  if (!suggestion || target === null || !curve) return null;
-  const detuning = primary ? primary.resonance / target - 1 : null;
+  if (!suggestion || !curve) return null;
+  const detuning = primary && target !== null ? primary.resonance / target - 1 : null;
   return {
     ...suggestion,
     targetResonance: target,

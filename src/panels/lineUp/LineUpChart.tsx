@@ -40,7 +40,9 @@ export function LineUpChart({ candidates, evaluations }: LineUpChartProps) {
         ...style,
         id: `${candidate.id} aim`,
         label: `${candidate.name}: aim`,
-        points: taps.map((x) => ({ x, y: tuning.targetResonance })),
+        points: taps.flatMap((x) =>
+          tuning.targetResonance === null ? [] : { x, y: tuning.targetResonance },
+        ),
       },
       {
         ...style,
@@ -56,7 +58,8 @@ export function LineUpChart({ candidates, evaluations }: LineUpChartProps) {
       },
     ]),
   ];
-  const aims = tunings.map(({ tuning }) => tuning.targetResonance);
+  // a candidate whose aim is not known yet keeps its poles in sight
+  const aims = tunings.map(({ tuning }) => tuning.targetResonance ?? tuning.curve[0].lowerPole);
   const around = { from: Math.min(...aims) * (1 - 2 * REACH), to: Math.max(...aims) * (1 + 2 * REACH) };
   return (
     <Chart

@@ -1,0 +1,210 @@
+/** Whole bursts swept over the tap and the on-time: how much energy the spark gets, and at what peak current. */
+import type { PrimarySolution } from "../calc/coil/primary";
+import type { SectionMutuals } from "../calc/coil/sectionMutuals";
+import type { DesignParts, Interrupter } from "../calc/design-parts";
+import { solve } from "./solved";
+import { stage } from "./stage";
+import { burstCase, runBurst } from "./stages/burst";
+import {
+  mutualsAtTap,
+  type PrimaryCircuitParts,
+  primaryCircuitAt,
+  primaryCircuitParts,
+} from "./stages/primary";
+import type { SecondaryCircuit } from "./stages/secondaryResult";
+import { breakoutVoltage, topLoadResult } from "./stages/topLoad";
+
+export interface EnergyPoint {
+  /** turns */
+  tap: number;
+  /** s */
+  onTime: number;
+  /** J that one burst puts into the spark */
+  sparkEnergy: number;
+  /** A */
+  peakPrimaryCurrent: number;
+  /** whether the over-current limit was reached */
+  limited: boolean;
+}
+
+export interface EnergySweep {
+  /** by on-time and, within one, by tap */
+  points: EnergyPoint[];
+  /** s, the design's own */
+  onTime: number;
+  /** A, what the devices in parallel bear in pulses */
+  pulseRating: number;
+  /** turns; null where no tap gives the spark any energy within the pulse rating */
+  mostEnergyTap: number | null;
+}
+
+const TAPS = 40;
+/** Taps of the second pass on either side of the best of the first. */
+const FINER_TAPS = 6;
+/** Of the interrupter's longest on-time, swept beside the design's own. */
+const ON_TIME_PARTS = [0.25, 0.5, 0.75, 1];
+/** On-times that differ by less than this part of the longest show nothing new. */
+const SAME_ON_TIME = 0.05;
+
+/** What a burst at any tap reads of a design; all else is set to one value, so that equal parts are equal bursts. */
+export function sweptParts(design: DesignParts): DesignParts {
+  const { air, room, secondary, topLoad, primary, tank, drive, interrupter, spark, corrections } = design;
+  return {
+    air,
+    room: { ...room, audienceDistance: null },
+    secondary: { ...secondary, measuredResonance: null },
+    topLoad,
+    primary: { ...primary, tap: primary.turns },
+    tank: { ...tank, wantedCapacitance: null, unitCost: null },
+    drive,
+    interrupter: { ...interrupter, repetitionRate: 1, shortestGap: 0, dutyLimit: 1, dutyWindow: 1 },
+    spark,
+    tuningAim: { kind: "most energy" },
+    corrections,
+  };
+}
+
+/** A, what the devices in parallel bear in pulses. */
+function pulseRating({ switch: { pulseCurrentRating, parallelDevices } }: DesignParts["drive"]): number {
+  return pulseCurrentRating * parallelDevices;
+}
+
+/** What all bursts of a sweep have in common. */
+interface SweptCoil {
+  parts: Pick<DesignParts, "drive" | "spark">;
+  circuit: PrimaryCircuitParts;
+  solution: PrimarySolution;
+  table: SectionMutuals;
+  secondary: SecondaryCircuit;
+  /** V */
+  breakout: number | null;
+}
+
+function sweptCoil(design: DesignParts): SweptCoil | null {
+  const { field, modes, secondary, solution, mutuals: table } = solve(design);
+  if (!secondary || !solution || !table) return null;
+  const breakout = breakoutVoltage(topLoadResult(design, field, modes));
+  const { drive, spark } = design;
+  return {
+    parts: { drive, spark },
+    circuit: primaryCircuitParts(design),
+    solution,
+    table,
+    secondary,
+    breakout,
+  };
+}
+
+/** Null where the tap is not on the conductor or the circuit has no burst. */
+function energyPoint(coil: SweptCoil, tap: number, onTime: number): EnergyPoint | null {
+  const primary = primaryCircuitAt(coil.solution, tap, coil.circuit);
+  const mutuals = primary && mutualsAtTap(coil.table, coil.secondary, tap);
+  if (!primary || !mutuals) return null;
+  const parts = { ...coil.parts, onTime };
+  const burst = runBurst(burstCase(parts, primary, coil.secondary, mutuals, coil.breakout, true));
+  return (
+    burst && {
+      tap,
+      onTime,
+      sparkEnergy: Math.max(0, burst.energy.spark),
+      peakPrimaryCurrent: burst.peakPrimaryCurrent.value,
+      limited: burst.limitReachedAt !== null,
+    }
+  );
+}
+
+/** Equal steps over the conductor; within the first turn the primary is no coil. */
+function sweptTaps(turns: number): number[] {
+  const first = Math.min(1, turns / 2);
+  return Array.from({ length: TAPS + 1 }, (_, index) =>
+    index === TAPS ? turns : first + ((turns - first) * index) / TAPS,
+  );
+}
+
+/** The design's own on-time first. */
+function sweptOnTimes({ onTime, longestOnTime }: Interrupter): number[] {
+  const others = ON_TIME_PARTS.map((part) => part * longestOnTime);
+  return [onTime, ...others.filter((other) => Math.abs(other - onTime) > SAME_ON_TIME * longestOnTime)];
+}
+
+/** Where a second pass looks: between the tap before the best and the one after it. */
+function finerTaps(best: EnergyPoint, row: readonly EnergyPoint[]): number[] {
+  const at = row.indexOf(best);
+  const between = (from: number, to: number): number[] =>
+    Array.from({ length: FINER_TAPS }, (_, index) => from + ((to - from) * (index + 1)) / (FINER_TAPS + 1));
+  const [before, after] = [row[at - 1], row[at + 1]];
+  return [...(before ? between(before.tap, best.tap) : []), ...(after ? between(best.tap, after.tap) : [])];
+}
+
+/** The point that gives the spark most within a peak current; null where none gives it any. */
+export function mostEnergyPoint(points: readonly EnergyPoint[], allowedCurrent: number): EnergyPoint | null {
+  return points
+    .filter((point) => point.sparkEnergy > 0 && point.peakPrimaryCurrent <= allowedCurrent)
+    .reduce<EnergyPoint | null>(
+      (best, point) => (best && best.sparkEnergy >= point.sparkEnergy ? best : point),
+      null,
+    );
+}
+
+/** One row, at the design's own on-time with a second pass about its best. Yields after each burst. */
+function* sweepRow(coil: SweptCoil, onTime: number, finer: boolean): Generator<void, EnergyPoint[]> {
+  const row: EnergyPoint[] = [];
+  const passes = [
+    () => sweptTaps(coil.solution.tube.turns),
+    () => {
+      const best = finer ? mostEnergyPoint(row, pulseRating(coil.parts.drive)) : null;
+      return best ? finerTaps(best, row) : [];
+    },
+  ];
+  for (const taps of passes) {
+    for (const tap of taps()) {
+      const point = energyPoint(coil, tap, onTime);
+      if (point) row.push(point);
+      yield;
+    }
+  }
+  return row.sort((a, b) => a.tap - b.tap);
+}
+
+/**
+ * Sweeps whole bursts over all taps. It takes a while, so it goes burst by burst: yields the part of the whole that is
+ * done, 0 … 1, and whoever stops asking has given it up.
+ * @param onTimes "all": the design's own and others up to the interrupter's longest; "own": that alone
+ * @returns null where secondary or primary has no solution
+ */
+export function* energySweep(
+  design: DesignParts,
+  onTimes: "all" | "own" = "all",
+): Generator<number, EnergySweep | null> {
+  const coil = sweptCoil(design);
+  if (!coil) return null;
+  const { onTime } = design.interrupter;
+  const swept = onTimes === "all" ? sweptOnTimes(design.interrupter) : [onTime];
+  const total = swept.length * (TAPS + 1) + 2 * FINER_TAPS;
+  const rating = pulseRating(design.drive);
+  let done = 0;
+  const points: EnergyPoint[] = [];
+  for (const each of swept) {
+    const row = sweepRow(coil, each, each === onTime);
+    let step = row.next();
+    for (; !step.done; step = row.next()) yield ++done / total;
+    points.push(...step.value);
+  }
+  const own = points.filter((point) => point.onTime === onTime);
+  return { points, onTime, pulseRating: rating, mostEnergyTap: mostEnergyPoint(own, rating)?.tap ?? null };
+}
+
+const mostEnergyStage = stage(sweptParts, (parts): number | null => {
+  const steps = energySweep(parts, "own");
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  return step.value?.mostEnergyTap ?? null;
+});
+
+/**
+ * The tap that gives the spark most energy at the design's own on-time, turns; null for another tuning aim, and where
+ * no tap gives it any within the switches' pulse rating. Some fifty bursts long: not for every frame.
+ */
+export function mostEnergyTap(design: DesignParts): number | null {
+  return design.tuningAim.kind === "most energy" ? mostEnergyStage(design) : null;
+}
