@@ -16,6 +16,11 @@ const FREQUENCY_HEIGHT = 190;
 /** A limit beyond this many times the peak is named but does not widen the axis. */
 const LIMIT_IN_SIGHT = 2;
 
+/** Without zeros after the point: axis labels are round, and narrow places many. */
+function plain(text: string): string {
+  return text.replace(/(\.\d*?)0+(?!\d)/, "$1").replace(/\.(?!\d)/, "");
+}
+
 /** As far below zero as above. */
 function swingDomain(burst: BurstGroup, peak: "peakPrimaryCurrent" | "peakTopVoltage", level = 0): Domain {
   const most = Math.max(burst[peak], burst.unloaded[peak]);
@@ -80,7 +85,7 @@ function useTimeAxis(window: Domain) {
   return {
     label: "time from the start of the burst",
     domain: window,
-    format: (value: number) => formatQuantity(value, "time", system, 3).text,
+    format: (value: number) => plain(formatQuantity(value, "time", system, 3).text),
   };
 }
 
@@ -90,7 +95,7 @@ function SwingChart({ burst, part, plot }: BurstPlotProps & { plot: SwingPlot })
   const window = useMemo(() => burstWindow(burst, part), [burst, part]);
   const x = useTimeAxis(window);
   const ofCurrent = plot.quantity === "primaryCurrent";
-  const format = (value: number) => formatQuantity(value, plot.dimension, system, 3).text;
+  const format = (value: number) => plain(formatQuantity(value, plot.dimension, system, 3).text);
   const curves = useMemo(
     () => swingCurves(burst, plot.quantity, plot.colour, window, part === "whole burst"),
     [burst, plot, window, part],
@@ -113,6 +118,7 @@ function SwingChart({ burst, part, plot }: BurstPlotProps & { plot: SwingPlot })
         label: "in one burst",
         domain: swingDomain(burst, plot.peak, ofCurrent ? limit : 0),
         format,
+        everyTick: true,
       }}
       curves={curves}
       markers={eventMarkers(burst, x.format)}
@@ -126,6 +132,7 @@ function FrequencyChart({ burst, part }: BurstPlotProps) {
   const system = useUnitSystem();
   const response = useEvaluation((evaluation) => evaluation.response);
   const window = useMemo(() => burstWindow(burst, part), [burst, part]);
+  const x = useTimeAxis(window);
   const poles = response && {
     loaded: { lower: response.loadedLowerPole, upper: response.loadedUpperPole },
     unloaded: { lower: response.lowerPole, upper: response.upperPole },
@@ -136,11 +143,12 @@ function FrequencyChart({ burst, part }: BurstPlotProps) {
   return (
     <Chart
       title="Running frequency"
-      x={useTimeAxis(window)}
+      x={x}
       y={{
         label: "cycle by cycle",
         domain: frequencyDomain(curves),
-        format: (value) => formatQuantity(value, "frequency", system, 4).text,
+        format: (value) => plain(formatQuantity(value, "frequency", system, 4).text),
+        everyTick: true,
       }}
       curves={curves}
       height={FREQUENCY_HEIGHT}

@@ -15,6 +15,8 @@ export interface ChartAxis {
   domain: Domain;
   log?: boolean;
   format: (value: number) => string;
+  /** every tick with its label, where they are known to fit */
+  everyTick?: boolean;
 }
 
 interface ChartProps {
@@ -40,7 +42,7 @@ const NO_LEVELS: readonly Level[] = [];
 const NO_STRIPS: readonly Strip[] = [];
 
 /** An axis whose identity changes only with its domain, so that the frame stands still. */
-function useAxis({ label, domain, log = false, format }: ChartAxis, count: number) {
+function useAxis({ label, domain, log = false, everyTick = false, format }: ChartAxis, count: number) {
   const held = useHeld(
     domain,
     useSession((view) => view.gesture !== null),
@@ -50,8 +52,8 @@ function useAxis({ label, domain, log = false, format }: ChartAxis, count: numbe
   return useMemo(() => {
     const still = { from: held.from, to: held.to };
     const ticks = log ? logTicks(still) : linearTicks(still, count);
-    return { label, domain: still, ticks, log, format: (value: number) => latest.current(value) };
-  }, [label, held.from, held.to, log, count]);
+    return { label, domain: still, ticks, log, everyTick, format: (value: number) => latest.current(value) };
+  }, [label, held.from, held.to, log, everyTick, count]);
 }
 
 /** A chart with its legend, its readings under the pointer, and its table for screen readers. */

@@ -12,6 +12,7 @@ export interface AxisFrame {
   domain: Domain;
   ticks: number[];
   log: boolean;
+  everyTick: boolean;
   format: (value: number) => string;
 }
 
@@ -50,7 +51,7 @@ function axisProps(axis: AxisFrame) {
     tick: TICK,
     stroke: "var(--rule-strong)",
     allowDataOverflow: true,
-    interval: "equidistantPreserveStart" as const,
+    interval: axis.everyTick ? 0 : ("equidistantPreserveStart" as const),
   };
 }
 

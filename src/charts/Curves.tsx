@@ -28,7 +28,7 @@ export function Curves({ log }: { log: boolean }) {
             stroke={`var(${colour})`}
             strokeWidth={width}
             strokeDasharray={dash}
-            fill={mirrored ? `var(${colour})` : undefined}
+            fill={mirrored && !dash ? `var(${colour})` : undefined}
             fillOpacity={mirrored ? TINT : undefined}
           />
         ))}

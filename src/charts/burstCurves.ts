@@ -79,7 +79,7 @@ function poleCurves({ lower, upper }: Poles, window: Domain, loaded: boolean, su
   ].map(({ id, label, y }) => ({
     id: `${id}${suffix}`,
     label: `${label}${suffix}`,
-    colour: id === "lower" ? "--ink-soft" : "--winding",
+    colour: "--ink-soft",
     width: 1,
     dash: loaded ? undefined : UNLOADED_DASH,
     points: [

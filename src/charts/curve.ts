@@ -9,7 +9,7 @@ export interface Curve {
   points: readonly { x: number; y: number }[];
   /** px; 1.9 unless told */
   width?: number;
-  /** drawn below zero as well, with a tint of its colour between: what bounds a swing */
+  /** drawn below zero as well, with a tint of its colour between unless dashed: what bounds a swing */
   mirrored?: boolean;
   /** drawn unless switched off; `false`: switched off to begin with */
   shownAtFirst?: boolean;
