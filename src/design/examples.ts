@@ -50,7 +50,7 @@ const DRIVE: DesignParts["drive"] = {
   reservoirSeriesResistance: 0.02,
   bridge: "full",
   switch: SWITCH,
-  commutation: { mode: "primary current", leadTime: 6e-7, delay: 2.5e-7, deadTime: 3e-7, frequency: null },
+  commutation: { mode: "primary current", leadTime: 6.5e-7, delay: 2.5e-7, deadTime: 3e-7, frequency: null },
   overCurrentLimit: 480,
   overCurrentAction: "end burst",
   currentTransformer: {

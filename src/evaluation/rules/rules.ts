@@ -1,12 +1,45 @@
 /** Every rule, each with its test; the findings of a design are what they say, in this order. */
+import {
+  bankPeakCurrentOverRating,
+  bankRmsCurrentOverRating,
+  bankVoltageOverRating,
+  limitAboveBankRating,
+} from "./bank";
+import {
+  burstNotSolved,
+  currentDrivenPastLimit,
+  flashoverToSecondary,
+  gradientHigh,
+  limitTrips,
+  onTimePastBeatMinimum,
+  reservoirSags,
+} from "./burst";
 import { closeToWinding, conductorsCross, primaryNotSolved, secondaryNotSolved } from "./conductorsCross";
-import { currentsNotComputed } from "./drive";
+import { comparatorDisagrees, coreSaturates } from "./currentLimit";
 import { aboveRange, belowRange } from "./fieldRange";
 import { primaryInsideFormer, tapPastEnd, tubeThickerThanPitch, wallThickerThanTube } from "./primaryFits";
 import { resultNotFinite } from "./resultNotFinite";
 import type { Rule } from "./rule";
+import {
+  burstsOverlap,
+  dischargeSlow,
+  dutyOverLimit,
+  mainsNearRating,
+  mainsOverloaded,
+  onTimeOverLongest,
+  supplyOverloaded,
+} from "./supply";
+import {
+  busNearRating,
+  busOverRating,
+  deadTimeLongerThanLead,
+  junctionNearLimit,
+  junctionOverLimit,
+  leadTooLong,
+  limitAboveRating,
+  peakCurrentOverRating,
+} from "./switches";
 import { couplingHigh, measuredResonanceDiffers, noSuggestedTap, notTuned } from "./tuning";
-import { gradientHigh } from "./winding";
 import { enamelThinnerThanWire, windingTooShort } from "./windingFits";
 
 export const RULES: readonly Rule[] = [
@@ -19,14 +52,40 @@ export const RULES: readonly Rule[] = [
   primaryInsideFormer,
   secondaryNotSolved,
   primaryNotSolved,
+  burstNotSolved,
+  peakCurrentOverRating,
+  limitAboveRating,
+  busOverRating,
+  junctionOverLimit,
+  bankVoltageOverRating,
+  bankPeakCurrentOverRating,
+  bankRmsCurrentOverRating,
+  coreSaturates,
+  supplyOverloaded,
+  mainsOverloaded,
+  burstsOverlap,
   noSuggestedTap,
   closeToWinding,
   couplingHigh,
   gradientHigh,
+  flashoverToSecondary,
+  currentDrivenPastLimit,
+  limitAboveBankRating,
+  busNearRating,
+  junctionNearLimit,
+  deadTimeLongerThanLead,
+  leadTooLong,
+  reservoirSags,
+  mainsNearRating,
+  onTimeOverLongest,
+  dutyOverLimit,
+  comparatorDisagrees,
   belowRange,
   aboveRange,
   measuredResonanceDiffers,
   notTuned,
-  currentsNotComputed,
+  limitTrips,
+  onTimePastBeatMinimum,
+  dischargeSlow,
   resultNotFinite,
 ];

@@ -2,7 +2,12 @@
 import { type BurstResult, runningPole } from "../../calc/circuit/burstResult";
 import type { Network } from "../../calc/circuit/network";
 import { polePair } from "../../calc/circuit/poles";
-import { type Cylinder, cylinderGap, type RoundConductor } from "../../calc/coil/conductors";
+import {
+  type CoilConductors,
+  type Cylinder,
+  cylinderGap,
+  type RoundConductor,
+} from "../../calc/coil/conductors";
 import type { BurstGroup, BurstOutcome } from "../driveResults";
 import type { ProfilePoint } from "../evaluation";
 import type { Bursts } from "./burst";
@@ -67,13 +72,13 @@ function gapField(
 export function burstGroup(
   { loaded, unloaded }: Bursts,
   secondary: SecondaryCircuit,
-  conductors: { primary: readonly RoundConductor[]; winding: Cylinder },
+  { primary, primaryEnds, winding }: Pick<CoilConductors, "primary" | "primaryEnds" | "winding">,
 ): BurstGroup {
   const own = outcome(loaded.result, loaded.case.network);
   return {
     ...own,
     unloaded: outcome(unloaded.result, unloaded.case.network),
     windingGradient: secondary.maximumGradientPerVolt * own.peakTopVoltage,
-    gapField: gapField(conductors.primary, conductors.winding, secondary.profile, own),
+    gapField: gapField([...primary, ...primaryEnds], winding, secondary.profile, own),
   };
 }

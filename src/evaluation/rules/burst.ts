@@ -1,0 +1,111 @@
+/** Limits on the burst itself. */
+import { above } from "./above";
+import { judgeWhen, type Rule } from "./rule";
+
+export const burstNotSolved: Rule = {
+  code: "burst-not-solved",
+  severity: "error",
+  sentence:
+    "With {field} of {value} no burst can be computed: the couplings are impossible or the tank is none.",
+  judge: ({ primary }, { primary: solved, secondary, coupling, burst }) =>
+    judgeWhen(solved !== null && secondary !== null && coupling !== null && burst === null, () => ({
+      where: "primary.innerRadius",
+      quantity: "primary.innerRadius",
+      value: primary.innerRadius,
+      limit: null,
+      remedy: "bring geometry and bank back into their usual ranges",
+    })),
+};
+
+export const limitTrips: Rule = {
+  code: "current-limit-reached",
+  severity: "note",
+  sentence: "The over-current limit acts {value} into a burst, before the on-time of {limit} is over.",
+  judge: ({ interrupter }, { burst }) =>
+    judgeWhen(burst !== null && burst.limitTrips !== null, () => ({
+      where: "interrupter.onTime",
+      quantity: "burst.limitTrips",
+      value: burst?.limitTrips ?? null,
+      limit: interrupter.onTime,
+      remedy: "shorten the on-time to stay below the limit, or lower the bus",
+    })),
+};
+
+/** Of the limit: less is the delay of the switches alone. */
+const OVERSHOOT = 1.1;
+
+export const currentDrivenPastLimit: Rule = {
+  code: "current-driven-past-limit",
+  severity: "warning",
+  sentence:
+    "{field} of {value} stands well above the over-current limit of {limit}: what the tank holds drives the current on after the switches have gone off.",
+  judge: above({
+    quantity: "burst.peakPrimaryCurrent",
+    limit: ({ drive }) => OVERSHOOT * drive.overCurrentLimit,
+    where: "drive.overCurrentLimit",
+    remedy: "set the limit lower, so that the peak stays within the switches' rating",
+  }),
+};
+
+export const onTimePastBeatMinimum: Rule = {
+  code: "on-time-past-beat-minimum",
+  severity: "note",
+  sentence:
+    "The primary current's first beat minimum, {value} into the burst, lies within the on-time of {limit}: past it, energy comes back from the secondary.",
+  judge: ({ interrupter }, { burst }) => {
+    const time = burst?.firstBeatMinimum ?? null;
+    return judgeWhen(time !== null && interrupter.onTime > time, () => ({
+      where: "interrupter.onTime",
+      quantity: "burst.firstBeatMinimum",
+      value: time,
+      limit: interrupter.onTime,
+      remedy: "compare the spark's energy of a shorter on-time, or of another tap",
+    }));
+  },
+};
+
+/** V/m between heights on the winding in air; common practice, no source. */
+const GRADIENT_LIMIT = 1e6;
+
+export const gradientHigh: Rule = {
+  code: "gradient-along-winding-high",
+  severity: "warning",
+  sentence: "{field} of {value} is above {limit}, where a winding flashes over (common practice).",
+  judge: above({
+    quantity: "burst.windingGradient",
+    limit: () => GRADIENT_LIMIT,
+    where: "secondary.windingLength",
+    remedy: "take a longer winding, a lower bus or a shorter on-time",
+  }),
+};
+
+/** V/m, mean over a gap of some centimetres between rounded conductors; common practice, no source. */
+const GAP_LIMIT = 5e5;
+
+export const flashoverToSecondary: Rule = {
+  code: "flashover-primary-to-secondary",
+  severity: "warning",
+  sentence: "{field} of {value} is above {limit}, where the air between them flashes over (common practice).",
+  judge: above({
+    quantity: "burst.gapField",
+    limit: () => GAP_LIMIT,
+    where: "primary.innerRadius",
+    remedy: "widen the primary, raise the secondary or insulate between them",
+  }),
+};
+
+/** Part of the bus. */
+const MOST_SAG = 0.15;
+
+export const reservoirSags: Rule = {
+  code: "reservoir-sag-large",
+  severity: "warning",
+  sentence:
+    "{field} of {value} is more than {limit}, a seventh of the bus: the burst ends weaker than it began.",
+  judge: above({
+    quantity: "burst.reservoirSag",
+    limit: (_, { drive }) => drive && MOST_SAG * drive.busVoltage,
+    where: "drive.reservoirCapacitance",
+    remedy: "take a larger reservoir or a shorter on-time",
+  }),
+};

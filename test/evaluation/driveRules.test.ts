@@ -1,0 +1,121 @@
+import { describe, expect, it } from "vitest";
+import { withValueAt } from "../../src/design/changeAt";
+import type { Design } from "../../src/design/design";
+import { pierHallLeft } from "../../src/design/examples";
+import { evaluate } from "../../src/evaluation/evaluate";
+import { findingMessage } from "../../src/evaluation/findingMessage";
+import { resultValue } from "../../src/evaluation/register/register";
+
+type Changes = Record<string, unknown>;
+
+function changed(changes: Changes): Design {
+  return Object.entries(changes).reduce(
+    (design, [path, value]) => withValueAt(design, path, value),
+    pierHallLeft,
+  );
+}
+
+function codes(changes: Changes): string[] {
+  return evaluate(changed(changes)).findings.map(({ code }) => code);
+}
+
+function resultOf(id: string, changes: Changes = {}): number {
+  const value = resultValue(evaluate(changed(changes)), id);
+  if (value === null) throw new Error(`${id} has no value`);
+  return value;
+}
+
+/** Limits that are fields: the finding comes as the field passes the result, and not before. */
+const FIELD_LIMITS: [code: string, field: string, result: string, changes?: Changes][] = [
+  ["peak-current-over-rating", "drive.switch.pulseCurrentRating", "drive.switchPeakCurrent"],
+  ["bus-over-switch-rating", "drive.switch.voltageRating", "drive.busVoltage"],
+  ["junction-over-limit", "drive.switch.junctionLimit", "drive.junctionTemperature"],
+  ["bank-voltage-over-rating", "tank.unit.dcVoltage", "tank.unitPeakVoltage"],
+  ["bank-peak-current-over-rating", "tank.unit.peakCurrent", "tank.unitPeakCurrent"],
+  ["bank-rms-current-over-rating", "tank.unit.rmsCurrent", "tank.unitRmsCurrent"],
+  ["mains-circuit-overloaded", "drive.supply.circuitCurrent", "drive.mainsCurrent"],
+  [
+    "current-transformer-saturates",
+    "drive.currentTransformer.saturationFluxDensity",
+    "drive.coreFluxDensity",
+  ],
+  ["duty-over-limit", "interrupter.dutyLimit", "drive.duty"],
+];
+
+describe("the rules of the drive", () => {
+  it.each(FIELD_LIMITS)("judge %s on both sides of its limit", (code, field, result) => {
+    const value = resultOf(result);
+    expect(codes({ [field]: value * 1.001 })).not.toContain(code);
+    expect(codes({ [field]: value * 0.999 })).toContain(code);
+  });
+
+  it.each<[string, Changes, Changes]>([
+    ["current-limit-above-rating", { "drive.overCurrentLimit": 599 }, { "drive.overCurrentLimit": 601 }],
+    ["current-limit-above-bank-rating", { "tank.strings": 3 }, { "tank.strings": 1 }],
+    ["current-limit-reached", { "drive.overCurrentLimit": 560 }, { "drive.overCurrentLimit": 400 }],
+    ["current-driven-past-limit", { "drive.overCurrentLimit": 440 }, { "drive.overCurrentLimit": 60 }],
+    ["on-time-past-beat-minimum", { "interrupter.onTime": 5e-5 }, { "interrupter.onTime": 9e-5 }],
+    ["bus-near-switch-rating", { "drive.switch.voltageRating": 410 }, { "drive.switch.voltageRating": 400 }],
+    [
+      "dead-time-longer-than-lead",
+      { "drive.commutation.deadTime": 2e-7 },
+      { "drive.commutation.deadTime": 4e-7 },
+    ],
+    [
+      "lead-longer-than-half-cycle",
+      { "drive.commutation.leadTime": 3e-6 },
+      { "drive.commutation.leadTime": 5e-6 },
+    ],
+    ["reservoir-sag-large", { "drive.reservoirCapacitance": 1e-3 }, { "drive.reservoirCapacitance": 1e-4 }],
+    [
+      "mains-circuit-near-rating",
+      { "drive.supply.circuitCurrent": 10 },
+      { "drive.supply.circuitCurrent": 7 },
+    ],
+    [
+      "supply-does-not-carry-load",
+      {},
+      { "drive.supply.sourceResistance": 20, "interrupter.repetitionRate": 900 },
+    ],
+    [
+      "bursts-closer-than-gap",
+      { "interrupter.repetitionRate": 1380 },
+      { "interrupter.repetitionRate": 1390 },
+    ],
+    ["on-time-over-longest", { "interrupter.onTime": 1.8e-4 }, { "interrupter.onTime": 1.9e-4 }],
+    [
+      "reservoir-discharges-slowly",
+      { "drive.supply.dischargeResistance": 800 },
+      { "drive.supply.dischargeResistance": 1000 },
+    ],
+    [
+      "comparator-level-differs",
+      { "drive.currentTransformer.comparatorVoltage": 3.3 },
+      { "drive.currentTransformer.comparatorVoltage": 2.5 },
+    ],
+    [
+      "gradient-along-winding-high",
+      {},
+      { "drive.supply.arrangement": "doubler", "drive.overCurrentLimit": 2000 },
+    ],
+    ["flashover-primary-to-secondary", {}, { "primary.innerRadius": 0.071 }],
+  ])("judge %s on both sides of its limit", (code, below, beyond) => {
+    expect(codes(below)).not.toContain(code);
+    expect(codes(beyond)).toContain(code);
+  });
+
+  it("say one thing where the nearer limit would say it again", () => {
+    const found = codes({ "drive.switch.voltageRating": 300, "drive.supply.circuitCurrent": 2 });
+    expect(found).not.toContain("bus-near-switch-rating");
+    expect(found).not.toContain("mains-circuit-near-rating");
+  });
+
+  it("say what to change, in the reader's units", () => {
+    const finding = evaluate(
+      changed({ "tank.unitsInSeries": 1, "tank.strings": 1, "primary.tap": 7 }),
+    ).findings.find(({ code }) => code === "bank-peak-current-over-rating");
+    expect(finding && findingMessage(finding, "metric")).toMatch(
+      /^Peak current of a unit of .+ is above its rated 380\.0.A\. Put more strings in parallel, or lower the current\.$/,
+    );
+  });
+});
