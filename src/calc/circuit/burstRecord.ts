@@ -59,7 +59,7 @@ export interface Waveform {
 
 export interface BurstRecord {
   modes: number;
-  baseCurrentRatios: readonly number[];
+  baseCurrentRatios: Float64Array;
   primaryCurrent: Peak;
   topVoltage: Peak;
   baseCurrent: number;
@@ -96,7 +96,7 @@ export function burstRecord(
 ): BurstRecord {
   return {
     modes,
-    baseCurrentRatios,
+    baseCurrentRatios: Float64Array.from({ length: modes }, (_, mode) => baseCurrentRatios[mode] ?? 1),
     primaryCurrent: { value: 0, time: 0 },
     topVoltage: { value: 0, time: 0 },
     baseCurrent: 0,
@@ -145,11 +145,23 @@ export function takeSample(record: BurstRecord, time: number, x: Float64Array, a
 
 function baseCurrent({ modes, baseCurrentRatios }: BurstRecord, x: Float64Array): number {
   let sum = 0;
-  for (let mode = 0; mode < modes; mode++) sum += (baseCurrentRatios[mode] ?? 1) * x[modeCurrent(mode)];
+  for (let mode = 0; mode < modes; mode++) sum += baseCurrentRatios[mode] * x[modeCurrent(mode)];
   return sum;
 }
 
-/** Peaks within a time in one conduction. */
+function noteCurrent({ halfCycle }: BurstRecord, value: number, time: number): void {
+  if (value <= halfCycle.peakCurrent) return;
+  halfCycle.peakCurrent = value;
+  halfCycle.peakTime = time;
+}
+
+function noteTop({ halfCycle }: BurstRecord, value: number, time: number): void {
+  if (value <= halfCycle.peakTopVoltage) return;
+  halfCycle.peakTopVoltage = value;
+  halfCycle.topPeakTime = time;
+}
+
+/** Peaks at the end of a time in one conduction, and within it where a slope changes its sign. */
 export function recordInterval(
   record: BurstRecord,
   start: number,
@@ -157,31 +169,27 @@ export function recordInterval(
   from: Instant,
   to: Instant,
 ): void {
-  const { modes, halfCycle } = record;
-  const current = cubicPeak(from.x[CURRENT], to.x[CURRENT], from.rate[CURRENT], to.rate[CURRENT], time);
-  if (current.value > halfCycle.peakCurrent) {
-    halfCycle.peakCurrent = current.value;
-    halfCycle.peakTime = start + current.time;
+  const { modes } = record;
+  noteCurrent(record, Math.abs(to.x[CURRENT]), start + time);
+  if (from.rate[CURRENT] * to.rate[CURRENT] < 0) {
+    const { x, rate } = to;
+    const peak = cubicPeak(from.x[CURRENT], x[CURRENT], from.rate[CURRENT], rate[CURRENT], time);
+    noteCurrent(record, peak.value, start + peak.time);
   }
-  const top = cubicPeak(
-    topVoltage(modes, from.x),
-    topVoltage(modes, to.x),
-    topVoltage(modes, from.rate),
-    topVoltage(modes, to.rate),
-    time,
-  );
-  if (top.value > halfCycle.peakTopVoltage) {
-    halfCycle.peakTopVoltage = top.value;
-    halfCycle.topPeakTime = start + top.time;
+  const top = topVoltage(modes, to.x);
+  noteTop(record, Math.abs(top), start + time);
+  const [topRate, topRateBefore] = [topVoltage(modes, to.rate), topVoltage(modes, from.rate)];
+  if (topRateBefore * topRate < 0) {
+    const peak = cubicPeak(topVoltage(modes, from.x), top, topRateBefore, topRate, time);
+    noteTop(record, peak.value, start + peak.time);
   }
-  const base = cubicPeak(
-    baseCurrent(record, from.x),
-    baseCurrent(record, to.x),
-    baseCurrent(record, from.rate),
-    baseCurrent(record, to.rate),
-    time,
-  );
-  record.baseCurrent = Math.max(record.baseCurrent, base.value);
+  const base = baseCurrent(record, to.x);
+  record.baseCurrent = Math.max(record.baseCurrent, Math.abs(base));
+  const [baseRate, baseRateBefore] = [baseCurrent(record, to.rate), baseCurrent(record, from.rate)];
+  if (baseRateBefore * baseRate < 0) {
+    const peak = cubicPeak(baseCurrent(record, from.x), base, baseRateBefore, baseRate, time);
+    record.baseCurrent = Math.max(record.baseCurrent, peak.value);
+  }
   record.bankVoltage = Math.max(record.bankVoltage, Math.abs(to.x[BANK]));
 }
 

@@ -40,16 +40,12 @@ export function noIntegrals(): Integrals {
 }
 
 /**
- * ∫f over a time from the values and slopes at its ends: the trapezium rule with its end correction,
- * exact for cubics. Source: Euler–Maclaurin; Abramowitz and Stegun, 25.4.4 with its correction term.
+ * ∫a² over a time from a and its rate at both ends: the trapezium rule with its end correction,
+ * T/2·(f₀ + f₁) + T²/12·(f₀' − f₁') with f = a². Source: Euler–Maclaurin; Abramowitz and Stegun, 25.4.4 with its
+ * correction term.
  */
-function integral(time: number, first: number, last: number, firstRate: number, lastRate: number): number {
-  return 0.5 * time * (first + last) + (time * time * (firstRate - lastRate)) / 12;
-}
-
-/** ∫a² from a and its rate at both ends. */
 function squareIntegral(time: number, a: number, b: number, aRate: number, bRate: number): number {
-  return integral(time, a * a, b * b, 2 * a * aRate, 2 * b * bRate);
+  return 0.5 * time * (a * a + b * b) + ((time * time) / 6) * (a * aRate - b * bRate);
 }
 
 /** A state and its rate. */

@@ -35,13 +35,12 @@ export function transform(size: number, matrix: Float64Array, x: Float64Array, o
 
 export function product(size: number, a: Float64Array, b: Float64Array): Float64Array {
   const result = new Float64Array(size * size);
-  for (let row = 0; row < size; row++) {
-    for (let inner = 0; inner < size; inner++) {
-      const factor = a[row * size + inner];
-      if (factor === 0) continue;
-      for (let column = 0, at = row * size; column < size; column++, at++) {
-        result[at] += factor * b[inner * size + column];
-      }
+  for (let row = 0, at = 0; row < size; row++) {
+    for (let column = 0; column < size; column++, at++) {
+      let sum = 0;
+      for (let inner = 0, from = row * size, to = column; inner < size; inner++, from++, to += size)
+        sum += a[from] * b[to];
+      result[at] = sum;
     }
   }
   return result;
@@ -73,12 +72,14 @@ function balance(size: number, entries: Float64Array, at: number): void {
  * Source: balancing; G. H. Golub and C. F. Van Loan, Matrix Computations, sec. 7.5.7.
  */
 function fastestRate({ size, entries }: SquareMatrix): number {
-  const magnitudes = entries.map(Math.abs);
+  const magnitudes = new Float64Array(entries.length);
+  for (let at = 0; at < entries.length; at++) magnitudes[at] = Math.abs(entries[at]);
   for (let pass = 0; pass < BALANCINGS; pass++)
     for (let at = 0; at < size; at++) balance(size, magnitudes, at);
   let largest = 0;
-  for (let row = 0; row < size; row++) {
-    const sum = magnitudes.subarray(row * size, (row + 1) * size).reduce((total, entry) => total + entry, 0);
+  for (let row = 0, at = 0; row < size; row++) {
+    let sum = 0;
+    for (let column = 0; column < size; column++, at++) sum += magnitudes[at];
     largest = Math.max(largest, sum);
   }
   return largest;
@@ -88,19 +89,29 @@ function fastestRate({ size, entries }: SquareMatrix): number {
 const ORDER = 8;
 const SHORT = 1 / 12;
 
-/** exp(Aτ) − 1 of a short time. */
-function shortStep({ size, entries }: SquareMatrix, time: number): Float64Array {
-  const small = entries.map((entry) => entry * time);
-  let power: Float64Array = small;
-  const sum = small.slice();
-  for (let order = 2; order <= ORDER; order++) {
-    power = product(size, power, small);
-    for (let at = 0; at < sum.length; at++) {
-      power[at] /= order;
-      sum[at] += power[at];
-    }
-  }
+/** one + first·B + second·B² */
+function quadratic(size: number, b: Float64Array, square: Float64Array, coefficients: readonly number[]) {
+  const [one, first, second] = coefficients;
+  const sum = new Float64Array(size * size);
+  for (let at = 0; at < sum.length; at++) sum[at] = first * b[at] + second * square[at];
+  for (let row = 0; row < size; row++) sum[row * (size + 1)] += one;
   return sum;
+}
+
+function addTo(sum: Float64Array, other: Float64Array): Float64Array {
+  for (let at = 0; at < sum.length; at++) sum[at] += other[at];
+  return sum;
+}
+
+/** exp(B) − 1 = B + B²/2 + B³(1/6 + B/24 + B²/120 + B³(1/720 + B/5040 + B²/40320)) with B = Aτ of a short time */
+function shortStep({ size, entries }: SquareMatrix, time: number): Float64Array {
+  const b = entries.slice();
+  for (let at = 0; at < b.length; at++) b[at] *= time;
+  const square = product(size, b, b);
+  const cube = product(size, b, square);
+  const highest = product(size, cube, quadratic(size, b, square, [1 / 720, 1 / 5040, 1 / 40320]));
+  const higher = addTo(highest, quadratic(size, b, square, [1 / 6, 1 / 24, 1 / 120]));
+  return addTo(product(size, cube, higher), quadratic(size, b, square, [0, 1, 1 / 2]));
 }
 
 /** exp(2B) − 1 from exp(B) − 1 */
