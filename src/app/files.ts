@@ -1,6 +1,5 @@
-import { responseNetlist } from "../calc/circuit/responseNetlist";
 import { type Design, fileName } from "../design/design";
-import { responseNetwork } from "../evaluation/evaluate";
+import { burstNetlistOf, responseNetlistOf } from "../evaluation/netlist";
 import type { TextFile } from "../workbench/documents";
 import { workbench } from "../workbench/session";
 
@@ -30,14 +29,12 @@ export function saveDesign(id: string) {
   saveFile(workbench.exportDesign(id));
 }
 
-/** Saves the coupled circuit for a circuit simulator; false where the design has none. */
-export function saveNetlist(design: Design): boolean {
-  const network = responseNetwork(design, true);
-  const text = network && responseNetlist(network, { loaded: network.load !== null, title: design.title });
-  if (!text) return false;
-  const name = fileName(design.title, "design").replace(/\.coilwright-design\.json$/, ".cir");
-  saveFile({ fileName: name, text }, "text/plain");
-  return true;
+/** Saves the coupled circuit for a circuit simulator; nothing where the design has none. */
+export function saveNetlist(design: Design, kind: "response" | "burst") {
+  const netlist = kind === "burst" ? burstNetlistOf(design) : responseNetlistOf(design, true);
+  if (!netlist) return;
+  const name = fileName(design.title, "design").replace(/\.coilwright-design\.json$/, ` ${kind}.cir`);
+  saveFile({ fileName: name, text: netlist.text }, "text/plain");
 }
 
 export function saveShow() {

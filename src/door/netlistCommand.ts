@@ -1,23 +1,29 @@
-import { responseNetlist } from "../calc/circuit/responseNetlist";
 import type { Design } from "../design/design";
-import { evaluate, responseNetwork } from "../evaluation/evaluate";
+import { evaluate } from "../evaluation/evaluate";
 import { findingMessage } from "../evaluation/findingMessage";
+import { burstNetlistOf, responseNetlistOf } from "../evaluation/netlist";
 import { isFolder } from "./arguments";
 import { type Answer, oneLine } from "./evaluateCommand";
 import { readDesign } from "./evaluateFile";
 
-const USAGE = "Usage: npm run --silent evaluate -- --netlist response [--loaded] design.json";
+const USAGE = "Usage: npm run --silent evaluate -- --netlist response|burst [--loaded] design.json";
 
-type AskedNetlist = { ok: true; file: string; loaded: boolean } | { ok: false; message: string };
+type Kind = "response" | "burst";
+
+type AskedNetlist = { ok: true; file: string; kind: Kind; loaded: boolean } | { ok: false; message: string };
 
 /** Whether the arguments ask for a netlist instead of an evaluation. */
 export function asksForNetlist(given: string[]): boolean {
   return given.includes("--netlist") || given.includes("--loaded");
 }
 
+function isKind(kind: string | undefined): kind is Kind {
+  return kind === "response" || kind === "burst";
+}
+
 function misused(kind: string | undefined, rest: string[]): string | null {
   if (kind === undefined) return "The option --loaded goes with --netlist response.";
-  if (kind !== "response") return `A netlist “${kind}” is not known; “response” is.`;
+  if (!isKind(kind)) return `A netlist “${kind}” is not known; “response” and “burst” are.`;
   const option = rest.find((argument) => argument.startsWith("-"));
   if (option) return `The option ${option} is not known.`;
   if (rest.length === 0) return "No design is named.";
@@ -33,8 +39,8 @@ function readNetlistArguments(given: string[]): AskedNetlist {
   const others = at < 0 ? given : given.filter((_, index) => index !== at && index !== at + 1);
   const rest = others.filter((argument) => argument !== "--loaded");
   const misuse = misused(kind, rest);
-  if (misuse) return { ok: false, message: `${misuse} ${USAGE}` };
-  return { ok: true, file: rest[0], loaded: others.includes("--loaded") };
+  if (misuse || !isKind(kind)) return { ok: false, message: `${misuse} ${USAGE}` };
+  return { ok: true, file: rest[0], kind, loaded: others.includes("--loaded") };
 }
 
 function refused(...complaints: string[]): Answer {
@@ -50,20 +56,18 @@ function unsolved(file: string, design: Design): Answer {
   );
 }
 
-/** The frequency response of one design as a SPICE netlist; see README.md for the forms. */
+/** One design's response, or its burst with its spark, as a SPICE netlist; see README.md for the forms. */
 export function netlistCommand(given: string[]): Answer {
   const asked = readNetlistArguments(given);
   if (!asked.ok) return refused(asked.message);
-  const { file, loaded } = asked;
+  const { file, kind, loaded } = asked;
   const read = readDesign(file);
   if (!read.ok) return refused(...read.faults.map(({ message }) => `${file}: ${message}`));
-  const network = responseNetwork(read.design, loaded);
-  const output = network && responseNetlist(network, { loaded, title: read.design.title });
-  if (!output) return unsolved(file, read.design);
-  const unloaded = loaded && network?.load === null;
+  const netlist = kind === "burst" ? burstNetlistOf(read.design) : responseNetlistOf(read.design, loaded);
+  if (!netlist) return unsolved(file, read.design);
   return {
     exitCode: 0,
-    output,
-    complaints: unloaded ? [`${file}: the design has no spark load; the netlist is without one.`] : [],
+    output: netlist.text,
+    complaints: netlist.remarks.map((remark) => `${file}: ${remark}.`),
   };
 }

@@ -57,6 +57,27 @@ describe("the netlist at the door", () => {
     expect(call("--loaded", parallel).output).toMatch(/^Rspark top 0 /m);
   });
 
+  it("is written of one burst as of the response, for the whole on-time", () => {
+    const { exitCode, output, complaints } = netlistCommand(["--netlist", "burst", left]);
+    expect({ exitCode, complaints }).toEqual({ exitCode: 0, complaints: [] });
+    expect(output.split("\n")[0]).toContain(pierHallLeft.title);
+    expect(output).toContain("Rspark");
+    expect(output).toMatch(/^Von on 0 PWL\(0 1 (0\.00012|1\.2e-4)\S* 1 /m);
+    expect(output).toMatch(/^\.tran .+ uic$/m);
+  });
+
+  it("says what of a burst is not in it", () => {
+    const limited = write("limited.json", {
+      ...pierHallLeft,
+      drive: { ...pierHallLeft.drive, overCurrentLimit: 300 },
+      spark: { ...pierHallLeft.spark, growth: "with the burst" },
+    });
+    const { exitCode, complaints } = netlistCommand(["--netlist", "burst", limited]);
+    expect(exitCode).toBe(0);
+    expect(complaints[0]).toContain("limit");
+    expect(complaints[1]).toContain("grow");
+  });
+
   it("says so where a design has no spark to load it", () => {
     const bare = write("bare.json", { ...pierHallLeft, spark: { ...pierHallLeft.spark, length: 0 } });
     const { exitCode, output, complaints } = call("--loaded", bare);
