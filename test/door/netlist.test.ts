@@ -62,7 +62,7 @@ describe("the netlist at the door", () => {
     expect({ exitCode, complaints }).toEqual({ exitCode: 0, complaints: [] });
     expect(output.split("\n")[0]).toContain(pierHallLeft.title);
     expect(output).toContain("Rspark");
-    expect(output).toMatch(/^Von on 0 PWL\(0 1 (0\.00012|1\.2e-4)\S* 1 /m);
+    expect(output).toContain("Von on 0 PWL(0 1 1.200000000e-4 1 ");
     expect(output).toMatch(/^\.tran .+ uic$/m);
   });
 
