@@ -11,6 +11,12 @@ const ResponseResults = lazy(async () => ({
 }));
 const LossBars = lazy(async () => ({ default: (await import("../panels/losses/LossBars")).LossBars }));
 const BurstChart = lazy(async () => ({ default: (await import("../charts/BurstChart")).BurstChart }));
+const BurstResults = lazy(async () => ({
+  default: (await import("../panels/burst/BurstResults")).BurstResults,
+}));
+const EnergyPicture = lazy(async () => ({
+  default: (await import("../panels/burst/EnergyPicture")).EnergyPicture,
+}));
 const LineUp = lazy(async () => ({ default: (await import("../panels/lineUp/LineUp")).LineUp }));
 const Score = lazy(async () => ({ default: (await import("../panels/score/Score")).Score }));
 
@@ -26,6 +32,8 @@ const charts = (
 const burst = (
   <Suspense fallback={<Waiting what="burst" />}>
     <BurstChart />
+    <BurstResults />
+    <EnergyPicture />
   </Suspense>
 );
 

@@ -22,6 +22,22 @@ function pointsWithin(time: readonly number[], values: readonly number[], { from
   return points;
 }
 
+/** Samples drawn one by one; of more, only the extremes can be seen. */
+const MOST_SAMPLES = 1600;
+const EXTREME_GROUPS = 500;
+
+/** Of many points, the least and the greatest of each group of neighbours, in their order. */
+export function extremes(points: Points): Points {
+  if (points.length <= MOST_SAMPLES) return points;
+  const size = Math.ceil(points.length / EXTREME_GROUPS);
+  return Array.from({ length: Math.ceil(points.length / size) }, (_, group) => {
+    const members = points.slice(group * size, (group + 1) * size);
+    const least = members.reduce((a, b) => (b.y < a.y ? b : a));
+    const most = members.reduce((a, b) => (b.y > a.y ? b : a));
+    return least.x <= most.x ? [least, most] : [most, least];
+  }).flat();
+}
+
 /** With the spark and without it; one alone where the design has no spark. */
 export function states(burst: BurstGroup): { outcome: BurstOutcome; loaded: boolean; suffix: string }[] {
   const loaded = { outcome: burst, loaded: true, suffix: "" };
@@ -44,7 +60,7 @@ export function swingCurves(
       colour,
       width: whole ? FINE : PLAIN,
       dash: loaded ? undefined : UNLOADED_DASH,
-      points: pointsWithin(outcome.waveform.time, outcome.waveform[quantity], window),
+      points: extremes(pointsWithin(outcome.waveform.time, outcome.waveform[quantity], window)),
       shownAtFirst: loaded,
     },
     {

@@ -1,0 +1,146 @@
+import { useId, useRef } from "react";
+import type { BurstOutcome } from "../../evaluation/driveResults";
+import { resultEntry } from "../../evaluation/register/register";
+import { useSize } from "../../ui/useSize";
+import { formatQuantity } from "../../units/format";
+import { useEvaluation, useUnitSystem } from "../../workbench/hooks";
+import styles from "./EnergyPicture.module.css";
+import { bandPath, type EnergyFlow, energyFlow, type FlowBand } from "./energyFlow";
+import { ENERGY_PARTS, type EnergyPart } from "./energyParts";
+import { HatchPattern, hatchFill } from "./HatchPattern";
+
+/** px */
+const BAR = 9;
+const LEAST_WIDTH = 84;
+const MOST_WIDTH = 190;
+const PART_OF_WIDTH = 0.3;
+/** Below this share of the supply the remainder is not told more closely. */
+const NEGLIGIBLE = 1e-5;
+
+type Account = BurstOutcome["energy"];
+
+function partOf({ id }: FlowBand): EnergyPart {
+  return ENERGY_PARTS.find((part) => part.id === id) ?? ENERGY_PARTS[0];
+}
+
+function shareText(share: number): string {
+  return Math.abs(share) < NEGLIGIBLE
+    ? "below 0.001\u202f%"
+    : formatQuantity(share, "percent", "metric", 3).text;
+}
+
+function Flow({ flow, width }: { flow: EnergyFlow; width: number }) {
+  const base = useId();
+  const { supplyTop, supplyHeight, bands } = flow;
+  return (
+    <svg className={styles.flow} width={width} height={flow.height} aria-hidden="true">
+      <rect x={0} y={supplyTop} width={BAR} height={supplyHeight} fill="var(--ink)" />
+      {bands.map((band) => {
+        const { colour, hatch } = partOf(band);
+        const id = `${base}-${band.id}`;
+        return (
+          <g key={band.id}>
+            <HatchPattern id={id} colour={colour} hatch={hatch} />
+            <path
+              d={bandPath(band, BAR + 1, width - 1)}
+              fill={hatchFill(id, colour, hatch)}
+              stroke={`var(${colour})`}
+              strokeWidth={0.9}
+            />
+          </g>
+        );
+      })}
+    </svg>
+  );
+}
+
+function Label({ band }: { band: FlowBand }) {
+  const { id, label, colour, hatch } = partOf(band);
+  const pattern = useId();
+  const system = useUnitSystem();
+  return (
+    <div
+      className={styles.label}
+      style={{ top: band.slotTop, height: band.slotHeight }}
+      title={resultEntry(`burst.energy.${id}`).words}
+    >
+      <dt className={styles.name}>
+        <svg className={styles.key} width={16} height={11} aria-hidden="true">
+          <HatchPattern id={pattern} colour={colour} hatch={hatch} />
+          <rect
+            x={0.5}
+            y={0.5}
+            width={15}
+            height={10}
+            fill={hatchFill(pattern, colour, hatch)}
+            stroke={`var(${colour})`}
+          />
+        </svg>
+        {label}
+      </dt>
+      <dd className={styles.figure}>{formatQuantity(band.energy, "energy", system, 3).text}</dd>
+      <dd className={styles.figure}>{shareText(band.share)}</dd>
+    </div>
+  );
+}
+
+/** Beside the bands: what the network does not see, and what the sum leaves open. */
+function Balance({ energy }: { energy: Account }) {
+  const system = useUnitSystem();
+  const told = (value: number) =>
+    `${formatQuantity(value, "energy", system, 3).text} (${shareText(value / energy.supplied)})`;
+  return (
+    <p className={styles.balance}>
+      Beside the balance, the switches' turn-off: <b>{told(energy.turnOff)}</b>. The sum leaves{" "}
+      <b>{told(energy.imbalance)}</b> unexplained.
+    </p>
+  );
+}
+
+function Picture({ energy }: { energy: Account }) {
+  const place = useRef<HTMLDivElement>(null);
+  const system = useUnitSystem();
+  const { width } = useSize(place, { width: 400, height: 250 });
+  const parts = ENERGY_PARTS.map(({ id }) => ({ id, energy: energy[id] })).filter((part) => part.energy > 0);
+  const flow = energyFlow(energy.supplied, parts);
+  const flowWidth = Math.round(Math.min(MOST_WIDTH, Math.max(LEAST_WIDTH, PART_OF_WIDTH * width)));
+  return (
+    <>
+      <p className={styles.supplied} title={resultEntry("burst.energy.supplied").words}>
+        Supplied <b>{formatQuantity(energy.supplied, "energy", system, 4).text}</b>
+      </p>
+      <div className={styles.picture} ref={place} style={{ height: flow.height }}>
+        <Flow flow={flow} width={flowWidth} />
+        <dl className={styles.labels}>
+          {flow.bands.map((band) => (
+            <Label key={band.id} band={band} />
+          ))}
+        </dl>
+      </div>
+      <Balance energy={energy} />
+    </>
+  );
+}
+
+function AccountOrWhy({ energy }: { energy: Account | null }) {
+  if (!energy)
+    return (
+      <p className={styles.none}>
+        The energy cannot be shown while a circuit has no solution; the findings say why.
+      </p>
+    );
+  if (!(energy.supplied > 0))
+    return <p className={styles.none}>The burst takes no energy from the reservoir: nothing is driven.</p>;
+  return <Picture energy={energy} />;
+}
+
+/** Where each joule of the burst went. */
+export function EnergyPicture() {
+  const energy = useEvaluation((evaluation) => evaluation.burst?.energy ?? null);
+  return (
+    <section className={styles.energy} aria-label="Energy of the burst">
+      <h3 className={styles.title}>Where the energy of the burst goes</h3>
+      <AccountOrWhy energy={energy} />
+    </section>
+  );
+}
