@@ -6,7 +6,8 @@ import { newListeners } from "./listeners";
 export function directEvaluator(): Evaluator {
   const listeners = newListeners<EvaluatorReply>();
   return {
-    request: (revision, design) => evaluateInGroups(revision, design, listeners.tell),
+    request: (revision, design, mostEnergyTap) =>
+      evaluateInGroups({ revision, design, mostEnergyTap }, listeners.tell),
     listen: listeners.listen,
     close: () => undefined,
   };

@@ -1,6 +1,5 @@
-import type { Design } from "../design/design";
 import { evaluateDrive, evaluateField } from "../evaluation/evaluate";
-import type { EvaluatorReply } from "./evaluator";
+import type { EvaluationRequest, EvaluatorReply } from "./evaluator";
 import { finiteDrive, finiteField } from "./finiteGroups";
 
 /**
@@ -8,12 +7,11 @@ import { finiteDrive, finiteField } from "./finiteGroups";
  * a failure with a sentence: a wrong design never takes the evaluator down.
  */
 export function evaluateInGroups(
-  revision: number,
-  design: Design,
+  { revision, design, mostEnergyTap }: EvaluationRequest,
   reply: (reply: EvaluatorReply) => void,
 ): void {
   try {
-    const field = evaluateField(design);
+    const field = evaluateField(design, mostEnergyTap);
     reply({ group: "field", revision, field: finiteField(field) });
     reply({ group: "drive", revision, drive: finiteDrive(field, evaluateDrive(design, finiteField(field))) });
   } catch (error) {

@@ -3,6 +3,7 @@ import type { StoreApi } from "zustand/vanilla";
 import type { TankResult } from "../evaluation/driveResults";
 import type { BankResult } from "../evaluation/evaluation";
 import { NO_STRESS } from "../evaluation/stages/tankStress";
+import { burstKey } from "./energySweeping";
 import type { Evaluator, EvaluatorReply } from "./evaluator";
 import { withNotice, withoutNotice } from "./notice";
 import { openDesignOf } from "./showEdits";
@@ -60,10 +61,19 @@ export function afterReply(state: WorkbenchState, reply: EvaluatorReply): Change
   return afterFailure(state, reply);
 }
 
-/** What a new show on the board changes besides itself; nothing where the open design is the same. */
+/** The tap with most energy where the aim asks for it and it belongs to these bursts; null while it is not known. */
+function knownTap({ history, mostEnergy }: WorkbenchState): number | null {
+  const design = openDesignOf(history.present);
+  if (design.tuningAim.kind !== "most energy" || mostEnergy?.key !== burstKey(design)) return null;
+  return mostEnergy.tap;
+}
+
+/** What a new show on the board, or a tap with most energy, changes besides itself; nothing where the open design is the same. */
 function afterChange(state: WorkbenchState, before: WorkbenchState): Changes | null {
   const [now, then] = [state.history.present, before.history.present];
-  if (openDesignOf(now) === openDesignOf(then) && now.open === then.open) return null;
+  const sameDesign = openDesignOf(now) === openDesignOf(then) && now.open === then.open;
+  if (sameDesign && (state.mostEnergy === before.mostEnergy || knownTap(state) === knownTap(before)))
+    return null;
   const revision = state.revision + 1;
   const begun = { revision, evaluating: true };
   return now.open === then.open
@@ -74,8 +84,8 @@ function afterChange(state: WorkbenchState, before: WorkbenchState): Changes | n
 /** Connects a store and an evaluator, and asks for the first evaluation. Returns what ends it. */
 export function connectEvaluator(store: StoreApi<WorkbenchState>, evaluator: Evaluator): () => void {
   const request = () => {
-    const { revision, history } = store.getState();
-    evaluator.request(revision, openDesignOf(history.present));
+    const state = store.getState();
+    evaluator.request(state.revision, openDesignOf(state.history.present), knownTap(state));
   };
   const endListening = evaluator.listen((reply) => store.setState((state) => afterReply(state, reply)));
   const endFollowing = store.subscribe((state, before) => {

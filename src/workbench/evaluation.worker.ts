@@ -1,12 +1,7 @@
 /** The worker that evaluates: one message in, two replies out. */
-import type { Design } from "../design/design";
 import { evaluateInGroups } from "./evaluateInGroups";
+import type { EvaluationRequest } from "./evaluator";
 
-export interface EvaluationRequest {
-  revision: number;
-  design: Design;
-}
-
-self.addEventListener("message", (event: MessageEvent<EvaluationRequest>) => {
-  evaluateInGroups(event.data.revision, event.data.design, (reply) => self.postMessage(reply));
+self.addEventListener("message", ({ data }: MessageEvent<EvaluationRequest>) => {
+  evaluateInGroups(data, (reply) => self.postMessage(reply));
 });

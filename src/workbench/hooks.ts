@@ -1,12 +1,14 @@
 /** What components read of the session; each follows only the part that it selects. */
+import { useEffect } from "react";
 import { useStore } from "zustand";
 import { useShallow } from "zustand/react/shallow";
 import type { Design } from "../design/design";
 import type { Show } from "../design/show";
 import type { Evaluation } from "../evaluation/evaluation";
 import type { UnitSystem } from "../units/unitSystem";
+import type { EnergyState } from "./energySession";
 import { usePreferences } from "./preferences";
-import { session } from "./session";
+import { energySweeps, session } from "./session";
 import { type SessionView, sessionView } from "./sessionView";
 import { openDesignOf } from "./showEdits";
 
@@ -45,4 +47,10 @@ export function useSession<Part>(selector: (view: SessionView) => Part): Part {
 /** Whether lengths are shown in metric or inch units. */
 export function useUnitSystem(): UnitSystem {
   return usePreferences((preferences) => preferences.unitSystem);
+}
+
+/** The sweep of bursts as it stands; all on-times are swept while `watched`. */
+export function useEnergySweep<Part>(selector: (state: EnergyState) => Part, watched = false): Part {
+  useEffect(() => (watched ? energySweeps.watch() : undefined), [watched]);
+  return useStore(energySweeps.store, useShallow(selector));
 }

@@ -1,6 +1,7 @@
 /** The session of this page. */
 import { browserStorage } from "./browserStorage";
 import { directEvaluator } from "./directEvaluator";
+import { newEnergySweeps } from "./energySession";
 import type { Evaluator } from "./evaluator";
 import { watchPage } from "./page";
 import { createWorkbench } from "./store";
@@ -21,6 +22,15 @@ export const session = createWorkbench({
   now: () => new Date(),
   newId: () => crypto.randomUUID(),
 });
+
+function startEnergyWorker(): Worker {
+  return new Worker(new URL("./energySweep.worker.ts", import.meta.url), { type: "module" });
+}
+
+export const energySweeps = newEnergySweeps(
+  session.store,
+  typeof Worker === "undefined" ? null : startEnergyWorker,
+);
 
 if (typeof window !== "undefined") watchPage(session, window);
 

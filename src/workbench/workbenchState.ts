@@ -26,6 +26,8 @@ export interface WorkbenchState {
   /** replies below this belong to a design that is no longer on the board */
   oldestRevision: number;
   evaluating: boolean;
+  /** turns, where bursts give the spark most energy, and what bursts those were; null before the first sweep */
+  mostEnergy: { key: string; tap: number | null } | null;
   saveState: SaveState;
   /** why it is not saved; empty where all is well */
   saveMessage: string;
@@ -60,6 +62,7 @@ export function initialState(history: History<Show>): WorkbenchState {
     driveRevision: 0,
     oldestRevision: 0,
     evaluating: false,
+    mostEnergy: null,
     saveState: "saved",
     saveMessage: "",
     readOnly: null,

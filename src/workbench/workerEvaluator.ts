@@ -1,5 +1,4 @@
-import type { EvaluationRequest } from "./evaluation.worker";
-import type { Evaluator, EvaluatorReply } from "./evaluator";
+import type { EvaluationRequest, Evaluator, EvaluatorReply } from "./evaluator";
 import { newListeners } from "./listeners";
 import { newRequestSlots } from "./requestSlots";
 
@@ -55,7 +54,7 @@ export function workerEvaluator(startWorker: () => WorkerLike): Evaluator {
   worker = start();
 
   return {
-    request: (revision, design) => slots.offer({ revision, design }),
+    request: (revision, design, mostEnergyTap) => slots.offer({ revision, design, mostEnergyTap }),
     listen: listeners.listen,
     close() {
       worker?.terminate();

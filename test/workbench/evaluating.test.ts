@@ -3,11 +3,10 @@ import { describe, expect, it } from "vitest";
 import { fieldAt } from "../../src/design/fields";
 import { findingMessage } from "../../src/evaluation/findingMessage";
 import { NO_STRESS } from "../../src/evaluation/stages/tankStress";
-import type { EvaluationRequest } from "../../src/workbench/evaluation.worker";
-import type { EvaluatorReply } from "../../src/workbench/evaluator";
+import type { EvaluationRequest, EvaluatorReply } from "../../src/workbench/evaluator";
 import { finiteDrive, finiteField, isFiniteThroughout } from "../../src/workbench/finiteGroups";
-import { type WorkerLike, workerEvaluator } from "../../src/workbench/workerEvaluator";
-import { EMPTY_DRIVE, fieldWith, newBench } from "./fakes";
+import { workerEvaluator } from "../../src/workbench/workerEvaluator";
+import { EMPTY_DRIVE, fieldWith, HandWorker, newBench } from "./fakes";
 
 function fieldReply(revision: number): EvaluatorReply {
   return { group: "field", revision, field: fieldWith(revision) };
@@ -99,34 +98,18 @@ describe("the evaluation of a session", () => {
   });
 });
 
-/** A worker that notes what is posted and does what the test says. */
-class HandWorker implements WorkerLike {
-  readonly posted: EvaluationRequest[] = [];
-  terminated = false;
-  private handlers: Record<string, ((event: unknown) => void)[]> = {};
-  postMessage(message: unknown) {
-    this.posted.push(message as EvaluationRequest);
-  }
-  addEventListener(type: string, handler: unknown) {
-    this.handlers[type] = [...(this.handlers[type] ?? []), handler as (event: unknown) => void];
-  }
-  emit(type: string, data?: unknown) {
-    for (const handler of this.handlers[type] ?? []) handler({ data });
-  }
+class EvaluationWorker extends HandWorker<EvaluationRequest> {
   answer() {
     const { revision } = this.posted[this.posted.length - 1];
     this.emit("message", fieldReply(revision));
     this.emit("message", driveReply(revision));
   }
-  terminate() {
-    this.terminated = true;
-  }
 }
 
 function newWorkers() {
-  const workers: HandWorker[] = [];
+  const workers: EvaluationWorker[] = [];
   const evaluator = workerEvaluator(() => {
-    const worker = new HandWorker();
+    const worker = new EvaluationWorker();
     workers.push(worker);
     return worker;
   });

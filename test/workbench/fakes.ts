@@ -1,7 +1,8 @@
 import type { Design } from "../../src/design/design";
 import type { DriveEvaluation, FieldEvaluation } from "../../src/evaluation/evaluation";
-import type { Evaluator, EvaluatorReply } from "../../src/workbench/evaluator";
+import type { EvaluationRequest, Evaluator, EvaluatorReply } from "../../src/workbench/evaluator";
 import { createWorkbench } from "../../src/workbench/store";
+import type { WorkerLike } from "../../src/workbench/workerEvaluator";
 
 /** A storage in memory; `fail` is thrown by the next writes while it is set. */
 export class MemoryStorage implements Storage {
@@ -32,10 +33,10 @@ export class MemoryStorage implements Storage {
 
 /** An evaluator that notes what is asked and answers when the test says so. */
 export class HandEvaluator implements Evaluator {
-  readonly requests: { revision: number; design: Design }[] = [];
+  readonly requests: EvaluationRequest[] = [];
   private listeners = new Set<(reply: EvaluatorReply) => void>();
-  request(revision: number, design: Design) {
-    this.requests.push({ revision, design });
+  request(revision: number, design: Design, mostEnergyTap?: number | null) {
+    this.requests.push({ revision, design, mostEnergyTap });
   }
   listen(listener: (reply: EvaluatorReply) => void) {
     this.listeners.add(listener);
@@ -46,6 +47,25 @@ export class HandEvaluator implements Evaluator {
   }
   close() {
     this.listeners.clear();
+  }
+}
+
+/** A worker that notes what is posted and does what the test says. */
+export class HandWorker<Request> implements WorkerLike {
+  readonly posted: Request[] = [];
+  terminated = false;
+  private handlers: Record<string, ((event: unknown) => void)[]> = {};
+  postMessage(message: unknown) {
+    this.posted.push(message as Request);
+  }
+  addEventListener(type: string, handler: unknown) {
+    this.handlers[type] = [...(this.handlers[type] ?? []), handler as (event: unknown) => void];
+  }
+  emit(type: string, data?: unknown) {
+    for (const handler of this.handlers[type] ?? []) handler({ data });
+  }
+  terminate() {
+    this.terminated = true;
   }
 }
 
