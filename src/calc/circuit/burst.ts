@@ -18,7 +18,7 @@ import {
   startRun,
   storeRail,
 } from "./burstRun";
-import { CURRENT, leakageInductance, secondaryEnergy } from "./burstSystem";
+import { CURRENT, highestFrequency, leakageInductance, secondaryEnergy } from "./burstSystem";
 import { comparatorInput, nextTimer, passZero, reachLimit, switchAt } from "./commutation";
 import { addInterval } from "./energyAccount";
 import { ringDown, staysOpen } from "./freeDecay";
@@ -29,8 +29,9 @@ import { transform, travel } from "./stepLadder";
 const RUNG_DOWN = 1e-3;
 /** Steps of one burst: some hundred times what a usual one takes. */
 const MOST_STEPS = 400_000;
-/** Periods of the slowest sample that are still drawn after the last current. */
+/** Sample periods that the modes are still followed for after the last current: to draw them, for their peaks alone. */
 const DRAWN_AFTER = 96;
+const FOLLOWED_AFTER = 32;
 
 /** Moves from here to there; the rate at the new place with it. */
 function advance(run: BurstRun, time: number): void {
@@ -152,6 +153,11 @@ function ringOut(run: BurstRun): void {
   sums.spark += decayed.spark;
 }
 
+function hasMeaning(network: Network, drive: BurstDrive): boolean {
+  const positive = [leakageInductance(network), network.primary.capacitance, drive.reservoirCapacitance];
+  return positive.every((value) => value > 0) && Number.isFinite(highestFrequency(network));
+}
+
 /**
  * Runs one burst from rest.
  * @param network primary.resistance without the switches, which come from the drive
@@ -162,7 +168,7 @@ export function simulateBurst(
   drive: BurstDrive,
   options: BurstOptions = {},
 ): BurstResult | null {
-  if (!(leakageInductance(network) > 0) || !(network.primary.capacitance > 0)) return null;
+  if (!hasMeaning(network, drive)) return null;
   const run = startRun(network, drive, options);
   if (run.control.gate !== 0) gateOn(run.record, 0, 1);
   run.record.halfCycle.driven = run.control.gate !== 0;
@@ -174,8 +180,9 @@ export function simulateBurst(
     run.steps++;
   }
   const [primaryEnd, cutShort] = [run.time, run.steps >= MOST_STEPS];
-  const drawnTo = run.time + DRAWN_AFTER * run.record.samplePeriod;
-  while (run.steps < MOST_STEPS && run.time < drawnTo && run.largestSecondaryEnergy > 0) {
+  const { sampled, samplePeriod } = run.record;
+  const until = run.time + (sampled ? DRAWN_AFTER : FOLLOWED_AFTER) * samplePeriod;
+  while (run.steps < MOST_STEPS && run.time < until && run.largestSecondaryEnergy > 0) {
     step(run);
     run.steps++;
   }

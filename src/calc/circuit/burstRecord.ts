@@ -68,6 +68,8 @@ export interface BurstRecord {
   halfCycles: HalfCycle[];
   gates: GateInterval[];
   turnOffs: TurnOff[];
+  /** whether a waveform is kept */
+  sampled: boolean;
   waveform: Waveform;
   /** s between samples, and when the next is due */
   samplePeriod: number;
@@ -93,6 +95,7 @@ export function burstRecord(
   modes: number,
   samplePeriod: number,
   baseCurrentRatios: readonly number[],
+  sampled: boolean,
 ): BurstRecord {
   return {
     modes,
@@ -105,6 +108,7 @@ export function burstRecord(
     halfCycles: [],
     gates: [],
     turnOffs: [],
+    sampled,
     waveform: { time: [], primaryCurrent: [], topVoltage: [], bankVoltage: [] },
     samplePeriod,
     nextSample: 0,
@@ -136,11 +140,10 @@ function sampleInto(record: BurstRecord, time: number, x: Float64Array): void {
   record.nextSample = time + record.samplePeriod;
 }
 
-/** Takes a sample where one is due, or at once. */
+/** Takes a sample where one is due, or at once; none twice at a time. */
 export function takeSample(record: BurstRecord, time: number, x: Float64Array, atOnce = false): void {
-  const last = record.waveform.time.at(-1);
-  if (last === time) return;
-  if (atOnce || time >= record.nextSample) sampleInto(record, time, x);
+  if (!record.sampled || !(atOnce || time >= record.nextSample)) return;
+  if (record.waveform.time.at(-1) !== time) sampleInto(record, time, x);
 }
 
 function baseCurrent({ modes, baseCurrentRatios }: BurstRecord, x: Float64Array): number {

@@ -33,6 +33,8 @@ export interface BurstOptions {
   baseCurrentRatios?: readonly number[];
   /** waveform samples per period of the fundamental */
   samplesPerPeriod?: number;
+  /** false: no sample is taken, and the ringing after the last current is followed for a period only */
+  waveform?: boolean;
 }
 
 export interface BurstRun {
@@ -145,6 +147,7 @@ export function startRun(full: Network, drive: BurstDrive, options: BurstOptions
       network.modes.length,
       period / (options.samplesPerPeriod ?? 32),
       options.baseCurrentRatios ?? [],
+      options.waveform ?? true,
     ),
     rung: 0,
     largestSecondaryEnergy: 0,

@@ -149,6 +149,25 @@ describe("a burst", () => {
   });
 });
 
+describe("a burst without its waveform", () => {
+  it("says the same of everything else", () => {
+    fc.assert(
+      fc.property(networkAndDrive, ({ network, drive }) => {
+        const [whole, bare] = [{}, { waveform: false }].map(
+          (options) => simulateBurst(network, drive, options)!,
+        );
+        expect(bare.waveform.time).toHaveLength(0);
+        expect(bare.halfCycles).toEqual(whole.halfCycles);
+        expect(bare.peakPrimaryCurrent).toEqual(whole.peakPrimaryCurrent);
+        expect(bare.peakTopVoltage.value / whole.peakTopVoltage.value).toBeCloseTo(1, 3);
+        expect(bare.peakBaseCurrent / whole.peakBaseCurrent).toBeCloseTo(1, 3);
+        expect(Math.abs(bare.energy.spark - whole.energy.spark)).toBeLessThan(1e-3 * whole.energy.supplied);
+      }),
+      { ...SEEDED, numRuns: 50 },
+    );
+  });
+});
+
 /** After the drive the secondary may push the current up again, through the diodes. */
 function drivenPeak({ halfCycles }: BurstResult): number {
   return Math.max(...halfCycles.filter(({ driven }) => driven).map(({ peakCurrent }) => peakCurrent));
@@ -236,6 +255,12 @@ describe("a burst of an odd kind", () => {
   it("is refused where the couplings are impossible", () => {
     const modes = [{ ...coil.modes[0], mutual: 1.3e-3 }];
     expect(simulateBurst({ ...coil, modes }, drive)).toBeNull();
+  });
+
+  it("is refused where a capacitance is none", () => {
+    const modes = [{ ...coil.modes[0], capacitance: 0 }];
+    expect(simulateBurst({ ...coil, modes }, drive)).toBeNull();
+    expect(simulateBurst(coil, { ...drive, reservoirCapacitance: 0 })).toBeNull();
   });
 });
 
