@@ -1,5 +1,6 @@
 import { ControlPanel } from "../panels/drive/ControlPanel";
 import { DrivePanel } from "../panels/drive/DrivePanel";
+import { SupplyPanel } from "../panels/drive/SupplyPanel";
 import { PrimaryPanel } from "../panels/primary/PrimaryPanel";
 import { SecondaryPanel } from "../panels/secondary/SecondaryPanel";
 import { SurroundingsPanel } from "../panels/surroundings/SurroundingsPanel";
@@ -13,6 +14,7 @@ export function DesignPanels() {
       <TopLoadPanel />
       <PrimaryPanel />
       <DrivePanel />
+      <SupplyPanel />
       <ControlPanel />
       <SurroundingsPanel />
     </>

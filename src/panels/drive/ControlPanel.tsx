@@ -1,8 +1,23 @@
 import { DesignField } from "../parts/DesignField";
 import { Group } from "../parts/Group";
 import { Panel } from "../parts/Panel";
+import { Results } from "../parts/Results";
+import { CommutationGroup } from "./CommutationGroup";
+import { CurrentLimitGroup } from "./CurrentLimitGroup";
 import { FosterGroup } from "./FosterGroup";
-import { TransformerGroup } from "./TransformerGroup";
+
+const HEAT = [
+  "drive.junctionTemperature",
+  "drive.junctionMargin",
+  "drive.meanJunctionTemperature",
+  "drive.junctionRise",
+  "drive.switchPower",
+  "drive.conductionEnergy",
+  "drive.switchPeakCurrent",
+  "drive.turnOffCurrent",
+];
+
+const GATE = ["drive.gatePeakCurrent", "drive.gatePower"];
 
 /** The switches, what commutates them and what stops them. */
 export function ControlPanel() {
@@ -15,26 +30,20 @@ export function ControlPanel() {
         <DesignField path="drive.switch.onStateResistance" />
         <DesignField path="drive.switch.turnOffEnergyPerAmpere" />
         <DesignField path="drive.switch.turnOffTestVoltage" />
-        <DesignField path="drive.switch.gateCharge" />
-        <DesignField path="drive.switch.gateVoltage" />
-        <DesignField path="drive.switch.gateResistance" />
         <DesignField path="drive.switch.parallelDevices" />
         <DesignField path="drive.switch.caseTemperature" />
-        <DesignField path="drive.switch.junctionLimit" />
+        <DesignField path="drive.switch.junctionLimit" wide />
       </Group>
       <FosterGroup />
-      <Group title="Commutation">
-        <DesignField path="drive.commutation.mode" />
-        <DesignField path="drive.commutation.frequency" />
-        <DesignField path="drive.commutation.leadTime" />
-        <DesignField path="drive.commutation.delay" />
-        <DesignField path="drive.commutation.deadTime" wide />
+      <Results ids={HEAT} />
+      <Group title="Gate">
+        <DesignField path="drive.switch.gateCharge" />
+        <DesignField path="drive.switch.gateVoltage" />
+        <DesignField path="drive.switch.gateResistance" wide />
       </Group>
-      <Group title="Over-current">
-        <DesignField path="drive.overCurrentLimit" />
-        <DesignField path="drive.overCurrentAction" />
-      </Group>
-      <TransformerGroup />
+      <Results ids={GATE} />
+      <CommutationGroup />
+      <CurrentLimitGroup />
     </Panel>
   );
 }

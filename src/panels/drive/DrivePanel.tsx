@@ -4,13 +4,27 @@ import { Panel } from "../parts/Panel";
 import { Results } from "../parts/Results";
 import { AimGroup } from "./AimGroup";
 
-const results = ["tuning.targetResonance", "tuning.suggestedTap", "response.lowerPole", "response.upperPole"];
+const AIM = ["tuning.targetResonance", "tuning.suggestedTap", "response.lowerPole", "response.upperPole"];
 
+const BURST = [
+  "burst.peakPrimaryCurrent",
+  "burst.peakTopVoltage",
+  "burst.energy.spark",
+  "burst.runningFrequency",
+  "burst.limitTrips",
+  "burst.firstBeatMinimum",
+  "burst.peakBaseCurrent",
+  "drive.duty",
+  "burst.windingGradient",
+  "burst.gapField",
+];
+
+/** What the primary is tuned to, what is played, and what one burst comes to. */
 export function DrivePanel() {
   return (
     <Panel title="Drive">
       <AimGroup />
-      <Results ids={results} />
+      <Results ids={AIM} />
       <Group title="Spark">
         <DesignField path="spark.length" />
         <DesignField path="spark.capacitancePerLength" />
@@ -19,27 +33,16 @@ export function DrivePanel() {
         <DesignField path="spark.growth" />
         <DesignField path="spark.growthRate" />
       </Group>
-      <Group title="Bus and bridge">
-        <DesignField path="drive.supply.arrangement" wide />
-        <DesignField path="drive.supply.mainsVoltage" />
-        <DesignField path="drive.supply.mainsFrequency" />
-        <DesignField path="drive.supply.sourceResistance" />
-        <DesignField path="drive.supply.sourceInductance" />
-        <DesignField path="drive.supply.circuitCurrent" />
+      <Group title="Bridge and interrupter">
         <DesignField path="drive.bridge" />
-        <DesignField path="drive.reservoirCapacitance" />
-        <DesignField path="drive.reservoirSeriesResistance" />
-        <DesignField path="drive.supply.prechargeResistance" />
-        <DesignField path="drive.supply.dischargeResistance" />
-      </Group>
-      <Group title="Interrupter">
         <DesignField path="interrupter.onTime" />
         <DesignField path="interrupter.repetitionRate" />
         <DesignField path="interrupter.longestOnTime" />
         <DesignField path="interrupter.shortestGap" />
         <DesignField path="interrupter.dutyLimit" />
-        <DesignField path="interrupter.dutyWindow" />
+        <DesignField path="interrupter.dutyWindow" wide />
       </Group>
+      <Results ids={BURST} />
     </Panel>
   );
 }

@@ -12,7 +12,8 @@ export function TransformerGroup() {
       ))}
       <DesignField path="drive.currentTransformer.burden" />
       <DesignField path="drive.currentTransformer.coreArea" />
-      <DesignField path="drive.currentTransformer.saturationFluxDensity" wide />
+      <DesignField path="drive.currentTransformer.saturationFluxDensity" />
+      <DesignField path="drive.currentTransformer.comparatorVoltage" wide />
     </Group>
   );
 }

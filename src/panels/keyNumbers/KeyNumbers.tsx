@@ -14,6 +14,9 @@ export function KeyNumbers() {
         <ResultFigure id="response.lowerPole" />
         <ResultFigure id="response.upperPole" />
         <ResultFigure id="tank.characteristicImpedance" caption="Characteristic impedance" />
+        <ResultFigure id="burst.peakPrimaryCurrent" />
+        <ResultFigure id="burst.peakTopVoltage" />
+        <ResultFigure id="drive.junctionTemperature" caption="Junction, worst" />
       </dl>
     </section>
   );

@@ -3,6 +3,7 @@ import { Group } from "../parts/Group";
 import { OptionalGroup } from "../parts/OptionalGroup";
 import { Panel } from "../parts/Panel";
 import { Results } from "../parts/Results";
+import { BankGroup } from "./BankGroup";
 
 const primaryResults = [
   "primary.inductance",
@@ -14,13 +15,6 @@ const primaryResults = [
   "primary.acResistance",
   "primary.qualityFactor",
   "primary.freeEndVoltage",
-];
-
-const tankResults = [
-  "tank.capacitance",
-  "tank.peakVoltageRating",
-  "tank.units",
-  "tank.characteristicImpedance",
 ];
 
 export function PrimaryPanel() {
@@ -46,16 +40,7 @@ export function PrimaryPanel() {
         fields={["radius", "height", "tubeDiameter"]}
       />
       <Results ids={primaryResults} />
-      <Group title="Bank of capacitors">
-        <DesignField path="tank.unitsInSeries" />
-        <DesignField path="tank.strings" />
-        <DesignField path="tank.unit.capacitance" />
-        <DesignField path="tank.unit.dcVoltage" />
-        <DesignField path="tank.unit.peakCurrent" />
-        <DesignField path="tank.unit.rmsCurrent" />
-        <DesignField path="tank.unit.dissipationFactor" wide />
-      </Group>
-      <Results ids={tankResults} />
+      <BankGroup />
     </Panel>
   );
 }

@@ -1,0 +1,66 @@
+import { formatQuantity } from "../../units/format";
+import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/hooks";
+import { workbench } from "../../workbench/session";
+import { DesignField } from "../parts/DesignField";
+import { Group } from "../parts/Group";
+import { Proposal } from "../parts/Proposal";
+import { Results } from "../parts/Results";
+import { TransformerGroup } from "./TransformerGroup";
+
+const RESULTS = [
+  "drive.limitVoltageAtComparator",
+  "drive.peakVoltageAtComparator",
+  "drive.transformerRatio",
+  "drive.burdenPower",
+  "drive.coreFluxDensity",
+];
+
+function same(a: readonly number[], b: readonly number[]): boolean {
+  return a.length === b.length && a.every((value, index) => value === b[index]);
+}
+
+/** Turns, burden and level worked out from the wanted limit. */
+function ChainProposal() {
+  const system = useUnitSystem();
+  const present = useDesign((design) => design.drive.currentTransformer);
+  const proposal = useEvaluation(({ drive }) => drive?.senseProposal ?? null);
+  if (!proposal) return null;
+  const { turns, burden, comparatorVoltage } = proposal;
+  const resistance = formatQuantity(burden, "resistance", system, 3).text;
+  const level = formatQuantity(comparatorVoltage, "voltage", system, 3).text;
+  const count = turns.length === 1 ? `${turns[0]} turns` : `two in cascade of ${turns.join(" and ")} turns`;
+  return (
+    <Proposal
+      take="Take it"
+      taken={
+        same(turns, present.turns) &&
+        burden === present.burden &&
+        comparatorVoltage === present.comparatorVoltage
+      }
+      onTake={() =>
+        workbench.setValue(
+          "drive.currentTransformer",
+          { ...present, turns, burden, comparatorVoltage },
+          "take the proposed current transformer",
+        )
+      }
+    >
+      {`For this limit: ${count}, a burden of ${resistance}, the comparator at ${level}.`}
+    </Proposal>
+  );
+}
+
+/** What ends the burst, or the half cycle, when the current grows too large. */
+export function CurrentLimitGroup() {
+  return (
+    <>
+      <Group title="Over-current">
+        <DesignField path="drive.overCurrentLimit" />
+        <DesignField path="drive.overCurrentAction" />
+      </Group>
+      <TransformerGroup />
+      <Results ids={RESULTS} />
+      <ChainProposal />
+    </>
+  );
+}
