@@ -2,6 +2,7 @@ import { useMemo, useState } from "react";
 import type { BurstGroup } from "../evaluation/driveResults";
 import { ChoiceField } from "../ui/ChoiceField";
 import { formatQuantity } from "../units/format";
+import { shownUnit } from "../units/quantities";
 import { useDesign, useEvaluation, useUnitSystem } from "../workbench/hooks";
 import { type Domain, roundedDomain } from "./axis";
 import { type BurstQuantity, frequencyCurves, swingCurves } from "./burstCurves";
@@ -82,10 +83,13 @@ interface BurstPlotProps {
 
 function useTimeAxis(window: Domain) {
   const system = useUnitSystem();
+  const unit = shownUnit(window.to, "time", system);
   return {
-    label: "time from the start of the burst",
+    label: `time from the start of the burst, ${unit.symbol}`,
     domain: window,
     format: (value: number) => plain(formatQuantity(value, "time", system, 3).text),
+    tick: (value: number) => String(Number((value / unit.factor).toPrecision(6))),
+    everyTick: true,
   };
 }
 
@@ -100,10 +104,11 @@ function SwingChart({ burst, part, plot }: BurstPlotProps & { plot: SwingPlot })
     () => swingCurves(burst, plot.quantity, plot.colour, window, part === "whole burst"),
     [burst, plot, window, part],
   );
+  const domain = swingDomain(burst, plot.peak, ofCurrent ? limit : 0);
   const levels: Level[] = [
     {
       id: "limit",
-      label: `Over-current limit ${format(limit)}`,
+      label: `Over-current limit ${format(limit)}${limit > domain.to ? ", beyond the chart" : ""}`,
       colour: "--error",
       y: limit,
       dash: "9 3 2 3",
@@ -116,7 +121,7 @@ function SwingChart({ burst, part, plot }: BurstPlotProps & { plot: SwingPlot })
       x={x}
       y={{
         label: "in one burst",
-        domain: swingDomain(burst, plot.peak, ofCurrent ? limit : 0),
+        domain,
         format,
         everyTick: true,
       }}
@@ -164,6 +169,12 @@ export function BurstChart() {
     return (
       <p className={styles.none}>
         The burst cannot be drawn while a circuit has no solution; the findings say why.
+      </p>
+    );
+  if (!(burst.energy.supplied > 0))
+    return (
+      <p className={styles.none}>
+        Nothing is driven in this burst, so there is nothing to draw: on-time or bus voltage is zero.
       </p>
     );
   const choose = (value: string) => setPart(BURST_PARTS.find((each) => each === value) ?? "whole burst");

@@ -15,6 +15,8 @@ export interface ChartAxis {
   domain: Domain;
   log?: boolean;
   format: (value: number) => string;
+  /** of a tick, where the axis label names the unit */
+  tick?: (value: number) => string;
   /** every tick with its label, where they are known to fit */
   everyTick?: boolean;
 }
@@ -42,13 +44,16 @@ const NO_LEVELS: readonly Level[] = [];
 const NO_STRIPS: readonly Strip[] = [];
 
 /** An axis whose identity changes only with its domain, so that the frame stands still. */
-function useAxis({ label, domain, log = false, everyTick = false, format }: ChartAxis, count: number) {
+function useAxis(
+  { label, domain, log = false, everyTick = false, format, tick = format }: ChartAxis,
+  count: number,
+) {
   const held = useHeld(
     domain,
     useSession((view) => view.gesture !== null),
   );
-  const latest = useRef(format);
-  latest.current = format;
+  const latest = useRef(tick);
+  latest.current = tick;
   return useMemo(() => {
     const still = { from: held.from, to: held.to };
     const ticks = log ? logTicks(still) : linearTicks(still, count);

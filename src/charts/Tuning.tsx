@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { ChoiceField } from "../ui/ChoiceField";
 import type { SweepName } from "../workbench/sweepVariables";
+import { EnergySweepChart } from "./EnergySweepChart";
 import { SweepChart } from "./SweepChart";
 import { TuningChart } from "./TuningChart";
 
@@ -9,16 +10,22 @@ const SWEPT: Readonly<Record<string, SweepName>> = {
   "toroid's outer diameter": "toroid",
   "spark length": "spark",
 };
-const ABSCISSAE = ["tap", ...Object.keys(SWEPT)];
+const ENERGY = "tap, energy into the spark";
+const ABSCISSAE = ["tap", ENERGY, ...Object.keys(SWEPT)];
+
+function chartOf(abscissa: string) {
+  if (abscissa === ENERGY) return <EnergySweepChart />;
+  const swept = SWEPT[abscissa];
+  return swept ? <SweepChart name={swept} /> : <TuningChart />;
+}
 
 /** The tuning against the tap or, by a choice, against something else that is easily changed. */
 export function Tuning() {
   const [abscissa, setAbscissa] = useState("tap");
-  const swept = SWEPT[abscissa];
   return (
     <>
       <ChoiceField label="Tuning against" options={ABSCISSAE} value={abscissa} onCommit={setAbscissa} />
-      {swept ? <SweepChart name={swept} /> : <TuningChart />}
+      {chartOf(abscissa)}
     </>
   );
 }

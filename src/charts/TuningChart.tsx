@@ -1,11 +1,11 @@
 import type { TuningPoint } from "../evaluation/evaluation";
 import { formatQuantity } from "../units/format";
 import { useDesign, useEvaluation, useUnitSystem } from "../workbench/hooks";
-import { workbench } from "../workbench/session";
 import { roundedDomain } from "./axis";
 import { Chart } from "./Chart";
 import styles from "./Chart.module.css";
 import type { Curve, Marker } from "./curve";
+import { placeTap } from "./placeTap";
 
 const Y_TICKS = 5;
 /** The chart shows this part below and above the frequency aimed at. */
@@ -20,17 +20,6 @@ function against(
   value: (point: TuningPoint) => number,
 ): { x: number; y: number }[] {
   return curve.map((point) => ({ x: point.tap, y: value(point) }));
-}
-
-function placeTap(tap: number, phase: "begin" | "move" | "end" | "cancel"): void {
-  if (phase === "begin") workbench.begin("move tap");
-  else if (phase === "end") workbench.commit();
-  else if (phase === "cancel") workbench.cancel();
-  else
-    workbench.change((design) => ({
-      ...design,
-      primary: { ...design.primary, tap: Math.min(Math.max(tap, 0.1), design.primary.turns) },
-    }));
 }
 
 /** Where the primary meets the secondary: its resonance against the tap, and what coupling makes of the two. */

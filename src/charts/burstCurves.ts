@@ -7,6 +7,7 @@ export type BurstQuantity = "primaryCurrent" | "topVoltage";
 
 type Points = Curve["points"];
 
+const UNLOADED_COLOUR = "--ink-soft";
 const UNLOADED_DASH = "5 3";
 /** px, of a waveform when every cycle is in sight and when a few are */
 const FINE = 0.9;
@@ -57,7 +58,7 @@ export function swingCurves(
     {
       id: `waveform${suffix}`,
       label: `Waveform${suffix}`,
-      colour,
+      colour: loaded ? colour : UNLOADED_COLOUR,
       width: whole ? FINE : PLAIN,
       dash: loaded ? undefined : UNLOADED_DASH,
       points: extremes(pointsWithin(outcome.waveform.time, outcome.waveform[quantity], window)),
@@ -66,7 +67,7 @@ export function swingCurves(
     {
       id: `envelope${suffix}`,
       label: `Envelope${suffix}`,
-      colour: loaded ? colour : "--ink-soft",
+      colour: loaded ? colour : UNLOADED_COLOUR,
       width: 1.1,
       dash: loaded ? undefined : UNLOADED_DASH,
       mirrored: true,

@@ -25,7 +25,7 @@ function partOf({ id }: FlowBand): EnergyPart {
 
 function shareText(share: number): string {
   return Math.abs(share) < NEGLIGIBLE
-    ? "below 0.001\u202f%"
+    ? "< 0.001\u202f%"
     : formatQuantity(share, "percent", "metric", 3).text;
 }
 
@@ -92,7 +92,7 @@ function Balance({ energy }: { energy: Account }) {
   return (
     <p className={styles.balance}>
       Beside the balance, the switches' turn-off: <b>{told(energy.turnOff)}</b>. The sum leaves{" "}
-      <b>{told(energy.imbalance)}</b> unexplained.
+      <b>{told(Math.abs(energy.imbalance))}</b> unexplained.
     </p>
   );
 }

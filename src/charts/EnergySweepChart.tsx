@@ -1,0 +1,167 @@
+import type { EnergySweep } from "../evaluation/energySweep";
+import { Button } from "../ui/Button";
+import type { Dimension } from "../units/dimension";
+import { formatQuantity } from "../units/format";
+import { useDesign, useEnergySweep, useUnitSystem } from "../workbench/hooks";
+import { energySweeps, workbench } from "../workbench/session";
+import { roundedDomain } from "./axis";
+import { Chart } from "./Chart";
+import type { Curve, Level, Marker } from "./curve";
+import styles from "./EnergySweep.module.css";
+import { energyCurves } from "./energyCurves";
+import { whyNoEnergy } from "./noEnergy";
+import { placeTap } from "./placeTap";
+
+const Y_TICKS = 5;
+const CURRENT_HEIGHT = 200;
+/** A level beyond this many times the largest current is named but does not widen the axis. */
+const LEVEL_IN_SIGHT = 2;
+/** turns, nearer than which two taps are one */
+const SAME_TAP = 1e-6;
+
+/** From nothing up to the largest value, and to each level that is not far beyond it. */
+function domainOf(curves: readonly Curve[], levels: readonly number[] = []) {
+  const most = Math.max(...curves.flatMap(({ points }) => points.map(({ y }) => y)));
+  const reach = Math.max(most, ...levels.filter((level) => level <= LEVEL_IN_SIGHT * most));
+  return roundedDomain({ from: 0, to: reach > 0 ? reach : 1 }, Y_TICKS);
+}
+
+function useFormat(dimension: Dimension, digits: number): (value: number) => string {
+  const system = useUnitSystem();
+  return (value) => formatQuantity(value, dimension, system, digits).text;
+}
+
+function useCurrentLevels({ pulseRating }: EnergySweep): Level[] {
+  const limit = useDesign((design) => design.drive.overCurrentLimit);
+  const current = useFormat("current", 3);
+  return [
+    {
+      id: "limit",
+      label: `Over-current limit ${current(limit)}`,
+      colour: "--error",
+      y: limit,
+      dash: "9 3 2 3",
+    },
+    {
+      id: "rating",
+      label: `Pulse rating of the switches ${current(pulseRating)}`,
+      colour: "--warning",
+      y: pulseRating,
+      dash: "4 3",
+    },
+  ];
+}
+
+function useTapMarkers({ mostEnergyTap }: EnergySweep): Marker[] {
+  const tap = useDesign((design) => design.primary.tap);
+  const best: Marker[] =
+    mostEnergyTap === null ? [] : [{ id: "best", label: "Most energy", colour: "--ok", x: mostEnergyTap }];
+  return [...best, { id: "present", label: "Present tap", colour: "--live", x: tap }];
+}
+
+function EnergyCharts({ sweep }: { sweep: EnergySweep }) {
+  const [time, energy, current] = [useFormat("time", 3), useFormat("energy", 3), useFormat("current", 3)];
+  const energies = energyCurves(sweep, (point) => point.sparkEnergy, time);
+  const currents = energyCurves(sweep, (point) => point.peakPrimaryCurrent, time);
+  const [levels, markers] = [useCurrentLevels(sweep), useTapMarkers(sweep)];
+  const taps = sweep.points.map((point) => point.tap);
+  const x = {
+    label: "tap, turns from the start",
+    domain: { from: Math.min(...taps), to: Math.max(...taps) },
+    format: (value: number) => value.toFixed(Number.isInteger(value) ? 0 : 2),
+  };
+  const shared = { x, markers, onPlace: placeTap };
+  return (
+    <>
+      <Chart
+        {...shared}
+        title="Energy into the spark"
+        y={{ label: "of one burst, at each on-time", domain: domainOf(energies), format: energy }}
+        curves={energies}
+      />
+      <Chart
+        {...shared}
+        title="Peak primary current"
+        y={{
+          label: "in one burst, at each on-time",
+          domain: domainOf(
+            currents,
+            levels.map(({ y }) => y),
+          ),
+          format: current,
+        }}
+        curves={currents}
+        levels={levels}
+        height={CURRENT_HEIGHT}
+      />
+    </>
+  );
+}
+
+/** Which tap is the best one, and the way to take it. */
+function BestTap({ sweep }: { sweep: EnergySweep }) {
+  const design = useDesign((each) => each);
+  const [energy, current, turns] = [useFormat("energy", 3), useFormat("current", 3), useFormat("turns", 4)];
+  const { points, onTime, mostEnergyTap } = sweep;
+  const best = points.find((point) => point.onTime === onTime && point.tap === mostEnergyTap);
+  if (!best) return <span>{whyNoEnergy(design)}.</span>;
+  return (
+    <>
+      <span className={styles.figure}>
+        Most energy: {energy(best.sparkEnergy)} at {turns(best.tap)}, {current(best.peakPrimaryCurrent)} peak
+      </span>
+      <Button
+        disabled={Math.abs(best.tap - design.primary.tap) < SAME_TAP}
+        onClick={() => workbench.setValue("primary.tap", best.tap, "take tap with most energy")}
+      >
+        Take this tap
+      </Button>
+    </>
+  );
+}
+
+/** How far the sweep is, what stopped it, or what came of it. */
+function SweepStatus() {
+  const { sweep, swept, stale, progress, message } = useEnergySweep((state) => state);
+  if (progress !== null)
+    return (
+      <div className={styles.status}>
+        <span>Sweeping bursts over the tap …</span>
+        <progress aria-label="Sweep of bursts under way" value={progress} />
+        <Button onClick={energySweeps.cancel}>Cancel</Button>
+      </div>
+    );
+  if (message || !swept || stale)
+    return (
+      <div className={styles.status} role="status">
+        <span>
+          {message || (swept ? "These curves are older than the design." : "Nothing is swept yet.")}
+        </span>
+        <Button onClick={energySweeps.again}>Compute again</Button>
+      </div>
+    );
+  return (
+    <div className={styles.status} role="status">
+      {sweep ? (
+        <BestTap sweep={sweep} />
+      ) : (
+        <span>The bursts cannot be swept while the coil has no solution; the findings say why.</span>
+      )}
+    </div>
+  );
+}
+
+/** Whole bursts over the tap: the energy that the spark gets, and the peak current that it costs. */
+export function EnergySweepChart() {
+  const { sweep, stale } = useEnergySweep(({ sweep, stale }) => ({ sweep, stale }), true);
+  return (
+    <>
+      <SweepStatus />
+      {sweep && sweep.points.length > 0 && (
+        <div className={stale ? styles.stale : undefined}>
+          <EnergyCharts sweep={sweep} />
+        </div>
+      )}
+    </>
+  );
+}
