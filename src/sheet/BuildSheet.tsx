@@ -1,15 +1,16 @@
 import { heightAtTurn, radiusAtTurn } from "../calc/coil/primaryGeometry";
-import { cautions, practiceSentence } from "../design/cautions";
+import { cautions, limitsSentence, practiceSentence } from "../design/cautions";
 import { formatQuantity } from "../units/format";
 import { useDesign, useEvaluation, useUnitSystem } from "../workbench/hooks";
 import { Block } from "./Block";
 import styles from "./BuildSheet.module.css";
+import { DriveBlocks } from "./DriveBlocks";
 import { FieldRow, ResultRow, Row } from "./Rows";
 import { SheetDrawing } from "./SheetDrawing";
 import { TurnTable } from "./TurnTable";
 
 /** With more elements than these the column beside the drawing is set closer, so that it stays on the page. */
-const ROOMY_ELEMENTS = 4;
+const ROOMY_ELEMENTS = 3;
 
 function isoDate(date: Date): string {
   const pad = (value: number): string => String(value).padStart(2, "0");
@@ -29,12 +30,14 @@ function TapBlock() {
     <Block title="Tap">
       <p className={styles.tap}>{turns(tap)}</p>
       <dl>
-        <Row label="Suggested" text={turns(tuning?.suggestedTap)} />
+        <Row
+          label={`Suggested (${tuning?.tuned ? "tuned" : "not tuned"})`}
+          text={turns(tuning?.suggestedTap)}
+        />
         <Row
           label="Within a winding's tolerance"
           text={band ? `${turns(band.low)} … ${turns(band.high)}` : "–"}
         />
-        <Row label="State" text={tuning?.tuned ? "tuned" : "not tuned"} />
         <Row
           label="Radius and height there"
           text={
@@ -154,6 +157,9 @@ export function BuildSheet() {
         </Block>
         <TurnTable />
       </div>
+      <div className={`${styles.foot} ${styles.drive}`}>
+        <DriveBlocks />
+      </div>
       <footer className={styles.cautions}>
         <p className={styles.practice}>
           <strong>This can kill.</strong> {practiceSentence}
@@ -165,7 +171,7 @@ export function BuildSheet() {
             </li>
           ))}
         </ul>
-        <p>Burst currents and the limits of the switches are not yet computed on this sheet.</p>
+        <p>{limitsSentence}</p>
       </footer>
     </article>
   );

@@ -18,7 +18,15 @@ describe("the build sheet", () => {
     expect(screen.getByText(/6\.080.*6\.203/)).toBeInTheDocument();
     expect(screen.getAllByRole("row")).toHaveLength(1 + 9);
     for (const caution of cautions) expect(screen.getByText(`${caution.title}.`)).toBeInTheDocument();
-    expect(screen.getByText(/not yet computed/)).toBeInTheDocument();
+  });
+
+  it("says what a burst comes to and what the drive is set to", () => {
+    render(<BuildSheet />);
+    const row = (label: string) => screen.getByText(label).parentElement;
+    expect(row("Peak primary current")).toHaveTextContent(/4\d\d\.\d.A$/);
+    expect(row("Comparator at the limit")).toHaveTextContent(/3\.264.V$/);
+    expect(row("Transformer turns")).toHaveTextContent(/40 × 25$/);
+    expect(row("To 60 V after switching off: measure")).toHaveTextContent(/122\.7.s$/);
   });
 
   it("lists every element of the top load, two at one height too, and says where the tap lies", () => {

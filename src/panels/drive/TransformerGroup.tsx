@@ -11,9 +11,9 @@ export function TransformerGroup() {
         <DesignField key={index} path={`drive.currentTransformer.turns.${index}`} wide={count === 1} />
       ))}
       <DesignField path="drive.currentTransformer.burden" />
+      <DesignField path="drive.currentTransformer.comparatorVoltage" />
       <DesignField path="drive.currentTransformer.coreArea" />
       <DesignField path="drive.currentTransformer.saturationFluxDensity" />
-      <DesignField path="drive.currentTransformer.comparatorVoltage" wide />
     </Group>
   );
 }

@@ -39,7 +39,13 @@ export function OptionalGroup({ path, name, title, fields }: OptionalGroupProps)
       }
     >
       {present ? (
-        fields.map((field) => <DesignField key={field} path={`${path}.${field}`} />)
+        fields.map((field, index) => (
+          <DesignField
+            key={field}
+            path={`${path}.${field}`}
+            wide={index === fields.length - 1 && index % 2 === 0}
+          />
+        ))
       ) : (
         <p className={styles.absent}>No {name} in this design.</p>
       )}
