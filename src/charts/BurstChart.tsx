@@ -10,17 +10,13 @@ import { BURST_PARTS, type BurstPart, burstWindow } from "./burstWindow";
 import { Chart } from "./Chart";
 import styles from "./Chart.module.css";
 import type { Curve, Level, Marker, Strip } from "./curve";
+import { plain } from "./plain";
 
 const SWING_STEPS = 8;
 const FREQUENCY_STEPS = 5;
 const FREQUENCY_HEIGHT = 190;
 /** A limit beyond this many times the peak is named but does not widen the axis. */
 const LIMIT_IN_SIGHT = 2;
-
-/** Without zeros after the point: axis labels are round, and narrow places many. */
-function plain(text: string): string {
-  return text.replace(/(\.\d*?)0+(?!\d)/, "$1").replace(/\.(?!\d)/, "");
-}
 
 /** As far below zero as above. */
 function swingDomain(burst: BurstGroup, peak: "peakPrimaryCurrent" | "peakTopVoltage", level = 0): Domain {

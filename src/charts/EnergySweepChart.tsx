@@ -4,18 +4,23 @@ import type { Dimension } from "../units/dimension";
 import { formatQuantity } from "../units/format";
 import { useDesign, useEnergySweep, useUnitSystem } from "../workbench/hooks";
 import { energySweeps, workbench } from "../workbench/session";
-import { roundedDomain } from "./axis";
+import { type Domain, roundedDomain } from "./axis";
 import { Chart } from "./Chart";
 import type { Curve, Level, Marker } from "./curve";
 import styles from "./EnergySweep.module.css";
 import { energyCurves } from "./energyCurves";
 import { whyNoEnergy } from "./noEnergy";
 import { placeTap } from "./placeTap";
+import { plain } from "./plain";
 
 const Y_TICKS = 5;
 const CURRENT_HEIGHT = 200;
 /** A level beyond this many times the largest current is named but does not widen the axis. */
 const LEVEL_IN_SIGHT = 2;
+/** A row's energy above this part of the most is worth seeing. */
+const NOTICED = 0.03;
+/** turns, shown beyond that on either side */
+const BESIDE = 0.25;
 /** turns, nearer than which two taps are one */
 const SAME_TAP = 1e-6;
 
@@ -26,9 +31,22 @@ function domainOf(curves: readonly Curve[], levels: readonly number[] = []) {
   return roundedDomain({ from: 0, to: reach > 0 ? reach : 1 }, Y_TICKS);
 }
 
+/** The taps at which any row gives the spark a noticeable part of the most, and those that are marked. */
+function tapsInSight({ points, mostEnergyTap }: EnergySweep, present: number): Domain {
+  const taps = points.map((point) => point.tap);
+  const [first, last] = [Math.min(...taps), Math.max(...taps)];
+  const most = Math.max(...points.map((point) => point.sparkEnergy));
+  const noticed = points.filter((point) => point.sparkEnergy >= NOTICED * most).map((point) => point.tap);
+  const marked = [...noticed, mostEnergyTap ?? present, Math.min(Math.max(present, first), last)];
+  return {
+    from: Math.max(first, Math.min(...marked) - BESIDE),
+    to: Math.min(last, Math.max(...marked) + BESIDE),
+  };
+}
+
 function useFormat(dimension: Dimension, digits: number): (value: number) => string {
   const system = useUnitSystem();
-  return (value) => formatQuantity(value, dimension, system, digits).text;
+  return (value) => plain(formatQuantity(value, dimension, system, digits).text);
 }
 
 function useCurrentLevels({ pulseRating }: EnergySweep): Level[] {
@@ -64,11 +82,11 @@ function EnergyCharts({ sweep }: { sweep: EnergySweep }) {
   const energies = energyCurves(sweep, (point) => point.sparkEnergy, time);
   const currents = energyCurves(sweep, (point) => point.peakPrimaryCurrent, time);
   const [levels, markers] = [useCurrentLevels(sweep), useTapMarkers(sweep)];
-  const taps = sweep.points.map((point) => point.tap);
+  const tap = useDesign((design) => design.primary.tap);
   const x = {
     label: "tap, turns from the start",
-    domain: { from: Math.min(...taps), to: Math.max(...taps) },
-    format: (value: number) => value.toFixed(Number.isInteger(value) ? 0 : 2),
+    domain: tapsInSight(sweep, tap),
+    format: (value: number) => plain(value.toFixed(2)),
   };
   const shared = { x, markers, onPlace: placeTap };
   return (
@@ -76,7 +94,12 @@ function EnergyCharts({ sweep }: { sweep: EnergySweep }) {
       <Chart
         {...shared}
         title="Energy into the spark"
-        y={{ label: "of one burst, at each on-time", domain: domainOf(energies), format: energy }}
+        y={{
+          label: "of one burst, at each on-time",
+          domain: domainOf(energies),
+          format: energy,
+          everyTick: true,
+        }}
         curves={energies}
       />
       <Chart
@@ -89,6 +112,7 @@ function EnergyCharts({ sweep }: { sweep: EnergySweep }) {
             levels.map(({ y }) => y),
           ),
           format: current,
+          everyTick: true,
         }}
         curves={currents}
         levels={levels}

@@ -39,8 +39,10 @@ export interface EnergySweep {
 }
 
 const TAPS = 40;
-/** Taps of the second pass on either side of the best of the first. */
-const FINER_TAPS = 6;
+/** Steps on either side of a row's best tap that its second pass divides, and the taps that it puts into each. */
+const DIVIDED_STEPS = 2;
+const FINER_TAPS = 5;
+const TAPS_OF_ROW = TAPS + 1 + 2 * DIVIDED_STEPS * FINER_TAPS;
 /** Of the interrupter's longest on-time, swept beside the design's own. */
 const ON_TIME_PARTS = [0.25, 0.5, 0.75, 1];
 /** On-times that differ by less than this part of the longest show nothing new. */
@@ -101,7 +103,8 @@ function energyPoint(coil: SweptCoil, tap: number, onTime: number): EnergyPoint 
   const mutuals = primary && mutualsAtTap(coil.table, coil.secondary, tap);
   if (!primary || !mutuals) return null;
   const parts = { ...coil.parts, onTime };
-  const burst = runBurst(burstCase(parts, primary, coil.secondary, mutuals, coil.breakout, true));
+  const { options, ...burstAlone } = burstCase(parts, primary, coil.secondary, mutuals, coil.breakout, true);
+  const burst = runBurst({ ...burstAlone, options: { ...options, waveform: false } });
   return (
     burst && {
       tap,
@@ -127,13 +130,17 @@ function sweptOnTimes({ onTime, longestOnTime }: Interrupter): number[] {
   return [onTime, ...others.filter((other) => Math.abs(other - onTime) > SAME_ON_TIME * longestOnTime)];
 }
 
-/** Where a second pass looks: between the tap before the best and the one after it. */
+/** Where a second pass looks: between the taps around the best of the first. */
 function finerTaps(best: EnergyPoint, row: readonly EnergyPoint[]): number[] {
   const at = row.indexOf(best);
-  const between = (from: number, to: number): number[] =>
-    Array.from({ length: FINER_TAPS }, (_, index) => from + ((to - from) * (index + 1)) / (FINER_TAPS + 1));
-  const [before, after] = [row[at - 1], row[at + 1]];
-  return [...(before ? between(before.tap, best.tap) : []), ...(after ? between(best.tap, after.tap) : [])];
+  const around = row.slice(Math.max(0, at - DIVIDED_STEPS), at + DIVIDED_STEPS + 1).map(({ tap }) => tap);
+  return around.slice(1).flatMap((to, index) => {
+    const from = around[index];
+    return Array.from(
+      { length: FINER_TAPS },
+      (_, part) => from + ((to - from) * (part + 1)) / (FINER_TAPS + 1),
+    );
+  });
 }
 
 /** The point that gives the spark most within a peak current; null where none gives it any. */
@@ -146,13 +153,13 @@ export function mostEnergyPoint(points: readonly EnergyPoint[], allowedCurrent: 
     );
 }
 
-/** One row, at the design's own on-time with a second pass about its best. Yields after each burst. */
-function* sweepRow(coil: SweptCoil, onTime: number, finer: boolean): Generator<void, EnergyPoint[]> {
+/** One row, with a second pass about its best tap. Yields after each burst. */
+function* sweepRow(coil: SweptCoil, onTime: number): Generator<void, EnergyPoint[]> {
   const row: EnergyPoint[] = [];
   const passes = [
     () => sweptTaps(coil.solution.tube.turns),
     () => {
-      const best = finer ? mostEnergyPoint(row, pulseRating(coil.parts.drive)) : null;
+      const best = mostEnergyPoint(row, pulseRating(coil.parts.drive));
       return best ? finerTaps(best, row) : [];
     },
   ];
@@ -180,12 +187,12 @@ export function* energySweep(
   if (!coil) return null;
   const { onTime } = design.interrupter;
   const swept = onTimes === "all" ? sweptOnTimes(design.interrupter) : [onTime];
-  const total = swept.length * (TAPS + 1) + 2 * FINER_TAPS;
+  const total = swept.length * TAPS_OF_ROW;
   const rating = pulseRating(design.drive);
   let done = 0;
   const points: EnergyPoint[] = [];
   for (const each of swept) {
-    const row = sweepRow(coil, each, each === onTime);
+    const row = sweepRow(coil, each);
     let step = row.next();
     for (; !step.done; step = row.next()) yield ++done / total;
     points.push(...step.value);
@@ -203,7 +210,7 @@ const mostEnergyStage = stage(sweptParts, (parts): number | null => {
 
 /**
  * The tap that gives the spark most energy at the design's own on-time, turns; null for another tuning aim, and where
- * no tap gives it any within the switches' pulse rating. Some fifty bursts long: not for every frame.
+ * no tap gives it any within the switches' pulse rating. Some sixty bursts long: not for every frame.
  */
 export function mostEnergyTap(design: DesignParts): number | null {
   return design.tuningAim.kind === "most energy" ? mostEnergyStage(design) : null;

@@ -1,7 +1,7 @@
 import { act, fireEvent, render, screen } from "@testing-library/react";
-import { beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
 import { Tuning } from "../../src/charts/Tuning";
-import { workbench } from "../../src/workbench/session";
+import { energySweeps, session, workbench } from "../../src/workbench/session";
 import { addBrowserParts } from "../app/browserParts";
 
 beforeAll(addBrowserParts);
@@ -42,5 +42,68 @@ describe("the tuning's choice of abscissa", () => {
     act(() => workbench.setValue("topLoad.elements", []));
     against("toroid's outer diameter");
     expect(screen.getByText(/no toroid/)).toBeInTheDocument();
+  });
+});
+
+describe("the tap against the energy into the spark", () => {
+  const openDesign = () => {
+    const { designs, open } = session.store.getState().history.present;
+    return designs[open];
+  };
+  const sweep = () => act(() => vi.advanceTimersByTime(300));
+
+  beforeEach(() => {
+    vi.useFakeTimers();
+    render(<Tuning />);
+    against("tap, energy into the spark");
+  });
+  afterEach(() => {
+    vi.useRealTimers();
+  });
+
+  it("shows that it computes, and draws energy and peak current for each on-time", () => {
+    expect(screen.getByRole("progressbar", { name: "Sweep of bursts under way" })).toBeInTheDocument();
+    sweep();
+    expect(screen.getByRole("img", { name: /^Energy into the spark: .* against tap/ })).toBeInTheDocument();
+    expect(screen.getByRole("img", { name: /^Peak primary current: .* against tap/ })).toBeInTheDocument();
+    expect(screen.getAllByText(/120.µs, the design's on-time/)).not.toHaveLength(0);
+    expect(screen.getByText(/Over-current limit 480.A/)).toBeInTheDocument();
+    expect(screen.getByText(/Pulse rating of the switches 600.A/)).toBeInTheDocument();
+    expect(document.body.textContent).not.toMatch(/NaN|undefined|Infinity/);
+  });
+
+  it("takes the best tap as one step", () => {
+    sweep();
+    const before = openDesign().primary.tap;
+    fireEvent.click(screen.getByRole("button", { name: "Take this tap" }));
+    expect(openDesign().primary.tap).toBe(energySweeps.store.getState().sweep?.mostEnergyTap);
+    expect(screen.getByRole("button", { name: "Take this tap" })).toBeDisabled();
+    act(() => workbench.undo());
+    expect(openDesign().primary.tap).toBe(before);
+  });
+
+  it("keeps the old curves, can be given up, and computes again", () => {
+    sweep();
+    act(() => workbench.setValue("interrupter.onTime", 100e-6));
+    expect(screen.getByRole("img", { name: /^Energy into the spark/ })).toBeInTheDocument();
+    fireEvent.click(screen.getByRole("button", { name: "Cancel" }));
+    sweep();
+    expect(screen.getByText("These curves are older than the design.")).toBeInTheDocument();
+    fireEvent.click(screen.getByRole("button", { name: "Compute again" }));
+    expect(screen.getByRole("button", { name: "Take this tap" })).toBeInTheDocument();
+    expect(screen.getAllByText(/100.µs, the design's on-time/)).not.toHaveLength(0);
+  });
+
+  it.each([
+    ["spark.length", 0, /no spark/],
+    ["interrupter.onTime", 0, /on-time is nothing/],
+    ["drive.switch.pulseCurrentRating", 5, /within the switches' pulse rating/],
+    ["secondary.windingLength", 0.1, /cannot be swept/],
+  ])("says why there is no best tap: %s at %d", (path, value, reason) => {
+    act(() => workbench.setValue(path, value));
+    sweep();
+    expect(screen.getByText(reason)).toBeInTheDocument();
+    expect(screen.queryByRole("button", { name: "Take this tap" })).not.toBeInTheDocument();
+    expect(document.body.textContent).not.toMatch(/NaN|undefined|Infinity/);
   });
 });

@@ -1,7 +1,8 @@
+import { whyNoEnergy } from "../../charts/noEnergy";
 import { Icon } from "../../ui/Icon";
 import { formatQuantity } from "../../units/format";
 import type { UnitSystem } from "../../units/unitSystem";
-import { useEvaluation, useUnitSystem } from "../../workbench/hooks";
+import { useDesign, useEnergySweep, useEvaluation, useUnitSystem } from "../../workbench/hooks";
 import styles from "./TapBar.module.css";
 
 /** Below this the two frequencies show the same digits. */
@@ -15,9 +16,28 @@ function offset(detuning: number | null, system: UnitSystem): string {
   return `Primary ${amount} ${detuning > 0 ? "above" : "below"} the aim`;
 }
 
+/** Why the aim "most energy" has no frequency yet, or none at all. */
+function useUnknownAim(): string {
+  const { waiting, done } = useEnergySweep(({ progress, swept, stale }) => ({
+    waiting: progress !== null,
+    done: swept && !stale,
+  }));
+  const reason = useDesign(whyNoEnergy);
+  if (waiting) return "Sweeping bursts for the most energy …";
+  return done ? reason : "Bursts not swept yet";
+}
+
 export function TuningState() {
   const tuning = useEvaluation((evaluation) => evaluation.tuning);
   const system = useUnitSystem();
+  const unknown = useUnknownAim();
+  if (tuning?.targetResonance === null)
+    return (
+      <div className={styles.state} role="status">
+        <span>Tuning –</span>
+        <span className={styles.offset}>{unknown}</span>
+      </div>
+    );
   return (
     <div className={styles.state} role="status">
       {tuning === null ? (

@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, it } from "vitest";
 import type { Evaluation, TuningResult } from "../../../src/evaluation/evaluation";
 import { KeyNumbers } from "../../../src/panels/keyNumbers/KeyNumbers";
 import { TapBar } from "../../../src/panels/tuning/TapBar";
-import { session, workbench } from "../../../src/workbench/session";
+import { energySweeps, session, workbench } from "../../../src/workbench/session";
 import { EMPTY_EVALUATION } from "../../../src/workbench/workbenchState";
 
 const tuning: TuningResult = {
@@ -53,6 +53,18 @@ describe("the tap bar", () => {
     expect(screen.getByText("Primary on the aim")).toBeInTheDocument();
     computed({ tuning: { ...tuning, detuning: null } });
     expect(screen.getByText("The tap is not on the conductor")).toBeInTheDocument();
+  });
+
+  it("says that bursts have to be swept where the aim asks for the most energy", () => {
+    const unknown = { suggestedTap: null, suggestedTapBand: null, targetResonance: null, detuning: null };
+    computed({ tuning: { ...tuning, ...unknown } });
+    expect(screen.getByText("Bursts not swept yet")).toBeInTheDocument();
+    act(() => energySweeps.store.setState({ progress: 0.5 }));
+    expect(screen.getByText(/Sweeping bursts/)).toBeInTheDocument();
+    act(() => energySweeps.store.setState({ progress: null, swept: true }));
+    expect(screen.getByText(/No tap gives the spark energy/)).toBeInTheDocument();
+    expect(screen.getByRole("button", { name: "Use suggested tap" })).toBeDisabled();
+    act(() => energySweeps.store.setState({ swept: false }));
   });
 
   it("puts the suggested tap into the design as one step", () => {
