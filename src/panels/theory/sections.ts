@@ -1,5 +1,6 @@
 import { RESULTS } from "../../evaluation/register/register";
 import { COUPLED_CIRCUIT, LOSSES, TUNING } from "./circuits";
+import { PARTS, SUPPLY } from "./drive";
 import { ELECTRIC_FIELD, MODES } from "./fields";
 import { COUPLING, MAGNETIC_FIELD } from "./magnetics";
 import type { TheorySection } from "./section";
@@ -12,9 +13,16 @@ export const SECTIONS: readonly TheorySection[] = [
   LOSSES,
   COUPLED_CIRCUIT,
   TUNING,
+  SUPPLY,
+  PARTS,
 ];
 
 const told = new Set(SECTIONS.flatMap((section) => section.models.flatMap((model) => model.results)));
 
-/** Results that no model above claims: geometry, definitions and what repeats another result. */
-export const OTHER_RESULTS = RESULTS.filter(({ id }) => !told.has(id));
+/** Results that another entry tells of already, for another state of the coil. */
+export const REPEATED_RESULTS = RESULTS.filter(({ id }) => id.startsWith("burst.unloaded."));
+
+const repeated = new Set(REPEATED_RESULTS.map(({ id }) => id));
+
+/** Results that no model above claims: geometry, definitions and proposals. */
+export const OTHER_RESULTS = RESULTS.filter(({ id }) => !told.has(id) && !repeated.has(id));

@@ -2,14 +2,15 @@ import { REFERENCE_TABLE } from "virtual:reference-table";
 import { fireEvent, render, screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { RESULTS } from "../../../src/evaluation/register/register";
-import { OTHER_RESULTS, SECTIONS } from "../../../src/panels/theory/sections";
+import { OTHER_RESULTS, REPEATED_RESULTS, SECTIONS } from "../../../src/panels/theory/sections";
 import { Theory } from "../../../src/panels/theory/Theory";
 
 const models = SECTIONS.flatMap(({ models: ones }) => ones);
 
 describe("the theory page", () => {
   it("tells of every registered result once", () => {
-    const told = [...models.flatMap(({ results }) => results), ...OTHER_RESULTS.map(({ id }) => id)];
+    const rest = [...OTHER_RESULTS, ...REPEATED_RESULTS].map(({ id }) => id);
+    const told = [...models.flatMap(({ results }) => results), ...rest];
     expect(told.sort()).toEqual(RESULTS.map(({ id }) => id).sort());
   });
 
