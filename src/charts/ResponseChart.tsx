@@ -1,4 +1,4 @@
-import type { ResponsePoint } from "../evaluation/evaluation";
+import type { ResponsePoint, ResponseResult } from "../evaluation/evaluation";
 import type { Dimension } from "../units/dimension";
 import { formatQuantity } from "../units/format";
 import { useEvaluation, useUnitSystem } from "../workbench/hooks";
@@ -68,9 +68,28 @@ function domainOf(curves: readonly Curve[]): Domain {
   return logDomain(curves.flatMap((curve) => curve.points.map((point) => point.y)));
 }
 
+/** The pole that the burst runs on, with the spark; none before the burst is known. */
+function runningMarker(
+  pole: "lower" | "upper" | null,
+  { loadedLowerPole, loadedUpperPole }: ResponseResult,
+  format: (frequency: number) => string,
+): Marker[] {
+  if (!pole) return [];
+  const x = pole === "lower" ? loadedLowerPole : loadedUpperPole;
+  return [
+    {
+      id: "running",
+      label: `The burst runs on the ${pole} pole, with the spark ${format(x)}`,
+      colour: "--live",
+      x,
+    },
+  ];
+}
+
 /** What the bridge sees and what comes out at the top, against frequency, with and without the spark. */
 export function ResponseChart() {
   const response = useEvaluation((evaluation) => evaluation.response);
+  const runningPole = useEvaluation(({ burst }) => burst?.runningPole ?? null);
   const system = useUnitSystem();
   if (!response) {
     return (
@@ -101,6 +120,7 @@ export function ResponseChart() {
       colour: "--ink-faint",
       x: response.upperPole,
     },
+    ...runningMarker(runningPole, response, frequency),
   ];
   return PLOTS.map(({ title, label, colour, dimension, value, domain }) => {
     const curves = pair(value, colour);

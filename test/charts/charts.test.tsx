@@ -83,4 +83,11 @@ describe("the response charts", () => {
     }
     expect(screen.getAllByRole("button", { name: "With the spark" })).toHaveLength(4);
   });
+
+  it("mark the pole that the burst runs on, and follow it when the tap takes it to the other", () => {
+    render(<ResponseChart />);
+    expect(screen.getAllByText(/runs on the upper pole/)).toHaveLength(4);
+    act(() => workbench.setValue("primary.tap", 7.4));
+    expect(screen.getAllByText(/runs on the lower pole/)).toHaveLength(4);
+  });
 });
