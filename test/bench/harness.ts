@@ -1,5 +1,12 @@
 /** A small clock for what a design costs: seeded data, a sink against idle loops, warm-up, medians. */
 
+/** Another bench whose median is set beside this one's. */
+interface Beside {
+  /** the other's name in full, and as the table says it */
+  name: string;
+  shortName: string;
+}
+
 export interface Measured {
   name: string;
   /** ms */
@@ -8,13 +15,18 @@ export interface Measured {
   ninth: number;
   /** ms, null where there is none */
   goal: number | null;
+  beside: Beside | null;
 }
 
 export interface Bench {
   name: string;
   /** ms, what the median should stay below; null where there is no goal */
   goal: number | null;
-  /** the run's number comes in, so that no two runs ask the same; what comes out is kept from being idle */
+  beside?: Beside;
+  /**
+   * The run's number comes in, so that no two runs ask the same; what comes out, at once or as a promise, is kept
+   * from being idle.
+   */
   run: (index: number) => unknown;
   warmUp?: number;
   runs?: number;
@@ -38,27 +50,39 @@ export function seeded(seed: number): () => number {
   };
 }
 
-function timed(run: Bench["run"], index: number): number {
+async function timed(run: Bench["run"], index: number): Promise<number> {
   const start = performance.now();
-  sink[index % 8] = run(index);
+  const outcome = run(index);
+  sink[index % 8] = outcome instanceof Promise ? await outcome : outcome;
   return performance.now() - start;
 }
 
 /** Warms up, measures each run for itself and takes the median. */
-export function measure({ name, goal, run, warmUp = 20, runs = 60 }: Bench): Measured {
-  for (let index = 0; index < warmUp; index++) timed(run, index);
-  const times = Array.from({ length: runs }, (_, index) => timed(run, warmUp + index)).sort((a, b) => a - b);
-  return { name, median: quantile(times, 0.5), ninth: quantile(times, 0.9), goal };
+export async function measure({ name, goal, run, beside, warmUp = 20, runs = 60 }: Bench): Promise<Measured> {
+  for (let index = 0; index < warmUp; index++) await timed(run, index);
+  const times: number[] = [];
+  for (let index = 0; index < runs; index++) times.push(await timed(run, warmUp + index));
+  times.sort((a, b) => a - b);
+  return { name, median: quantile(times, 0.5), ninth: quantile(times, 0.9), goal, beside: beside ?? null };
 }
 
-function row({ name, median, ninth, goal }: Measured): string[] {
-  const ratio = goal === null ? "" : (median / goal).toFixed(2);
+function comparison({ median, beside }: Measured, all: readonly Measured[]): string {
+  const other = all.find(({ name }) => name === beside?.name);
+  return beside && other ? `${(median / other.median).toFixed(0)} × ${beside.shortName}` : "";
+}
+
+function row(measured: Measured, _: number, all: readonly Measured[]): string[] {
+  const { name, median, ninth, goal } = measured;
+  const ratio = goal === null ? comparison(measured, all) : (median / goal).toFixed(2);
   return [name, median.toFixed(3), ninth.toFixed(3), goal === null ? "" : goal.toFixed(1), ratio];
 }
 
 /** A table in plain text: name left, numbers right. */
 export function table(measured: Measured[]): string {
-  const rows = [["what", "median ms", "9 in 10 ms", "goal ms", "of goal"], ...measured.map(row)];
+  const rows = [
+    ["what", "median ms", "9 in 10 ms", "goal ms", "of goal, or of another"],
+    ...measured.map(row),
+  ];
   const widths = rows[0].map((_, column) => Math.max(...rows.map((cells) => cells[column].length)));
   const line = (cells: string[]) =>
     cells.map((cell, column) => (column ? cell.padStart(widths[column]) : cell.padEnd(widths[0]))).join("  ");

@@ -2,7 +2,8 @@
 import { pierHallLeft } from "../../src/design/examples";
 import { evaluate } from "../../src/evaluation/evaluate";
 import { playScore } from "../../src/workbench/scoreScheduling";
-import { type Bench, measure, seeded, table } from "./harness";
+import { burstBenches } from "./bursts";
+import { type Bench, type Measured, measure, seeded, table } from "./harness";
 import { tenMinutes } from "./tenMinutes";
 
 const random = seeded(1);
@@ -39,4 +40,6 @@ const BENCHES: Bench[] = [
   },
 ];
 
-console.log(table(BENCHES.map(measure)));
+const measured: Measured[] = [];
+for (const bench of [...BENCHES, ...(await burstBenches())]) measured.push(await measure(bench));
+console.log(table(measured));
