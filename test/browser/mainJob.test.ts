@@ -4,17 +4,8 @@ import { join } from "node:path";
 import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { begin } from "./support/begin";
 import { openPage, pageCount } from "./support/page";
-
-async function begin(size: { width: number; height: number } = { width: 1440, height: 900 }) {
-  const opened = await openPage(size);
-  const { page } = opened;
-  await page.getByRole("dialog").waitFor();
-  for (const box of await page.getByRole("dialog").getByRole("checkbox").all()) await box.check();
-  await page.getByRole("dialog").getByRole("button").last().click();
-  await page.getByRole("slider", { name: "Tap on the primary" }).waitFor();
-  return opened;
-}
 
 function tapField(page: Page) {
   return page.getByRole("region", { name: "Tap" }).locator('[data-field="primary.tap"]');
