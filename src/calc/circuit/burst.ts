@@ -12,15 +12,16 @@ import {
   busVoltage,
   currentZero,
   growSpark,
+  moveCharge,
   openLadder,
   presentLadder,
+  railDriving,
   settle,
   startRun,
-  storeRail,
 } from "./burstRun";
 import { CURRENT, highestFrequency, leakageInductance, secondaryEnergy } from "./burstSystem";
 import { comparatorInput, nextTimer, passZero, reachLimit, switchAt } from "./commutation";
-import { addInterval } from "./energyAccount";
+import { addInterval, addPrimary } from "./energyAccount";
 import { ringDown, staysOpen } from "./freeDecay";
 import type { Network } from "./network";
 import { transform, travel } from "./stepLadder";
@@ -50,15 +51,26 @@ function shortenedToPeak(run: BurstRun, time: number): number {
   return peak.value >= run.drive.overCurrentLimit ? peak.time : time;
 }
 
+/** The primary's part of the books. */
+function bookPrimary(run: BurstRun, time: number): void {
+  const { record, sums, here, there } = run;
+  const before = railDriving(run);
+  const charge = moveCharge(run);
+  const rail = 0.5 * (before + railDriving(run));
+  addPrimary(sums, time, here, there, charge, rail, run.railResistance);
+  record.bankVoltage = Math.max(record.bankVoltage, Math.abs(run.bank));
+}
+
 /** Moves to there; the books are kept. */
 function arrive(run: BurstRun, time: number): void {
-  const { record, sums, losses, network } = run;
+  const { record, sums, losses } = run;
   recordInterval(record, run.time, time, run.here, run.there);
-  addInterval(sums, losses, time, run.here, run.there, network.primary.capacitance, run.railResistance);
+  addInterval(sums, losses, time, run.here, run.there);
+  if (run.direction !== 0) bookPrimary(run, time);
   [run.here, run.there] = [run.there, run.here];
   run.time += time;
   if (run.rung > 0) run.rung--;
-  takeSample(record, run.time, run.here.x);
+  takeSample(record, run.time, run.here.x, run.bank);
 }
 
 function endHalfCycle(run: BurstRun): void {
@@ -106,13 +118,12 @@ function bookTurnOff(run: BurstRun): void {
 function switchGates(run: BurstRun): void {
   const { control, drive, record } = run;
   run.time = nextTimer(control, drive);
-  storeRail(run);
   bookTurnOff(run);
   if (switchAt(control, drive, run.time) === "on") {
     growSpark(run);
     gateOn(record, run.time, control.half);
   }
-  takeSample(record, run.time, run.here.x, true);
+  takeSample(record, run.time, run.here.x, run.bank, true);
   settle(run);
 }
 
@@ -140,8 +151,10 @@ function step(run: BurstRun): void {
 
 /** Whether nothing more can flow in the primary. */
 function isOver(run: BurstRun): boolean {
-  const { control, direction, here, rails, drop, network } = run;
-  return control.ended && direction === 0 && staysOpen(network, here.x, rails.down + drop, rails.up + drop);
+  const { control, direction, here, rails, bank, drop, network } = run;
+  return (
+    control.ended && direction === 0 && staysOpen(network, bank, here.x, rails.down + drop, rails.up + drop)
+  );
 }
 
 function ringOut(run: BurstRun): void {
@@ -173,7 +186,7 @@ export function simulateBurst(
   if (run.control.gate !== 0) gateOn(run.record, 0, 1);
   run.record.halfCycle.driven = run.control.gate !== 0;
   settle(run);
-  takeSample(run.record, 0, run.here.x);
+  takeSample(run.record, 0, run.here.x, run.bank);
   watchComparator(run);
   while (!isOver(run) && run.steps < MOST_STEPS) {
     step(run);

@@ -1,5 +1,5 @@
 /** What is kept of a burst while it runs: peaks, half cycles, gates, a thinned waveform. */
-import { BANK, CURRENT, modeCurrent, topVoltage } from "./burstSystem";
+import { CURRENT, modeCurrent, topVoltage } from "./burstSystem";
 import type { Polarity } from "./commutation";
 import type { Instant } from "./energyAccount";
 
@@ -131,19 +131,25 @@ export function cubicPeak(a: number, b: number, aRate: number, bRate: number, ti
   return value > ends.value ? { value, time: at * time } : ends;
 }
 
-function sampleInto(record: BurstRecord, time: number, x: Float64Array): void {
+function sampleInto(record: BurstRecord, time: number, x: Float64Array, bank: number): void {
   const { waveform } = record;
   waveform.time.push(time);
   waveform.primaryCurrent.push(x[CURRENT]);
   waveform.topVoltage.push(topVoltage(record.modes, x));
-  waveform.bankVoltage.push(x[BANK]);
+  waveform.bankVoltage.push(bank);
   record.nextSample = time + record.samplePeriod;
 }
 
 /** Takes a sample where one is due, or at once; none twice at a time. */
-export function takeSample(record: BurstRecord, time: number, x: Float64Array, atOnce = false): void {
+export function takeSample(
+  record: BurstRecord,
+  time: number,
+  x: Float64Array,
+  bank: number,
+  atOnce = false,
+): void {
   if (!record.sampled || !(atOnce || time >= record.nextSample)) return;
-  if (record.waveform.time.at(-1) !== time) sampleInto(record, time, x);
+  if (record.waveform.time.at(-1) !== time) sampleInto(record, time, x, bank);
 }
 
 function baseCurrent({ modes, baseCurrentRatios }: BurstRecord, x: Float64Array): number {
@@ -193,7 +199,6 @@ export function recordInterval(
     const peak = cubicPeak(baseCurrent(record, from.x), base, baseRateBefore, baseRate, time);
     record.baseCurrent = Math.max(record.baseCurrent, peak.value);
   }
-  record.bankVoltage = Math.max(record.bankVoltage, Math.abs(to.x[BANK]));
 }
 
 /** Of the burst so far, the half cycle that is not over yet with it. */

@@ -73,7 +73,7 @@ function account(run: BurstRun, inPath: number): EnergyAccount {
   const primary = run.conductorResistance * sums.squareCurrent;
   const bank = (network.primary.resistance - run.conductorResistance) * sums.squareCurrent;
   const switches = inPath * (onStateResistance * sums.squareCurrent + onStateVoltage * sums.charge);
-  const stored = storedEnergy(network, here.x);
+  const stored = storedEnergy(network, run.bank, here.x);
   const used = sums.spark + primary + bank + switches + sums.secondary + stored;
   return {
     supplied: sums.supplied,

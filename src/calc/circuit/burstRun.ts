@@ -10,12 +10,11 @@ import { type BurstRecord, burstRecord, highestTopVoltage } from "./burstRecord"
 import {
   CURRENT,
   conductingSystem,
-  DROP,
   highestFrequency,
+  inducedVoltage,
   LEAST_SPARK_RESISTANCE,
   openSystem,
-  openVoltage,
-  RAIL,
+  SOURCE,
   stateSize,
 } from "./burstSystem";
 import { type Control, type Polarity, startControl } from "./commutation";
@@ -67,6 +66,10 @@ export interface BurstRun {
   rail: Polarity;
   /** V of the rails that drive the current up and down */
   rails: { up: number; down: number };
+  /** V across the bank */
+  bank: number;
+  /** 1/F of bank and rail */
+  elastance: { bank: number; rail: number };
   /** V, the least of the whole bus so far */
   lowestBus: number;
   control: Control;
@@ -139,6 +142,8 @@ export function startRun(full: Network, drive: BurstDrive, options: BurstOptions
     direction: 0,
     rail: 1,
     rails: { up: rail, down: rail },
+    bank: 0,
+    elastance: { bank: 1 / network.primary.capacitance, rail: 1 / railCapacitance(drive) },
     lowestBus: drive.busVoltage,
     control: startControl(drive),
     sums: noIntegrals(),
@@ -169,23 +174,31 @@ export function refreshRate(run: BurstRun): void {
   transform(system.size, system.entries, run.here.x, run.here.rate);
 }
 
-/** Writes the rail's voltage back to the reservoir that it belongs to. */
-export function storeRail(run: BurstRun): void {
-  if (run.direction === 0) return;
-  const voltage = run.rail * run.here.x[RAIL];
-  if (run.drive.bridge === "full" || run.rail === 1) run.rails.up = voltage;
-  if (run.drive.bridge === "full" || run.rail === -1) run.rails.down = voltage;
+/** V of the rail that conducts, with the sign it drives the current with. */
+export function railDriving({ rail, rails }: BurstRun): number {
+  return rail === 1 ? rails.up : -rails.down;
+}
+
+/** Moves the charge that has passed from here to there out of the rail and into the bank. Gives it, A·s. */
+export function moveCharge(run: BurstRun): number {
+  const { elastance, rails, rail, here, there } = run;
+  const charge = (here.x[SOURCE] - there.x[SOURCE]) / (elastance.bank + elastance.rail);
+  run.bank += elastance.bank * charge;
+  const fall = rail * elastance.rail * charge;
+  if (run.drive.bridge === "full" || rail === 1) rails.up -= fall;
+  if (run.drive.bridge === "full" || rail === -1) rails.down -= fall;
   run.lowestBus = Math.min(run.lowestBus, busVoltage(run));
+  return charge;
 }
 
 /** V beyond the switches' drop that would drive a current up through the open primary; below 0 none flows. */
-export function upwardVoltage({ network, rails, control, drop }: BurstRun, x: Float64Array): number {
-  return openVoltage(network, x) + (control.gate === 1 ? rails.up : -rails.down) - drop;
+export function upwardVoltage({ network, rails, bank, control, drop }: BurstRun, x: Float64Array): number {
+  return inducedVoltage(network, x) - bank + (control.gate === 1 ? rails.up : -rails.down) - drop;
 }
 
 /** V, likewise down. */
-export function downwardVoltage({ network, rails, control, drop }: BurstRun, x: Float64Array): number {
-  return -openVoltage(network, x) + (control.gate === -1 ? rails.down : -rails.up) - drop;
+export function downwardVoltage({ network, rails, bank, control, drop }: BurstRun, x: Float64Array): number {
+  return bank - inducedVoltage(network, x) + (control.gate === -1 ? rails.down : -rails.up) - drop;
 }
 
 /** Direction in which a current would begin to flow now; 0 where the circuit stays open. */
@@ -200,16 +213,13 @@ function railFor(run: BurstRun, direction: Polarity): Polarity {
 }
 
 function conduct(run: BurstRun, direction: Polarity): void {
-  const { x } = run.here;
   run.direction = direction;
   run.rail = railFor(run, direction);
-  x[RAIL] = run.rail * (run.rail === 1 ? run.rails.up : run.rails.down);
-  x[DROP] = -direction * run.drop;
+  run.here.x[SOURCE] = railDriving(run) - direction * run.drop - run.bank;
 }
 
 /** Settles which way the current goes after a switching or a zero. */
 export function settle(run: BurstRun): void {
-  storeRail(run);
   const { x } = run.here;
   const direction = run.direction === 0 ? startingDirection(run, x) : run.direction;
   if (direction === 0) stop(run);
@@ -219,7 +229,6 @@ export function settle(run: BurstRun): void {
 
 /** The current has come to zero: it goes on the other way, or not at all. */
 export function currentZero(run: BurstRun): void {
-  storeRail(run);
   run.here.x[CURRENT] = 0;
   run.direction = 0;
   settle(run);
@@ -228,8 +237,7 @@ export function currentZero(run: BurstRun): void {
 function stop(run: BurstRun): void {
   run.direction = 0;
   run.here.x[CURRENT] = 0;
-  run.here.x[RAIL] = 0;
-  run.here.x[DROP] = 0;
+  run.here.x[SOURCE] = 0;
 }
 
 /** Rungs below the longest at which a renewed load is first followed: a quarter of the time it settles in. */

@@ -3,25 +3,22 @@
  *
  * | place | meaning | unit |
  * | 0 | i, primary current | A |
- * | 1 | v_C, bank voltage | V |
- * | 2 | y, voltage of the rail that conducts, with the sign it drives the current with | V |
- * | 3 | d, on-state voltage of the switches in the path, against the current; constant while it flows | V |
- * | 4 | v_S, voltage of the spark's capacitance where it stands in series with a resistance | V |
- * | 5 + 2n, 6 + 2n | i_n, u_n: current and voltage of mode n, normalised to 1 V at the top | A, V |
+ * | 1 | w, voltage that drives it: of the rail less the switches' on-state voltage and the bank's; 0 without it | V |
+ * | 2 | v_S, voltage of the spark's capacitance where it stands in series with a resistance | V |
+ * | 3 + 2n, 4 + 2n | i_n, u_n: current and voltage of mode n, normalised to 1 V at the top | A, V |
  *
- * L·di/dt + Σ M_n·di_n/dt = y + d − R·i − v_C,  M_n·di/dt + L_n·di_n/dt = −R_n·i_n − u_n,
- * C_n·du_n/dt = i_n − i_S,  C·dv_C/dt = i,  C_R·dy/dt = −i.
- * Written with y and d, one matrix holds for both directions of the bridge. Source: mesh analysis.
+ * L·di/dt + Σ M_n·di_n/dt = w − R·i,  dw/dt = −(1/C + 1/C_R)·i,  M_n·di/dt + L_n·di_n/dt = −R_n·i_n − u_n,
+ * C_n·du_n/dt = i_n − i_S.
+ * While a current flows, rail and bank stand in series and the on-state voltage is constant, so that one voltage is
+ * enough, and one matrix for both directions of the bridge. Source: mesh analysis.
  */
 import type { Network, SparkLoad } from "./network";
 import { type SquareMatrix, squareMatrix } from "./stepLadder";
 
 export const CURRENT = 0;
-export const BANK = 1;
-export const RAIL = 2;
-export const DROP = 3;
-export const TIP = 4;
-const FIRST_MODE = 5;
+export const SOURCE = 1;
+export const TIP = 2;
+const FIRST_MODE = 3;
 
 /** Ω, least resistance of a spark: a shorted one stays a finite system. */
 export const LEAST_SPARK_RESISTANCE = 1e-3;
@@ -106,9 +103,7 @@ function primaryCurrentRate(network: Network, resistance: number): Float64Array 
   const leakage = leakageInductance(network);
   const row = new Float64Array(stateSize(network));
   row[CURRENT] = -resistance / leakage;
-  row[BANK] = -1 / leakage;
-  row[RAIL] = 1 / leakage;
-  row[DROP] = 1 / leakage;
+  row[SOURCE] = 1 / leakage;
   network.modes.forEach((mode, index) => {
     const ratio = mode.mutual / (mode.inductance * leakage);
     row[modeCurrent(index)] = ratio * mode.resistance;
@@ -123,22 +118,21 @@ export function conductingSystem(network: Network, path: ConductingPath): Square
   const { size, entries } = matrix;
   const rate = primaryCurrentRate(network, network.primary.resistance + path.resistance);
   entries.set(rate, CURRENT * size);
-  entries[BANK * size + CURRENT] = 1 / network.primary.capacitance;
-  entries[RAIL * size + CURRENT] = -1 / path.railCapacitance;
+  entries[SOURCE * size + CURRENT] = -1 / network.primary.capacitance - 1 / path.railCapacitance;
   writeModes(matrix, network, rate);
   return matrix;
 }
 
-/** The system while no current flows in the primary: the modes ring alone, the bank keeps its voltage. */
+/** The system while no current flows in the primary: the modes ring alone. */
 export function openSystem(network: Network): SquareMatrix {
   const matrix = squareMatrix(stateSize(network));
   writeModes(matrix, network, new Float64Array(matrix.size));
   return matrix;
 }
 
-/** V, the voltage across the open primary circuit that would drive a current through it: −v_C − Σ M_n·di_n/dt. */
-export function openVoltage({ modes }: Network, x: Float64Array): number {
-  let voltage = -x[BANK];
+/** V, what the modes induce in the open primary circuit: −Σ M_n·di_n/dt. */
+export function inducedVoltage({ modes }: Network, x: Float64Array): number {
+  let voltage = 0;
   for (let mode = 0; mode < modes.length; mode++) {
     const { inductance, resistance, mutual } = modes[mode];
     voltage += (mutual / inductance) * (resistance * x[modeCurrent(mode)] + x[modeVoltage(mode)]);
@@ -153,14 +147,17 @@ export function topVoltage(modes: number, x: Float64Array): number {
   return sum;
 }
 
-/** J held in coils and capacitances, reservoir left out. */
-export function storedEnergy({ primary, modes, load }: Network, x: Float64Array): number {
+/**
+ * J held in coils and capacitances, reservoir left out.
+ * @param bank V across it
+ */
+export function storedEnergy({ primary, modes, load }: Network, bank: number, x: Float64Array): number {
   const twice = modes.reduce(
     (sum, { inductance, capacitance, mutual }, mode) => {
       const [i, u] = [x[modeCurrent(mode)], x[modeVoltage(mode)]];
       return sum + inductance * i * i + capacitance * u * u + 2 * mutual * i * x[CURRENT];
     },
-    primary.inductance * x[CURRENT] ** 2 + primary.capacitance * x[BANK] ** 2,
+    primary.inductance * x[CURRENT] ** 2 + primary.capacitance * bank ** 2,
   );
   return 0.5 * (twice + loadEnergy(load, x, modes.length));
 }

@@ -1,5 +1,5 @@
 /** Where each joule of a burst goes. */
-import { BANK, CURRENT, LEAST_SPARK_RESISTANCE, modeCurrent, RAIL, TIP, topVoltage } from "./burstSystem";
+import { CURRENT, LEAST_SPARK_RESISTANCE, modeCurrent, TIP, topVoltage } from "./burstSystem";
 import type { Network } from "./network";
 
 /** J. supplied − returned = spark + primary + bank + switches + secondary + stored + imbalance. */
@@ -74,15 +74,7 @@ export function lossesOf({ load, modes }: Network): Losses {
 }
 
 /** Adds what a time in one conduction costs: nothing in it switches. */
-export function addInterval(
-  sums: Integrals,
-  losses: Losses,
-  time: number,
-  from: Instant,
-  to: Instant,
-  primaryCapacitance: number,
-  railResistance: number,
-): void {
+export function addInterval(sums: Integrals, losses: Losses, time: number, from: Instant, to: Instant): void {
   const { modeResistances, sparkConductance } = losses;
   const modes = modeResistances.length;
   for (let mode = 0; mode < modes; mode++) {
@@ -95,23 +87,25 @@ export function addInterval(
     const [aRate, bRate] = [sparkVoltage(modes, from.rate), sparkVoltage(modes, to.rate)];
     sums.spark += sparkConductance * squareIntegral(time, a, b, aRate, bRate);
   }
-  if (from.rate[BANK] === 0 && to.rate[BANK] === 0) return;
-  addPrimary(sums, time, from, to, primaryCapacitance, railResistance);
 }
 
-/** ∫i is the bank's change of charge, and ∫yi the mean of y times it, because y falls with that charge. */
-function addPrimary(
+/**
+ * Adds what the primary's current costs in a time.
+ * @param charge A·s that it has moved
+ * @param rail V, mean over that charge, with the sign it drives the current with: it falls in proportion
+ */
+export function addPrimary(
   sums: Integrals,
   time: number,
   from: Instant,
   to: Instant,
-  primaryCapacitance: number,
+  charge: number,
+  rail: number,
   railResistance: number,
 ): void {
   const at = CURRENT;
   const square = squareIntegral(time, from.x[at], to.x[at], from.rate[at], to.rate[at]);
-  const charge = primaryCapacitance * (to.x[BANK] - from.x[BANK]);
-  const energy = 0.5 * (from.x[RAIL] + to.x[RAIL]) * charge - railResistance * square;
+  const energy = rail * charge - railResistance * square;
   sums.squareCurrent += square;
   sums.charge += Math.abs(charge);
   if (energy > 0) sums.supplied += energy;

@@ -1,5 +1,5 @@
 /** What remains when nothing can conduct any more: the modes ring down into their own losses and the spark. */
-import { BANK, modeCurrent, modeVoltage, secondaryEnergy, TIP } from "./burstSystem";
+import { modeCurrent, modeVoltage, secondaryEnergy, TIP } from "./burstSystem";
 import type { Losses } from "./energyAccount";
 import type { Network } from "./network";
 import { doubled, lowestStep, product, type SquareMatrix, type StepLadder, transform } from "./stepLadder";
@@ -19,10 +19,17 @@ function mostOfMode(network: Network, x: Float64Array, mode: number, all: number
 /**
  * Whether the open circuit stays below a rail's voltage for ever: each mode's voltage in the primary is at
  * most what all its energy would make of it.
+ * @param bank V across it
  * @param lowerRail V that it would have to exceed to drive a current up
  * @param upperRail V, down
  */
-export function staysOpen(network: Network, x: Float64Array, lowerRail: number, upperRail: number): boolean {
+export function staysOpen(
+  network: Network,
+  bank: number,
+  x: Float64Array,
+  lowerRail: number,
+  upperRail: number,
+): boolean {
   const all = secondaryEnergy(network, x);
   let most = 0;
   for (let mode = 0; mode < network.modes.length; mode++) {
@@ -31,7 +38,7 @@ export function staysOpen(network: Network, x: Float64Array, lowerRail: number, 
     const voltage = Math.sqrt((2 * energy) / capacitance) + resistance * Math.sqrt((2 * energy) / inductance);
     most += Math.abs(mutual / inductance) * voltage;
   }
-  return -x[BANK] + most <= lowerRail && -x[BANK] - most >= -upperRail;
+  return -bank + most <= lowerRail && -bank - most >= -upperRail;
 }
 
 interface Quadratic {

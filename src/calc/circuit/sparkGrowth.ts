@@ -33,7 +33,8 @@ export function grownLoad(full: SparkLoad | null, growth: SparkGrowth, since: nu
  * it goes into the spark. A parallel load shares its charge with the modes it stands across.
  */
 export function renewLoad(before: Network, after: Network, x: Float64Array): number {
-  const energy = storedEnergy(before, x);
+  // the bank's does not change with it
+  const energy = storedEnergy(before, 0, x);
   const [old, renewed] = [before.load?.capacitance ?? 0, after.load?.capacitance ?? 0];
   if (after.load?.topology === "series") {
     x[TIP] *= renewed > 0 ? old / renewed : 0;
@@ -45,5 +46,5 @@ export function renewLoad(before: Network, after: Network, x: Float64Array): num
       x[modeVoltage(mode)] -= moved / capacitance;
     });
   }
-  return energy - storedEnergy(after, x);
+  return energy - storedEnergy(after, 0, x);
 }

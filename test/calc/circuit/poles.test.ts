@@ -24,15 +24,13 @@ function eigenvalues({ size, entries }: SquareMatrix, of: Network) {
     .sort((a, b) => a.frequency - b.frequency);
 }
 
-/** Primary current, bank, rail, drop, tip, then current and voltage of each mode. */
+/** Primary current, voltage that drives it, tip, then current and voltage of each mode. */
 function energyUnits({ primary, modes, load }: Network): number[] {
   const current = (inductance: number) => 1 / Math.sqrt(inductance);
   const voltage = (capacitance: number) => 1 / Math.sqrt(capacitance);
   return [
     current(primary.inductance),
     voltage(primary.capacitance),
-    1,
-    1,
     voltage(load?.capacitance ?? 1),
     ...modes.flatMap(({ inductance, capacitance }) => [current(inductance), voltage(capacitance)]),
   ];
