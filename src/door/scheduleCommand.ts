@@ -1,7 +1,5 @@
 import { readFileSync } from "node:fs";
-import { coilLimits } from "../calc/music/coilLimits";
 import { firstLanes } from "../calc/music/firstLanes";
-import { coilSchedule } from "../calc/music/gateSchedule";
 import type { Coil } from "../calc/music/lane";
 import { type MidiReading, midiScore } from "../calc/music/midiScore";
 import { type Gates, scheduleCsv } from "../calc/music/scheduleCsv";
@@ -9,13 +7,15 @@ import { type ScheduleSummary, scheduleSummary } from "../calc/music/scheduleSum
 import type { Score } from "../calc/music/score";
 import { defaultArrangement } from "../design/arrangement";
 import type { Design } from "../design/design";
+import { playCoil } from "../evaluation/playedCoil";
+import { scoreFindingMessage } from "../evaluation/scoreFindings";
 import { type Answer, oneLine } from "./evaluateCommand";
 import { fromCaller, readDesign } from "./evaluateFile";
 
 const USAGE = "Usage: npm run --silent schedule -- score.mid left.json [right.json]";
 
 const CAUTION =
-  "caution: the gate keeps the interrupter's limits alone; what bursts cost in current, heat and supply is not part of it. Keep the hardware's own limiter and a dead-man switch in the line, and follow local codes and licensed practice";
+  "caution: the limits in the gate are computed, not measured. Keep the hardware's own limiter and a dead-man switch in the line, and follow local codes and licensed practice";
 
 function refused(...complaints: string[]): Answer {
   return { exitCode: 2, output: "", complaints: complaints.map(oneLine) };
@@ -53,11 +53,13 @@ function scheduled(score: Score, designs: Partial<Record<Coil, Design>>): Answer
   for (const coil of ["left", "right"] as const) {
     const design = designs[coil];
     if (!design) continue;
-    const { voices, ...expression } = defaultArrangement;
-    const schedule = coilSchedule(score, lanes, coil, coilLimits(design.interrupter, voices), expression);
-    if (!schedule) continue;
-    complaints.push(...summaryLines(coil, scheduleSummary(schedule)));
-    gates[coil] = schedule.gate;
+    const played = playCoil({ score, lanes, arrangement: defaultArrangement }, coil, design);
+    if (!played) continue;
+    complaints.push(...summaryLines(coil, scheduleSummary(played.schedule)));
+    complaints.push(
+      ...played.findings.map((finding) => `${coil}: ${scoreFindingMessage(finding, "metric")}`),
+    );
+    gates[coil] = played.schedule.gate;
   }
   complaints.push(CAUTION);
   return { exitCode: 0, output: scheduleCsv(gates), complaints: complaints.map(oneLine) };

@@ -32,5 +32,5 @@ export const tenMinutes: ScoreRequest = {
   score: { parts, duration: DURATION, tempos: [], reports: [] },
   lanes: parts.map(({ id }) => ({ part: id, coil: "both", transpose: 0, level: 1 })),
   arrangement: defaultArrangement,
-  interrupters: { left: pierHallLeft.interrupter, right: pierHallRight.interrupter },
+  designs: { left: pierHallLeft, right: pierHallRight },
 };

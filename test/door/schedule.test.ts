@@ -67,9 +67,9 @@ describe("the schedule door", () => {
     expect({ exitCode, output, lines: complaints.length }).toEqual({ exitCode: 2, output: "", lines: 1 });
   });
 
-  it("says that the gate keeps the interrupter's limits alone", () => {
+  it("says that its limits are computed, not measured", () => {
     const { complaints, output } = scheduleCommand([at("score.mid"), at("left.json")]);
-    expect(complaints.at(-1)).toMatch(/^caution: .*interrupter's limits alone.*local codes/);
+    expect(complaints.at(-1)).toMatch(/^caution: .*computed, not measured.*local codes/);
     expect(output).not.toContain("caution");
   });
 

@@ -2,6 +2,7 @@
  * One coil's gate under construction: pulses are offered in order of time, and what comes out never
  * passes a limit. Times are whole nanoseconds, so that the limits hold to the last digit written.
  */
+import { BurstBudget } from "./burstBudget";
 import type { CoilLimits } from "./lane";
 
 const NANOSECONDS = 1e9;
@@ -10,10 +11,12 @@ const NANOSECONDS = 1e9;
 export type Change =
   | "delayed"
   | "shortened by duty"
+  | "shortened by load"
   | "shortened by limit"
   | "too short to sound"
   | "dropped for the gap"
-  | "dropped for duty";
+  | "dropped for duty"
+  | "dropped for load";
 
 export interface Gate {
   /** ns */
@@ -31,21 +34,25 @@ interface GateLimits {
 }
 
 /** Below it a pulse makes no sound that is worth its turn-off: ns; common practice, no source. */
-const SHORTEST_PULSE = 1000;
+export const SHORTEST_PULSE = 1000;
 
 export class GateBuilder {
   readonly gate: Gate = { starts: [], onTimes: [] };
   readonly #limits: GateLimits;
+  /** null where what bursts cost is not known */
+  readonly #budget: BurstBudget | null;
   #windowFirst = 0;
   #windowSum = 0;
 
-  constructor(limits: CoilLimits) {
+  /** @param before a gate whose bursts have left their heat and their load */
+  constructor(limits: CoilLimits, before?: GateBuilder) {
     this.#limits = {
       gap: Math.ceil(limits.shortestGap * NANOSECONDS),
       longest: Math.floor(limits.longestOnTime * NANOSECONDS),
       window: Math.ceil(limits.dutyWindow * NANOSECONDS),
       budget: Math.floor(limits.dutyLimit * limits.dutyWindow * NANOSECONDS),
     };
+    this.#budget = before ? before.#budget : limits.load && new BurstBudget(limits.load);
   }
 
   get #count(): number {
@@ -67,6 +74,18 @@ export class GateBuilder {
     return this.#windowSum - Math.max(0, from - this.gate.starts[this.#windowFirst]);
   }
 
+  /** On-time, in ns, of a wanted one that mains, bus, bank and junction leave. */
+  #leftByLoad(start: number, wanted: number): number {
+    return this.#budget ? this.#budget.most(start / NANOSECONDS, wanted) : wanted;
+  }
+
+  #push(start: number, length: number): void {
+    this.gate.starts.push(start);
+    this.gate.onTimes.push(length);
+    this.#windowSum += length;
+    this.#budget?.take(start / NANOSECONDS, length);
+  }
+
   /**
    * Offers a pulse; later calls must not offer earlier ones.
    * @param time s
@@ -81,11 +100,14 @@ export class GateBuilder {
     if (earliest - asked > patience * NANOSECONDS) return "dropped for the gap";
     const start = Math.max(asked, earliest);
     const left = this.#limits.budget - this.#onTimeBefore(start);
-    const length = Math.min(wanted, this.#limits.longest, left);
-    if (length < SHORTEST_PULSE) return left < SHORTEST_PULSE ? "dropped for duty" : "too short to sound";
-    this.gate.starts.push(start);
-    this.gate.onTimes.push(length);
-    this.#windowSum += length;
+    const byInterrupter = Math.min(wanted, this.#limits.longest, left);
+    const length = this.#leftByLoad(start, Math.max(0, byInterrupter));
+    if (length < SHORTEST_PULSE) {
+      if (left < SHORTEST_PULSE) return "dropped for duty";
+      return length < byInterrupter ? "dropped for load" : "too short to sound";
+    }
+    this.#push(start, length);
+    if (length < byInterrupter) return "shortened by load";
     if (length < wanted) return length === left ? "shortened by duty" : "shortened by limit";
     return start > asked ? "delayed" : null;
   }

@@ -38,15 +38,28 @@ export interface CoilSchedule {
 export const PATIENCE_IN_PERIODS = 0.125;
 const LOWEST_RATE = 0.1;
 
+interface Tone {
+  /** Hz */
+  rate: number;
+  /** s */
+  allowed: number;
+}
+
 interface PlayingNote {
   note: CoilNote;
   outcome: NoteOutcome;
+  tone: Tone;
   /** s */
   next: number;
 }
 
 function rateAt(note: CoilNote, time: number): number {
   return Math.max(LOWEST_RATE, keyFrequency(note.key + valueAtTime(note.bends, time, 0)));
+}
+
+function toneAt(limits: CoilLimits, note: CoilNote, time: number): Tone {
+  const rate = rateAt(note, time);
+  return { rate, allowed: allowedOnTime(limits, rate) };
 }
 
 function notesForCoil(
@@ -100,10 +113,10 @@ function offerPulse(
   voice: PlayingNote,
 ): Change | null {
   const { note, outcome, next: time } = voice;
-  const rate = rateAt(note, time);
+  if (note.bends.length > 0) voice.tone = toneAt(limits, note, time);
+  const { rate, allowed } = voice.tone;
   const level = valueAtTime(note.levels, time, INITIAL_LEVEL) / INITIAL_LEVEL;
   const wanted = wantedOnTime(expression, note.strength * Math.min(1, level), rate);
-  const allowed = allowedOnTime(limits, rate);
   const change =
     builder.offer(time, Math.min(wanted, allowed), PATIENCE_IN_PERIODS / rate) ??
     (wanted > allowed ? "shortened by limit" : null);
@@ -125,15 +138,18 @@ const SILENCING: ReadonlySet<Change> = new Set<Change>([
   "too short to sound",
   "dropped for the gap",
   "dropped for duty",
+  "dropped for load",
 ]);
 
 const NO_CHANGES: Record<Change, number> = {
   delayed: 0,
   "shortened by duty": 0,
+  "shortened by load": 0,
   "shortened by limit": 0,
   "too short to sound": 0,
   "dropped for the gap": 0,
   "dropped for duty": 0,
+  "dropped for load": 0,
 };
 
 /**
@@ -161,7 +177,8 @@ export function coilSchedule(
     const upTo = playing.length > 0 ? earliest(playing).next : Number.POSITIVE_INFINITY;
     const following = allotted.notes[waiting];
     if (following && following.start <= upTo) {
-      playing.push({ note: following, outcome: outcomes[following.index], next: following.start });
+      const tone = toneAt(limits, following, following.start);
+      playing.push({ note: following, outcome: outcomes[following.index], tone, next: following.start });
       waiting++;
       if (onProgress && waiting % 64 === 0 && !onProgress(waiting / allotted.notes.length)) return null;
       continue;

@@ -1,4 +1,5 @@
 /** Where a part of a score goes, and what a coil is allowed; plain data. */
+import type { CoilLoad } from "./coilLoad";
 
 type Destination = "left" | "right" | "both" | "none";
 
@@ -14,7 +15,7 @@ export interface Lane {
 
 export type Coil = "left" | "right";
 
-/** What a coil's interrupter never passes. */
+/** What a coil's gate never passes. */
 export interface CoilLimits {
   /** s */
   longestOnTime: number;
@@ -28,6 +29,8 @@ export interface CoilLimits {
   voices: number;
   /** longest on-time that the design allows at a repetition rate: pairs of Hz and s, rates rising */
   onTimeByRate: { rate: number; onTime: number }[];
+  /** what bursts ask of the coil's parts; null where they are not computed */
+  load: CoilLoad | null;
 }
 
 /** How loud and high notes become on-times. */

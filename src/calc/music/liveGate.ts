@@ -72,13 +72,13 @@ export class LiveGate {
     this.#voices = [];
   }
 
-  /** After a pause longer than every limit looks back, what was played no longer counts. */
+  /** After a pause longer than gap and duty look back, what was played counts no longer, save for its heat. */
   #forget(time: number): void {
     const { starts, onTimes } = this.#builder.gate;
     const last = starts.length - 1;
     const looksBack = Math.max(this.#limits.dutyWindow, this.#limits.shortestGap);
     if (last < 0 || (starts[last] + onTimes[last]) / NANOSECONDS + looksBack >= time) return;
-    this.#builder = new GateBuilder(this.#limits);
+    this.#builder = new GateBuilder(this.#limits, this.#builder);
     this.#handedOut = 0;
   }
 

@@ -12,6 +12,17 @@ export function wantedOnTime(expression: Expression, strength: number, rate: num
   return expression.onTime * strength * pitch;
 }
 
+/** Index of the first rate that is not below one; the length where none is. */
+function firstNotBelow(table: CoilLimits["onTimeByRate"], rate: number): number {
+  let [low, high] = [0, table.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (table[middle].rate < rate) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
 /**
  * Longest on-time that a coil allows at a repetition rate; between the table's rates the smaller of
  * its neighbours, so that nothing is allowed that was not computed.
@@ -20,8 +31,8 @@ export function wantedOnTime(expression: Expression, strength: number, rate: num
 export function allowedOnTime(limits: CoilLimits, rate: number): number {
   const table = limits.onTimeByRate;
   if (table.length === 0) return limits.longestOnTime;
-  const above = table.findIndex((entry) => entry.rate >= rate);
-  const next = above < 0 ? table[table.length - 1] : table[above];
-  const previous = above > 0 ? table[above - 1] : next;
+  const above = firstNotBelow(table, rate);
+  const next = table[Math.min(above, table.length - 1)];
+  const previous = table[Math.max(0, Math.min(above, table.length) - 1)];
   return Math.min(limits.longestOnTime, next.onTime, previous.onTime);
 }

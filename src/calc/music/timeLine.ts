@@ -1,127 +1,151 @@
 /**
- * What a gate does to its coil along the score: duty, power and temperatures against time, in equal
- * steps. Within a step the mean power counts; the rise inside a single burst is added on top.
+ * What a gate does to its coil along the score: duty, power, mains current, bus and temperatures against time, in
+ * equal steps. Duty and power are means over a window that ends with the step; the junction is followed from burst
+ * to burst and shown at its highest within the step.
  */
 import type { FosterElement } from "../design-parts";
+import { burstsOf } from "./burstAt";
+import { type CoilLoad, meanWindow, type SupplyPoint } from "./coilLoad";
 import type { Gate } from "./gate";
-
-/** What one burst costs, by its on-time; from the design's own burst model. */
-export interface BurstCost {
-  /** s */
-  onTime: number;
-  /** J taken from the reservoir */
-  energy: number;
-  /** J of heat in the hardest worked device */
-  switchHeat: number;
-  /** K, rise of its junction inside the burst */
-  junctionRise: number;
-  /** J of heat in one unit of the bank */
-  bankHeat: number;
-}
-
-export interface TimeLineSettings {
-  /** on-times rising; between two a straight line, below the first proportional */
-  costs: readonly BurstCost[];
-  /** junction to case, of the hardest worked device */
-  thermal: readonly FosterElement[];
-  /** K */
-  caseTemperature: number;
-  /** K/W and s of one unit of the bank, to the air */
-  bank: FosterElement;
-  /** K */
-  airTemperature: number;
-  /** s */
-  step: number;
-}
+import { JunctionTrack } from "./junctionTrack";
 
 export interface TimeLine {
   /** s, start of each step */
   time: number[];
   duty: number[];
+  /** of what the bursts cost; null where that is not known */
+  load: LoadLine | null;
+}
+
+export interface LoadLine {
   /** W from the reservoir */
   power: number[];
+  /** A RMS in a line of the mains */
+  mainsCurrent: number[];
+  /** V, least of the bus: under the mean power, and lower by what the step's deepest burst takes */
+  busVoltage: number[];
   /** K, highest within the step */
   junctionTemperature: number[];
-  /** K */
+  /** K, of one unit of the bank */
   bankTemperature: number[];
 }
 
-type Cost = Omit<BurstCost, "onTime">;
+const STEPS_IN_WINDOW = 5;
+const MOST_STEPS = 2400;
 
-const NO_COST: Cost = { energy: 0, switchHeat: 0, junctionRise: 0, bankHeat: 0 };
+/** A whole part of the window, or a whole number of windows for long scores, so that means meet their limits. */
+export function stepOf(duration: number, window: number): number {
+  const fine = window / STEPS_IN_WINDOW;
+  return duration <= MOST_STEPS * fine ? fine : window * Math.ceil(duration / (MOST_STEPS * window));
+}
 
-function between(a: BurstCost, b: BurstCost, part: number): Cost {
-  const mix = (from: number, to: number): number => from + part * (to - from);
+/** Sums of one step, of sag and junction the largest. */
+interface StepSums {
+  onTime: number[];
+  energy: number[];
+  bankHeat: number[];
+  sag: number[];
+  junction: number[];
+}
+
+function noSums(steps: number): StepSums {
+  const zeros = () => new Array<number>(steps).fill(0);
+  return { onTime: zeros(), energy: zeros(), bankHeat: zeros(), sag: zeros(), junction: zeros() };
+}
+
+function stepSums(gate: Gate, load: CoilLoad | null, step: number, steps: number): StepSums {
+  const sums = noSums(steps);
+  const junction = new JunctionTrack(load?.thermal ?? []);
+  const burstAt = load && burstsOf(load);
+  const stepNanoseconds = Math.round(step * 1e9);
+  gate.starts.forEach((start, pulse) => {
+    const time = start / 1e9;
+    const index = Math.min(steps - 1, Math.floor(start / stepNanoseconds));
+    sums.onTime[index] += gate.onTimes[pulse] / 1e9;
+    if (!burstAt) return;
+    const cost = burstAt(gate.onTimes[pulse]);
+    sums.energy[index] += cost.energy;
+    sums.bankHeat[index] += cost.bankHeat;
+    sums.sag[index] = Math.max(sums.sag[index], cost.sag);
+    sums.junction[index] = Math.max(sums.junction[index], junction.riseAt(time) + cost.junctionRise);
+    junction.heat(cost.heat, time);
+  });
+  return sums;
+}
+
+/** Mean rates over as many steps as the window has, up to and with each. */
+function trailingMean(sums: readonly number[], step: number, steps: number): number[] {
+  let sum = 0;
+  return sums.map((value, index) => {
+    sum += value - (index >= steps ? sums[index - steps] : 0);
+    return Math.max(0, sum) / (steps * step);
+  });
+}
+
+/** Mains current and bus under a mean power, straight between the supply's points. */
+export function supplyAt(supply: readonly SupplyPoint[], power: number): Omit<SupplyPoint, "power"> {
+  const above = supply.findIndex((point) => point.power >= power);
+  const upper = above < 0 ? supply.length - 1 : above;
+  const [a, b] = [supply[Math.max(0, upper - 1)], supply[upper]];
+  const part = b.power > a.power ? (power - a.power) / (b.power - a.power) : 1;
   return {
-    energy: mix(a.energy, b.energy),
-    switchHeat: mix(a.switchHeat, b.switchHeat),
-    junctionRise: mix(a.junctionRise, b.junctionRise),
-    bankHeat: mix(a.bankHeat, b.bankHeat),
+    mainsCurrent: a.mainsCurrent + part * (b.mainsCurrent - a.mainsCurrent),
+    busVoltage: a.busVoltage + part * (b.busVoltage - a.busVoltage),
   };
 }
 
-/** Cost of a burst of any on-time; beyond the table the last line goes on. */
-export function burstCost(costs: readonly BurstCost[], onTime: number): Cost {
-  if (costs.length === 0) return NO_COST;
-  const above = costs.findIndex((cost) => cost.onTime >= onTime);
-  const upper = above < 0 ? costs.length - 1 : above;
-  const origin: BurstCost = { onTime: 0, ...NO_COST };
-  const from = upper === 0 ? origin : costs[upper - 1];
-  const to = costs[upper];
-  return between(from, to, (onTime - from.onTime) / (to.onTime - from.onTime));
-}
-
-/** Temperature rises of a Foster network's elements after a step at constant power. */
-function stepFoster(rises: number[], network: readonly FosterElement[], power: number, step: number): void {
-  network.forEach(({ resistance, timeConstant }, index) => {
-    const decay = Math.exp(-step / timeConstant);
-    rises[index] = rises[index] * decay + power * resistance * (1 - decay);
+/** Steps of a system of first order towards each target, from a start. */
+function following(targets: readonly number[], start: number, lag: number, step: number): number[] {
+  const kept = Math.exp(-step / lag);
+  let value = start;
+  return targets.map((target) => {
+    value = target + (value - target) * kept;
+    return value;
   });
 }
 
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
+/** K over the air of a unit that is heated by a mean power in each step. */
+function warming(
+  heats: readonly number[],
+  { resistance, timeConstant }: FosterElement,
+  step: number,
+): number[] {
+  const targets = heats.map((heat) => (resistance * heat) / step);
+  return following(targets, 0, timeConstant, step);
 }
 
-interface StepLoad extends Cost {
-  onTime: number;
-}
-
-/** Loads of each step: totals of its bursts, of the rise the largest. */
-function stepLoads(gate: Gate, settings: TimeLineSettings, steps: number): StepLoad[] {
-  const stepNanoseconds = Math.round(settings.step * 1e9);
-  const loads = Array.from({ length: steps }, (): StepLoad => ({ onTime: 0, ...NO_COST }));
-  gate.starts.forEach((start, index) => {
-    const load = loads[Math.min(steps - 1, Math.floor(start / stepNanoseconds))];
-    const onTime = gate.onTimes[index] / 1e9;
-    const cost = burstCost(settings.costs, onTime);
-    load.onTime += onTime;
-    load.energy += cost.energy;
-    load.switchHeat += cost.switchHeat;
-    load.bankHeat += cost.bankHeat;
-    load.junctionRise = Math.max(load.junctionRise, cost.junctionRise);
-  });
-  return loads;
+function loadLine(sums: StepSums, load: CoilLoad, step: number, inWindow: number): LoadLine {
+  const power = trailingMean(sums.energy, step, inWindow);
+  const supplied = power.map((each) => supplyAt(load.supply, each));
+  const buses = supplied.map(({ busVoltage }) => busVoltage);
+  const bus = following(buses, load.supply[0].busVoltage, load.busLag, step);
+  const bank = warming(sums.bankHeat, load.bankThermal, step);
+  return {
+    power,
+    mainsCurrent: supplied.map(({ mainsCurrent }) => mainsCurrent),
+    busVoltage: bus.map((voltage, index) => voltage - sums.sag[index]),
+    junctionTemperature: sums.junction.map((rise) => load.caseTemperature + rise),
+    bankTemperature: bank.map((rise) => load.airTemperature + rise),
+  };
 }
 
 /**
  * The time line of one coil.
+ * The mains current is that of the mean power, the bus follows it with a lag of first order: its capacitance times
+ * the supply's inner resistance. Each burst is taken at the full bus, so that power and heat are met from above.
  * @param duration s, of the score
+ * @param load null where what bursts cost is not known
+ * @param dutyWindow s
  */
-export function timeLine(gate: Gate, duration: number, settings: TimeLineSettings): TimeLine {
-  const { step, thermal, bank, caseTemperature, airTemperature } = settings;
+export function timeLine(gate: Gate, duration: number, load: CoilLoad | null, dutyWindow: number): TimeLine {
+  const window = load?.window ?? meanWindow(dutyWindow);
+  const step = stepOf(duration, window);
   const steps = Math.max(1, Math.ceil(duration / step));
-  const line: TimeLine = { time: [], duty: [], power: [], junctionTemperature: [], bankTemperature: [] };
-  const junction = thermal.map(() => 0);
-  const bankRise = [0];
-  stepLoads(gate, settings, steps).forEach((load, index) => {
-    stepFoster(junction, thermal, load.switchHeat / step, step);
-    stepFoster(bankRise, [bank], load.bankHeat / step, step);
-    line.time.push(index * step);
-    line.duty.push(load.onTime / step);
-    line.power.push(load.energy / step);
-    line.junctionTemperature.push(caseTemperature + sum(junction) + load.junctionRise);
-    line.bankTemperature.push(airTemperature + bankRise[0]);
-  });
-  return line;
+  const inWindow = Math.max(1, Math.round(window / step));
+  const sums = stepSums(gate, load, step, steps);
+  return {
+    time: sums.onTime.map((_, index) => index * step),
+    duty: trailingMean(sums.onTime, step, inWindow),
+    load: load && loadLine(sums, load, step, inWindow),
+  };
 }

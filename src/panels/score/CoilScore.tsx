@@ -1,24 +1,52 @@
 import { scheduleSummary } from "../../calc/music/scheduleSummary";
 import type { Design } from "../../design/design";
+import type { PlayedCoil } from "../../evaluation/playedCoil";
+import { scoreFindingMessage } from "../../evaluation/scoreFindings";
+import { severityWord } from "../../ui/FindingList";
+import { Icon } from "../../ui/Icon";
 import { formatQuantity } from "../../units/format";
+import type { UnitSystem } from "../../units/unitSystem";
 import { useUnitSystem } from "../../workbench/hooks";
-import type { PlayedCoil } from "../../workbench/scoreScheduling";
 import { PianoRoll } from "./PianoRoll";
 import styles from "./Score.module.css";
+import { TimeLines } from "./TimeLines";
 
 interface CoilScoreProps {
   name: string;
   played: PlayedCoil;
   duration: number;
-  interrupter: Design["interrupter"];
+  design: Design;
 }
 
-/** What became of the notes of one coil. */
-export function CoilScore({ name, played, duration, interrupter }: CoilScoreProps) {
+function Findings({ findings }: Pick<PlayedCoil, "findings">) {
+  const system = useUnitSystem();
+  if (findings.length === 0) return <p className={styles.line}>Nothing comes near a limit.</p>;
+  return (
+    <ul className={styles.findings}>
+      {findings.map((finding) => (
+        <li key={finding.code}>
+          <span className={styles[finding.severity]}>
+            <Icon name={finding.severity} /> {severityWord[finding.severity]}
+          </span>{" "}
+          {scoreFindingMessage(finding, system)}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function limitsText({ interrupter, drive }: Design, system: UnitSystem, known: boolean): string {
+  const time = (seconds: number) => formatQuantity(seconds, "time", system, 3).text;
+  const own = `Kept throughout: on-time ${time(interrupter.longestOnTime)}, gap ${time(interrupter.shortestGap)}, duty`;
+  if (!known) return `${own}; what bursts cost is not known, because the design has no solution.`;
+  const circuit = `the mains circuit of ${formatQuantity(drive.supply.circuitCurrent, "current", system, 3).text}`;
+  return `${own}, over-current limit, bank, ${circuit}, bus voltage and junction, from the design's own burst at a full bus.`;
+}
+
+/** What became of the notes of one coil, and what they do to it. */
+export function CoilScore({ name, played, duration, design }: CoilScoreProps) {
   const system = useUnitSystem();
   const { fates, reasons, pulses } = scheduleSummary(played.schedule);
-  const time = (seconds: number) => formatQuantity(seconds, "time", system, 3).text;
-  const duty = formatQuantity(interrupter.dutyLimit, "percent", system, 3).text;
   return (
     <section className={styles.coil} aria-label={`${name} coil`}>
       <h3 className={styles.heading}>{name} coil</h3>
@@ -26,15 +54,11 @@ export function CoilScore({ name, played, duration, interrupter }: CoilScoreProp
         {fates.played} notes played, {fates.shortened} shortened, {fates.dropped} dropped; {pulses} pulses.
         {reasons.map(({ reason, notes }) => ` ${notes} × ${reason}.`)}
       </p>
-      <p className={styles.line}>
-        Limits of the interrupter: on-time {time(interrupter.longestOnTime)}, gap{" "}
-        {time(interrupter.shortestGap)}, duty {duty} over {time(interrupter.dutyWindow)}. What its bursts
-        allow is not part of it.
-      </p>
-      <PianoRoll name={name} played={played} duration={duration} dutyLimit={interrupter.dutyLimit} />
-      <p className={styles.line}>
-        Filled: played. Half filled: shortened. Crossed out: dropped. Dashed: duty limit.
-      </p>
+      <p className={styles.line}>{limitsText(design, system, played.line.load !== null)}</p>
+      <Findings findings={played.findings} />
+      <PianoRoll name={name} played={played} duration={duration} />
+      <p className={styles.line}>Filled: played. Half filled: shortened. Crossed out: dropped.</p>
+      <TimeLines name={name} line={played.line} moments={played.moments} duration={duration} />
     </section>
   );
 }

@@ -1,11 +1,10 @@
 import { useEffect, useRef } from "react";
 import type { NoteOutcome } from "../../calc/music/gateSchedule";
-import type { PlayedCoil } from "../../workbench/scoreScheduling";
+import type { PlayedCoil } from "../../evaluation/playedCoil";
 import styles from "./Score.module.css";
 
 const WIDTH = 900;
 const ROLL = 150;
-const DUTY = 50;
 const SCALE = 2;
 
 type Pen = CanvasRenderingContext2D;
@@ -37,47 +36,33 @@ function drawRoll(pen: Pen, notes: readonly NoteOutcome[], duration: number): vo
   }
 }
 
-function drawDuty(pen: Pen, { time, duty }: PlayedCoil["duty"], duration: number, limit: number): void {
-  const base = ROLL + DUTY - 1;
-  const height = (value: number) => (value / limit) * (DUTY - 10);
-  pen.setLineDash([4, 3]);
-  pen.strokeRect(0, base - height(limit), WIDTH, 0);
-  pen.setLineDash([]);
-  const step = ((time[1] ?? duration) / duration) * WIDTH;
-  duty.forEach((value, index) => {
-    pen.fillRect(index * step, base - height(value), step, height(value));
-  });
-}
-
 interface PianoRollProps {
   name: string;
   played: PlayedCoil;
   duration: number;
-  dutyLimit: number;
 }
 
-/** Notes of a coil against time, and its duty against the limit beneath. */
-export function PianoRoll({ name, played, duration, dutyLimit }: PianoRollProps) {
+/** Notes of a coil against time. */
+export function PianoRoll({ name, played, duration }: PianoRollProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
   useEffect(() => {
     const pen = canvas.current?.getContext("2d");
     if (!canvas.current || !pen) return;
     const colour = getComputedStyle(canvas.current).color;
     pen.setTransform(SCALE, 0, 0, SCALE, 0, 0);
-    pen.clearRect(0, 0, WIDTH, ROLL + DUTY);
+    pen.clearRect(0, 0, WIDTH, ROLL);
     pen.fillStyle = colour;
     pen.strokeStyle = colour;
     drawRoll(pen, played.schedule.notes, duration);
-    drawDuty(pen, played.duty, duration, dutyLimit);
   });
   return (
     <canvas
       ref={canvas}
       className={styles.roll}
       width={WIDTH * SCALE}
-      height={(ROLL + DUTY) * SCALE}
+      height={ROLL * SCALE}
       role="img"
-      aria-label={`Piano roll of the ${name} coil, its duty against the limit beneath`}
+      aria-label={`Piano roll of the ${name} coil`}
     />
   );
 }

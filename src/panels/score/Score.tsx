@@ -2,7 +2,7 @@ import { useEffect, useMemo } from "react";
 import { useStore } from "zustand";
 import { Button } from "../../ui/Button";
 import { useShow } from "../../workbench/hooks";
-import type { Interrupters } from "../../workbench/scoreScheduling";
+import type { CoilDesigns } from "../../workbench/scoreScheduling";
 import {
   cancelScheduling,
   followScore,
@@ -16,13 +16,14 @@ import { LanesTable } from "./LanesTable";
 import { Live } from "./live/Live";
 import { Player } from "./Player";
 import { Pair } from "./pair/Pair";
+import { TestPulses } from "./pattern/TestPulses";
 import styles from "./Score.module.css";
 import { TakeAway } from "./TakeAway";
 
-function useInterrupters(): Interrupters {
+function useCoilDesigns(): CoilDesigns {
   const { left, right } = useShow((show) => ({
-    left: show.designs[show.left].interrupter,
-    right: show.right === null ? undefined : show.designs[show.right].interrupter,
+    left: show.designs[show.left],
+    right: show.right === null ? undefined : show.designs[show.right],
   }));
   return useMemo(() => (right ? { left, right } : { left }), [left, right]);
 }
@@ -34,20 +35,20 @@ export function Score() {
     lanes: show.lanes,
     arrangement: show.arrangement,
   }));
-  const interrupters = useInterrupters();
+  const designs = useCoilDesigns();
   const { score, message, played, progress, revision, stale } = useStore(scoreStore);
   const bytesKey = kept?.bytesKey ?? null;
   useEffect(() => void followScore(bytesKey), [bytesKey]);
   useEffect(() => {
-    if (score) scheduleScore({ score, lanes, arrangement, interrupters });
+    if (score) scheduleScore({ score, lanes, arrangement, designs });
     return cancelScheduling;
-  }, [score, lanes, arrangement, interrupters]);
+  }, [score, lanes, arrangement, designs]);
   const gates = useMemo(
     () => ({ left: played?.left?.schedule.gate, right: played?.right?.schedule.gate }),
     [played],
   );
   const open = (file: File | undefined) => {
-    if (file) void openScore(file, interrupters.right !== undefined);
+    if (file) void openScore(file, designs.right !== undefined);
   };
   return (
     <section
@@ -89,9 +90,7 @@ export function Score() {
       {stale && progress === null && score && (
         <p role="status" className={styles.player}>
           The schedule below is older than the lanes and limits.
-          <Button onClick={() => scheduleScore({ score, lanes, arrangement, interrupters })}>
-            Make it anew
-          </Button>
+          <Button onClick={() => scheduleScore({ score, lanes, arrangement, designs })}>Make it anew</Button>
         </p>
       )}
       {score && played && (
@@ -99,17 +98,11 @@ export function Score() {
           <Player key={revision} gates={gates} duration={score.duration} />
           {(["left", "right"] as const).map((coil) => {
             const own = played[coil];
-            const interrupter = interrupters[coil];
-            if (!own || !interrupter) return null;
+            const design = designs[coil];
+            if (!own || !design) return null;
             const name = coil === "left" ? "Left" : "Right";
             return (
-              <CoilScore
-                key={coil}
-                name={name}
-                played={own}
-                duration={score.duration}
-                interrupter={interrupter}
-              />
+              <CoilScore key={coil} name={name} played={own} duration={score.duration} design={design} />
             );
           })}
           <TakeAway
@@ -120,7 +113,8 @@ export function Score() {
           />
         </>
       )}
-      <Live interrupters={interrupters} arrangement={arrangement} />
+      <Live designs={designs} arrangement={arrangement} />
+      <TestPulses designs={designs} />
       <Pair />
     </section>
   );

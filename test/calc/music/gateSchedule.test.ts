@@ -12,6 +12,7 @@ const LIMITS: CoilLimits = {
   dutyWindow: 0.25,
   voices: 3,
   onTimeByRate: [],
+  load: null,
 };
 const EXPRESSION: Expression = { onTime: 120e-6, kneeRate: 300, pitchExponent: 1 };
 
@@ -60,6 +61,7 @@ const limits = fc.record({
   dutyWindow: fc.double({ min: 0.01, max: 0.5, noNaN: true }),
   voices: fc.integer({ min: 1, max: 6 }),
   onTimeByRate: fc.constant<CoilLimits["onTimeByRate"]>([]),
+  load: fc.constant(null),
 });
 
 describe("the gate of a coil", () => {

@@ -10,6 +10,7 @@ const limits: CoilLimits = {
   dutyWindow: 0.1,
   voices: 3,
   onTimeByRate: [],
+  load: null,
 };
 
 describe("a gate that is played by hand", () => {

@@ -39,11 +39,11 @@ function pass(seconds: number) {
   });
 }
 
-const interrupters = { left: pierHallLeft.interrupter, right: pierHallRight.interrupter };
+const designs = { left: pierHallLeft, right: pierHallRight };
 
 function open(voices = 3, onTime = defaultArrangement.onTime) {
   const arrangement = { ...defaultArrangement, voices, onTime };
-  const { container } = render(<Live interrupters={interrupters} arrangement={arrangement} />);
+  const { container } = render(<Live designs={designs} arrangement={arrangement} />);
   const details = container.querySelector("details");
   if (!details) throw new Error("no details");
   details.open = true;

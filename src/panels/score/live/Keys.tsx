@@ -1,6 +1,8 @@
 import { type FocusEvent, type KeyboardEvent, useState } from "react";
+import type { Limiter } from "../../../calc/music/coilLoad";
 import { keyName } from "../../../calc/music/equalTemperament";
 import { Button } from "../../../ui/Button";
+import { LIMITER_WORDS } from "../limiterWords";
 import styles from "./Live.module.css";
 
 /** Positions on the computer's keyboard that stand where a piano's keys would, from C up. */
@@ -26,13 +28,17 @@ const HIGHEST = 108;
 interface KeysProps {
   /** keys that sound */
   sounding: ReadonlySet<number>;
+  /** what would shorten a key's note; null where nothing would */
+  limiterOf: (key: number) => Limiter | null;
+  /** the key that is pointed at or has the focus, null for none */
+  onPoint: (key: number | null) => void;
   onPress: (key: number) => void;
   onRelease: (key: number) => void;
   onReleaseAll: () => void;
 }
 
 /** One octave of keys, for the pointer and, while one of them has the focus, for the computer's keys. */
-export function Keys({ sounding, onPress, onRelease, onReleaseAll }: KeysProps) {
+export function Keys({ sounding, limiterOf, onPoint, onPress, onRelease, onReleaseAll }: KeysProps) {
   const [lowest, setLowest] = useState(FIRST);
   const shift = (semitones: number) => {
     onReleaseAll();
@@ -57,6 +63,7 @@ export function Keys({ sounding, onPress, onRelease, onReleaseAll }: KeysProps) 
   const onBlur = (event: FocusEvent<HTMLFieldSetElement>) => {
     if (!event.currentTarget.contains(event.relatedTarget)) onReleaseAll();
   };
+  const limiters = CODES.map((_, index) => limiterOf(lowest + index));
   return (
     <fieldset className={styles.keyboard} onKeyDown={onKeyDown} onKeyUp={onKeyUp} onBlur={onBlur}>
       <legend>Keys: click one, then play on with A to K of the computer</legend>
@@ -70,6 +77,8 @@ export function Keys({ sounding, onPress, onRelease, onReleaseAll }: KeysProps) 
             note={lowest + index}
             letter={code.slice(-1)}
             sounding={sounding.has(lowest + index)}
+            limiter={limiters[index]}
+            onPoint={onPoint}
             onPress={onPress}
             onRelease={onRelease}
           />
@@ -78,7 +87,25 @@ export function Keys({ sounding, onPress, onRelease, onReleaseAll }: KeysProps) 
       <Button onClick={() => shift(12)} disabled={lowest >= HIGHEST}>
         Octave up
       </Button>
+      <LimiterLegend limiters={limiters} />
     </fieldset>
+  );
+}
+
+/** The marks that stand on the keys, in words. */
+function LimiterLegend({ limiters }: { limiters: readonly (Limiter | null)[] }) {
+  const present = [...new Set(limiters)].filter((limiter) => limiter !== null);
+  if (present.length === 0) return <p className={styles.legend}>No key here is shortened.</p>;
+  return (
+    <p className={styles.legend}>
+      Keys that are shortened, by{" "}
+      {present.map((limiter, index) => (
+        <span key={limiter}>
+          {index > 0 && ", "}
+          <b>{LIMITER_WORDS[limiter].mark}</b> {LIMITER_WORDS[limiter].words}
+        </span>
+      ))}
+    </p>
   );
 }
 
@@ -86,11 +113,13 @@ interface KeyProps {
   note: number;
   letter: string;
   sounding: boolean;
+  limiter: Limiter | null;
+  onPoint: KeysProps["onPoint"];
   onPress: (key: number) => void;
   onRelease: (key: number) => void;
 }
 
-function Key({ note, letter, sounding, onPress, onRelease }: KeyProps) {
+function Key({ note, letter, sounding, limiter, onPoint, onPress, onRelease }: KeyProps) {
   const name = keyName(note);
   const release = () => onRelease(note);
   return (
@@ -99,13 +128,20 @@ function Key({ note, letter, sounding, onPress, onRelease }: KeyProps) {
       className={`${styles.key} ${name.includes("♯") ? styles.sharp : ""}`}
       aria-label={name}
       aria-pressed={sounding}
+      title={limiter ? `Shortened by ${LIMITER_WORDS[limiter].words}` : undefined}
+      onPointerEnter={() => onPoint(note)}
+      onFocus={() => onPoint(note)}
+      onBlur={() => onPoint(null)}
       onPointerDown={(event) => {
         // some browsers do not focus a button that is clicked, and the computer's keys need the focus here
         event.currentTarget.focus();
         onPress(note);
       }}
       onPointerUp={release}
-      onPointerLeave={release}
+      onPointerLeave={() => {
+        release();
+        onPoint(null);
+      }}
       onPointerCancel={release}
       onKeyDown={(event) => {
         if (event.key === "Enter" && !event.repeat) onPress(note);
@@ -114,6 +150,11 @@ function Key({ note, letter, sounding, onPress, onRelease }: KeyProps) {
         if (event.key === "Enter") release();
       }}
     >
+      {limiter && (
+        <small className={styles.limiter} aria-hidden="true">
+          {LIMITER_WORDS[limiter].mark}
+        </small>
+      )}
       <span>{name}</span>
       <small aria-hidden="true">{letter}</small>
     </button>

@@ -1,0 +1,87 @@
+/** What one burst costs, by its on-time; from the design's own burst model. */
+export interface BurstCost {
+  /** s */
+  onTime: number;
+  /** J taken from the reservoir */
+  energy: number;
+  /** J of heat in the hardest worked device */
+  switchHeat: number;
+  /** K over the case that its junction reaches in a burst by itself */
+  junctionRise: number;
+  /** J of heat in one unit of the bank */
+  bankHeat: number;
+  /** s from the start until the primary current has ended, or until the next burst may begin */
+  lasts: number;
+  /** V that the bus falls by within the burst */
+  sag: number;
+  /** s, for which the burst alone uses up what the mains circuit may carry, */
+  mainsTime: number;
+  /** what the bus may give before it falls too low, */
+  busTime: number;
+  /** and what a unit of the bank may carry */
+  bankTime: number;
+}
+
+export type CostName = Exclude<keyof BurstCost, "onTime">;
+
+/** A quantity against on-time: straight from the origin and between its points, rising or level. */
+export interface CostCurve {
+  onTimes: number[];
+  values: number[];
+}
+
+export function costCurve(costs: readonly BurstCost[], value: (cost: BurstCost) => number): CostCurve {
+  return { onTimes: costs.map(({ onTime }) => onTime), values: costs.map(value) };
+}
+
+/** First index whose entry is not below a value; the length where none is. */
+function firstAtLeast(sorted: readonly number[], value: number): number {
+  let [low, high] = [0, sorted.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (sorted[middle] < value) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Value at an on-time; beyond the curve the last line goes on. */
+export function valueAt({ onTimes, values }: CostCurve, onTime: number): number {
+  if (onTimes.length === 0) return 0;
+  const upper = Math.min(firstAtLeast(onTimes, onTime), onTimes.length - 1);
+  const [from, base] = upper === 0 ? [0, 0] : [onTimes[upper - 1], values[upper - 1]];
+  return base + ((onTime - from) / (onTimes[upper] - from)) * (values[upper] - base);
+}
+
+/** The longest on-time of the curve whose value is not above one; Infinity where none of its points is. */
+export function longestWithin({ onTimes, values }: CostCurve, limit: number): number {
+  const upper = values.findIndex((value) => value > limit);
+  if (upper < 0) return Number.POSITIVE_INFINITY;
+  const [from, base] = upper === 0 ? [0, 0] : [onTimes[upper - 1], values[upper - 1]];
+  return Math.max(0, from + ((limit - base) / (values[upper] - base)) * (onTimes[upper] - from));
+}
+
+const NAMES: readonly CostName[] = [
+  "energy",
+  "switchHeat",
+  "junctionRise",
+  "bankHeat",
+  "lasts",
+  "sag",
+  "mainsTime",
+  "busTime",
+  "bankTime",
+];
+
+function raised(cost: BurstCost, floor: BurstCost): BurstCost {
+  const higher = { ...cost };
+  for (const name of NAMES) higher[name] = Math.max(cost[name], floor[name]);
+  return higher;
+}
+
+/** Each cost as the largest of all shorter bursts, so that what one on-time is allowed all shorter ones are. */
+export function neverFalling(costs: readonly BurstCost[]): BurstCost[] {
+  const risen: BurstCost[] = [];
+  for (const cost of costs) risen.push(raised(cost, risen.at(-1) ?? cost));
+  return risen;
+}

@@ -1,0 +1,115 @@
+/** The longest on-time that a coil allows at each repetition rate, and what limits it. */
+import type { Interrupter } from "../design-parts";
+import { costCurve, longestWithin } from "./burstCost";
+import type { CoilLoad, Limiter } from "./coilLoad";
+import { keyFrequency } from "./equalTemperament";
+import { SHORTEST_PULSE } from "./gate";
+import { repeatedRisePerHeat } from "./junctionTrack";
+
+export interface NoteLimit {
+  /** MIDI key */
+  key: number;
+  /** Hz */
+  rate: number;
+  /** s; null where not even the shortest pulse is allowed */
+  onTime: number | null;
+  limitedBy: Limiter;
+}
+
+/** s of on-time that leaves the gap to the next pulse. */
+export function gapOnTime(rate: number, { shortestGap }: Interrupter): number {
+  return Math.max(0, 1 / rate - shortestGap);
+}
+
+/**
+ * s of on-time by which no window of the duty is passed: the worst window begins with a pulse, holds as many as
+ * have room, and of one more what is left of it.
+ */
+export function dutyOnTime(rate: number, { dutyLimit, dutyWindow }: Interrupter): number {
+  const whole = Math.floor(dutyWindow * rate);
+  const left = dutyWindow - whole / rate;
+  const shared = (dutyLimit * dutyWindow) / (whole + 1);
+  return shared <= left || whole === 0 ? shared : (dutyLimit * dutyWindow - left) / whole;
+}
+
+/** Bursts that start within the worst window of the means. */
+function burstsInWindow(rate: number, { window }: CoilLoad): number {
+  return Math.floor(window * rate) + 1;
+}
+
+type MeanTime = "mainsTime" | "busTime" | "bankTime";
+
+/** s of on-time at which bursts in a row use up one of the mean limits. */
+export function meanOnTime(rate: number, load: CoilLoad, name: MeanTime): number {
+  const curve = costCurve(load.costs, (cost) => cost[name]);
+  return longestWithin(curve, load.window / burstsInWindow(rate, load));
+}
+
+/** K over the case at the worst moment of each burst of the costs' on-times, repeated for ever: met from above. */
+export function repeatedJunctionRises(rate: number, { costs, thermal }: CoilLoad): number[] {
+  return costs.map(({ switchHeat, junctionRise, lasts }) => {
+    const before = switchHeat * repeatedRisePerHeat(thermal, 1 / rate, 1 / rate - lasts);
+    return before + junctionRise;
+  });
+}
+
+/** s of on-time at which the junction reaches its limit. */
+export function junctionOnTime(rate: number, load: CoilLoad): number {
+  const onTimes = load.costs.map(({ onTime }) => onTime);
+  const values = repeatedJunctionRises(rate, load);
+  return longestWithin({ onTimes, values }, load.junctionLimit - load.caseTemperature);
+}
+
+/** Every limit at a rate, s of on-time. */
+function candidates(
+  rate: number,
+  interrupter: Interrupter,
+  load: CoilLoad | null,
+): { limiter: Limiter; onTime: number }[] {
+  const own: { limiter: Limiter; onTime: number }[] = [
+    { limiter: "longest on-time", onTime: interrupter.longestOnTime },
+    { limiter: "shortest gap", onTime: gapOnTime(rate, interrupter) },
+    { limiter: "duty", onTime: dutyOnTime(rate, interrupter) },
+  ];
+  if (!load) return own;
+  return [
+    ...own,
+    ...load.ceilings,
+    { limiter: "bank current", onTime: meanOnTime(rate, load, "bankTime") },
+    { limiter: "mains current", onTime: meanOnTime(rate, load, "mainsTime") },
+    { limiter: "bus voltage", onTime: meanOnTime(rate, load, "busTime") },
+    { limiter: "junction", onTime: junctionOnTime(rate, load) },
+  ];
+}
+
+/**
+ * The longest on-time at a repetition rate. Every limit falls, or stays, as the rate rises.
+ * @param rate Hz, above zero
+ * @param load null where what bursts cost is not known: the interrupter's own limits alone
+ */
+export function rateLimit(
+  rate: number,
+  interrupter: Interrupter,
+  load: CoilLoad | null,
+): Omit<NoteLimit, "key"> {
+  const least = candidates(rate, interrupter, load).reduce((a, b) => (b.onTime < a.onTime ? b : a));
+  const onTime = least.onTime < SHORTEST_PULSE * 1e-9 ? null : least.onTime;
+  return { rate, onTime, limitedBy: least.limiter };
+}
+
+/** G1 to C7, the range of usual scores. */
+export const LOWEST_KEY = 31;
+export const HIGHEST_KEY = 96;
+
+/** The limits of each key from one to another, in equal temperament. */
+export function noteLimits(
+  interrupter: Interrupter,
+  load: CoilLoad | null,
+  lowest = LOWEST_KEY,
+  highest = HIGHEST_KEY,
+): NoteLimit[] {
+  return Array.from({ length: highest - lowest + 1 }, (_, index) => {
+    const key = lowest + index;
+    return { key, ...rateLimit(keyFrequency(key), interrupter, load) };
+  });
+}

@@ -1,0 +1,240 @@
+/** What a design's bursts cost by their on-time, and what its parts allow: read by score and live keyboard. */
+import { dissipationResistance } from "../calc/circuit/bank";
+import type { BurstDrive } from "../calc/circuit/burstDrive";
+import type { BurstResult } from "../calc/circuit/burstResult";
+import { noLoadBusVoltage, rectifierUnderLoad } from "../calc/circuit/rectifier";
+import { switchLosses } from "../calc/circuit/switchLosses";
+import type { DesignParts, FosterElement } from "../calc/design-parts";
+import { type BurstCost, costCurve, longestWithin, neverFalling } from "../calc/music/burstCost";
+import { type CoilLoad, meanWindow, type SupplyPoint } from "../calc/music/coilLoad";
+import type { Design } from "../design/design";
+import { designBursts } from "./evaluate";
+import { stage } from "./stage";
+import { type BurstCase, runBurst } from "./stages/burst";
+import { meanFrequency } from "./stages/burstOutcome";
+
+type LoadParts = Pick<DesignParts, "tank" | "drive" | "interrupter" | "air">;
+
+const ON_TIMES = 16;
+const POWERS = 32;
+/** Part of each limit that is used: the rest is for what lies between the table's on-times and powers. */
+const USED_PART = 0.97;
+/** Part of its no-load voltage that the bus may fall to; common practice, no source. */
+const LEAST_BUS = 0.75;
+/** s by which an on-time stays short of the moment when the current limit would end it. */
+const SHORT_OF_LIMIT = 2e-9;
+
+/**
+ * One unit of the bank to still air: a case of some 50 cm² at 10 W/(m²K), natural convection and radiation together,
+ * and 30 g at 1 J/(g·K). An order of magnitude, no source for any one capacitor.
+ */
+const BANK_THERMAL: FosterElement = { resistance: 20, timeConstant: 600 };
+
+/** What a burst takes and leaves, before it is set against any limit. */
+interface Simulated {
+  onTime: number;
+  burst: BurstResult;
+  /** J that a turn-off at the worst phase adds: the on-time of a note may end anywhere in a half cycle */
+  worstTurnOff: number;
+}
+
+/** The largest current about the end of the drive, A. */
+function currentAtEnd({ halfCycles, driveEnd }: BurstResult): number {
+  const last = halfCycles.filter(({ from }) => from < driveEnd).slice(-2);
+  return last.reduce((most, { peakCurrent }) => Math.max(most, peakCurrent), 0);
+}
+
+function simulate(burstCase: BurstCase, onTime: number): Simulated | null {
+  const drive: BurstDrive = { ...burstCase.drive, onTime };
+  const burst = runBurst({ ...burstCase, drive, options: { ...burstCase.options, waveform: false } });
+  if (!burst) return null;
+  const missed = currentAtEnd(burst) - Math.max(0, burst.turnOffs.at(-1)?.current ?? 0);
+  const worstTurnOff = Math.max(0, missed) * drive.turnOffEnergyPerVoltAmpere * drive.busVoltage;
+  return { onTime, burst, worstTurnOff };
+}
+
+/** The last half cycle that is driven takes the worst turn-off. */
+function withWorstTurnOff({ burst, worstTurnOff }: Simulated): BurstResult {
+  const last = burst.halfCycles.findLastIndex(({ from }) => from < burst.driveEnd);
+  const halfCycles = burst.halfCycles.map((half, index) =>
+    index === last ? { ...half, turnOffEnergy: half.turnOffEnergy + worstTurnOff } : half,
+  );
+  return { ...burst, halfCycles };
+}
+
+/** W that brings a falling or rising quantity of the supply to a limit; Infinity where no power of the table does. */
+function powerAt(supply: readonly SupplyPoint[], passed: (point: SupplyPoint) => number): number {
+  const upper = supply.findIndex((point) => passed(point) > 0);
+  if (upper < 0) return Number.POSITIVE_INFINITY;
+  if (upper === 0) return 0;
+  const [a, b] = [supply[upper - 1], supply[upper]];
+  return a.power + (passed(a) / (passed(a) - passed(b))) * (b.power - a.power);
+}
+
+interface Allowed {
+  /** W */
+  mains: number;
+  bus: number;
+  /** A² of the whole bank */
+  bank: number;
+}
+
+function energyOf({ burst, worstTurnOff }: Simulated): number {
+  const { supplied, returned, turnOff } = burst.energy;
+  return Math.max(0, supplied - returned + turnOff + worstTurnOff);
+}
+
+function cost({ drive, tank, interrupter }: LoadParts, simulated: Simulated, allowed: Allowed): BurstCost {
+  const { onTime, burst } = simulated;
+  const losses = switchLosses(drive, withWorstTurnOff(simulated), 0);
+  const energy = energyOf(simulated);
+  const resistance = dissipationResistance(tank.unit, meanFrequency(burst) ?? 0);
+  return {
+    onTime,
+    energy,
+    switchHeat: losses.conductionEnergy + losses.turnOffEnergy,
+    junctionRise: losses.rise.firstBurst,
+    bankHeat: (burst.squareCurrentTime / tank.strings ** 2) * resistance,
+    lasts: Math.min(burst.primaryEnd, onTime + interrupter.shortestGap),
+    sag: burst.reservoirSag,
+    mainsTime: energy / allowed.mains,
+    busTime: energy / allowed.bus,
+    bankTime: burst.squareCurrentTime / allowed.bank,
+  };
+}
+
+/** The supply under powers up to what the worst duty could ask for, closer together where they are low. */
+function supplyPoints({ drive }: LoadParts, most: number): SupplyPoint[] {
+  const { supply, reservoirCapacitance } = drive;
+  const loaded = Array.from({ length: POWERS }, (_, index) => {
+    const power = most * ((index + 1) / POWERS) ** 2;
+    const { mainsCurrent, lowestVoltage } = rectifierUnderLoad({ supply, reservoirCapacitance, power });
+    return { power, mainsCurrent, busVoltage: lowestVoltage };
+  });
+  return [{ power: 0, mainsCurrent: 0, busVoltage: noLoadBusVoltage(supply) }, ...loaded];
+}
+
+/** s: capacitance times the inner resistance, which is the fall of the mean voltage by the mean current. */
+function busLag({ drive }: LoadParts, supply: readonly SupplyPoint[]): number {
+  const [rest, loaded] = [supply[0], supply[Math.ceil(POWERS / 2)]];
+  const current = loaded.power / loaded.busVoltage;
+  const resistance = current > 0 ? (rest.busVoltage - loaded.busVoltage) / current : 0;
+  return Math.max(1e-6, resistance * drive.reservoirCapacitance);
+}
+
+function allowedBy(
+  design: LoadParts,
+  supply: readonly SupplyPoint[],
+  leastBus: number,
+  sag: number,
+): Allowed {
+  const { circuitCurrent } = design.drive.supply;
+  const { unit, strings } = design.tank;
+  return {
+    mains: powerAt(supply, ({ mainsCurrent }) => mainsCurrent - USED_PART * circuitCurrent),
+    bus: powerAt(supply, ({ busVoltage }) => leastBus + sag - busVoltage) * USED_PART,
+    bank: (USED_PART * unit.rmsCurrent * strings) ** 2,
+  };
+}
+
+type Ceiling = CoilLoad["ceilings"][number];
+
+/** s at which a peak of the burst first reaches a limit. */
+function peakCeiling(
+  simulated: readonly Simulated[],
+  peak: (burst: BurstResult) => number,
+  limit: number,
+): number {
+  const onTimes = simulated.map(({ onTime }) => onTime);
+  return longestWithin({ onTimes, values: simulated.map(({ burst }) => peak(burst)) }, USED_PART * limit);
+}
+
+function peakCeilings({ tank }: LoadParts, simulated: readonly Simulated[]): Ceiling[] {
+  const { unit, unitsInSeries, strings } = tank;
+  return [
+    {
+      limiter: "bank voltage",
+      onTime: peakCeiling(
+        simulated,
+        ({ peakBankVoltage }) => peakBankVoltage,
+        unit.dcVoltage * unitsInSeries,
+      ),
+    },
+    {
+      limiter: "bank peak current",
+      onTime: peakCeiling(
+        simulated,
+        ({ peakPrimaryCurrent }) => peakPrimaryCurrent.value,
+        unit.peakCurrent * strings,
+      ),
+    },
+  ];
+}
+
+/** Where the limit ends the burst a longer on-time is none; where it ends half cycles the burst goes on within it. */
+function limitCeiling({ drive }: LoadParts, { limitReachedAt }: BurstResult): Ceiling[] {
+  if (limitReachedAt === null || drive.overCurrentAction === "end half cycle") return [];
+  return [{ limiter: "over-current limit", onTime: limitReachedAt - SHORT_OF_LIMIT }];
+}
+
+function simulatedUpTo(burstCase: BurstCase, longest: number): Simulated[] {
+  return Array.from({ length: ON_TIMES }, (_, index) =>
+    simulate(burstCase, (longest * (index + 1)) / ON_TIMES),
+  ).filter((each) => each !== null);
+}
+
+function loadOf(design: LoadParts, simulated: readonly Simulated[], ceilings: Ceiling[]): CoilLoad {
+  const { interrupter, drive, air } = design;
+  const noLoad = noLoadBusVoltage(drive.supply);
+  const leastBusVoltage = LEAST_BUS * noLoad;
+  const mostPower = simulated.reduce(
+    (most, each) => Math.max(most, (energyOf(each) / each.onTime) * interrupter.dutyLimit),
+    0,
+  );
+  const supply = supplyPoints(design, 1.5 * mostPower);
+  const deepest = simulated.reduce((most, { burst }) => Math.max(most, burst.reservoirSag), 0);
+  const sag = Math.min(deepest, 0.5 * (noLoad - leastBusVoltage));
+  const allowed = allowedBy(design, supply, leastBusVoltage, sag);
+  const costs = neverFalling(simulated.map((each) => cost(design, each, allowed)));
+  const sagCeiling = longestWithin(
+    costCurve(costs, (each) => each.sag),
+    sag,
+  );
+  return {
+    costs,
+    ceilings: [...ceilings, { limiter: "bus voltage", onTime: sagCeiling }],
+    thermal: drive.switch.thermal,
+    caseTemperature: drive.switch.caseTemperature,
+    junctionLimit: drive.switch.junctionLimit,
+    airTemperature: air.temperature,
+    bankThermal: BANK_THERMAL,
+    supply,
+    circuitCurrent: drive.supply.circuitCurrent,
+    leastBusVoltage,
+    busLag: busLag(design, supply),
+    window: meanWindow(interrupter.dutyWindow),
+  };
+}
+
+const loadStage = stage(
+  ({ tank, drive, interrupter, air }): LoadParts => ({ tank, drive, interrupter, air }),
+  (parts, burstCase: BurstCase): CoilLoad | null => {
+    const longest = simulate(burstCase, parts.interrupter.longestOnTime);
+    if (!longest) return null;
+    const limit = limitCeiling(parts, longest.burst);
+    const last = Math.min(parts.interrupter.longestOnTime, ...limit.map(({ onTime }) => onTime));
+    const simulated = simulatedUpTo(burstCase, last);
+    return loadOf(parts, simulated, [...limit, ...peakCeilings(parts, simulated)]);
+  },
+);
+
+/**
+ * What bursts cost, from the design's own burst with its spark, at a full bus, on-times up to the interrupter's
+ * longest or to where the current limit ends the burst. Accuracy: that of the burst; between the table's on-times
+ * costs are met from above within the part of each limit that is kept back.
+ * @returns null where the design's circuits have no solution
+ */
+export function coilLoad(design: Design): CoilLoad | null {
+  const bursts = designBursts(design);
+  return bursts && loadStage(design, bursts.loaded.case);
+}

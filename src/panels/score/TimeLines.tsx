@@ -1,0 +1,103 @@
+import type { TimeLine } from "../../calc/music/timeLine";
+import type { ScoreQuantity, WorstMoment } from "../../calc/music/worstMoments";
+import type { ResultEntry } from "../../evaluation/register/entry";
+import { clock } from "../../evaluation/scoreFindings";
+import { SCORE_RESULTS } from "../../evaluation/scoreResults";
+import { Slip } from "../../ui/Slip";
+import { formatQuantity } from "../../units/format";
+import { useUnitSystem } from "../../workbench/hooks";
+import { Provenance } from "../parts/Provenance";
+import styles from "./TimeLines.module.css";
+import { linePath, type Span, spanOf, yAt } from "./timeLinePath";
+
+const WIDTH = 900;
+const HEIGHT = 46;
+
+function valuesOf({ duty, load }: TimeLine, quantity: ScoreQuantity): readonly number[] {
+  if (quantity === "duty") return duty;
+  return load ? load[quantity] : [];
+}
+
+interface PlotProps {
+  values: readonly number[];
+  moment: WorstMoment;
+  span: Span;
+  duration: number;
+  spoken: string;
+}
+
+function Plot({ values, moment, span, duration, spoken }: PlotProps) {
+  const x = (moment.time / duration) * WIDTH;
+  const limitY = moment.limit === null ? null : yAt(moment.limit, span, HEIGHT);
+  return (
+    <svg
+      className={styles.plot}
+      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      preserveAspectRatio="none"
+      role="img"
+      aria-label={spoken}
+    >
+      <path className={styles.area} d={`${linePath(values, span, WIDTH, HEIGHT)}V${HEIGHT}H0Z`} />
+      <path className={styles.curve} d={linePath(values, span, WIDTH, HEIGHT)} />
+      {limitY !== null && <path className={styles.limit} d={`M0 ${limitY}H${WIDTH}`} />}
+      <path className={styles.worst} d={`M${x} 0V${HEIGHT}`} />
+    </svg>
+  );
+}
+
+function Caption({ entry, moment }: { entry: ResultEntry; moment: WorstMoment }) {
+  const system = useUnitSystem();
+  const text = (value: number | null) => formatQuantity(value, entry.dimension, system, 4).text;
+  const limit = moment.limit === null ? "" : ` of ${text(moment.limit)}`;
+  return (
+    <figcaption className={styles.caption}>
+      <Slip
+        title={`${entry.label}, ${entry.symbol}`}
+        name={`${entry.label}: where it comes from`}
+        className={styles.label}
+        mark={entry.label}
+        role="dialog"
+      >
+        {({ open, close }) => open && <Provenance entry={entry} close={close} />}
+      </Slip>
+      <span>
+        {text(moment.value)}
+        {limit} at {clock(moment.time)}
+      </span>
+    </figcaption>
+  );
+}
+
+interface TimeLinesProps {
+  name: string;
+  line: TimeLine;
+  moments: readonly WorstMoment[];
+  duration: number;
+}
+
+/** What the score does to a coil, one line a quantity beneath the notes, limits dashed, the worst moment marked. */
+export function TimeLines({ name, line, moments, duration }: TimeLinesProps) {
+  const system = useUnitSystem();
+  return (
+    <div className={styles.lines}>
+      {moments.map((moment) => {
+        const entry = SCORE_RESULTS[moment.quantity];
+        const values = valuesOf(line, moment.quantity);
+        const worst = formatQuantity(moment.value, entry.dimension, system, 4).text;
+        return (
+          <figure key={moment.quantity} className={styles.line}>
+            <Caption entry={entry} moment={moment} />
+            <Plot
+              values={values}
+              moment={moment}
+              span={spanOf(values, moment)}
+              duration={duration}
+              spoken={`${entry.label} of the ${name} coil along the score, at worst ${worst}`}
+            />
+          </figure>
+        );
+      })}
+      <p className={styles.note}>Dashed: limit. Dotted: worst moment. Means over the window of the limits.</p>
+    </div>
+  );
+}

@@ -1,0 +1,121 @@
+import { useMemo, useState } from "react";
+import { coilLimits } from "../../../calc/music/coilLimits";
+import type { CoilLoad, Limiter } from "../../../calc/music/coilLoad";
+import { keyFrequency } from "../../../calc/music/equalTemperament";
+import type { LiveTone } from "../../../calc/music/liveGate";
+import { rateLimit } from "../../../calc/music/noteLimits";
+import { wantedOnTime } from "../../../calc/music/noteOnTime";
+import type { Arrangement } from "../../../design/arrangement";
+import type { Design } from "../../../design/design";
+import { arrangementFields } from "../../../design/fields/score";
+import { Button } from "../../../ui/Button";
+import { formatQuantity } from "../../../units/format";
+import { useUnitSystem } from "../../../workbench/hooks";
+import { workbench } from "../../../workbench/session";
+import { ScoreQuantity } from "../ScoreQuantity";
+import { Keys } from "./Keys";
+import styles from "./Live.module.css";
+import { keyOf, Reading, TONE } from "./Reading";
+import { useLiveGate } from "./useLiveGate";
+import { useMidiInput } from "./useMidiInput";
+
+const FULL_VELOCITY = 127;
+
+function setOnTime(onTime: number): void {
+  workbench.editShow("Change arrangement", (show) => ({
+    ...show,
+    arrangement: { ...show.arrangement, onTime },
+  }));
+}
+
+/** What shortens a tone; null where nothing does. */
+function shortenedBy(
+  { rate, onTime }: LiveTone,
+  { interrupter }: Design,
+  load: CoilLoad | null,
+): Limiter | null {
+  const limit = rateLimit(rate, interrupter, load);
+  return (limit.onTime ?? 0) < onTime ? limit.limitedBy : null;
+}
+
+interface LiveCoilProps {
+  design: Design;
+  /** null where the design has no solution */
+  load: CoilLoad | null;
+  arrangement: Arrangement;
+}
+
+/** One coil's gate under the fingers. */
+export function LiveCoil({ design, load, arrangement }: LiveCoilProps) {
+  const system = useUnitSystem();
+  const { interrupter } = design;
+  const limits = useMemo(
+    () => coilLimits(interrupter, arrangement.voices, load),
+    [interrupter, arrangement.voices, load],
+  );
+  const playing = useLiveGate(limits);
+  const { press, release, releaseAll, tones } = playing;
+  const [pointedAt, setPointedAt] = useState<number | null>(null);
+  const toneOf = (key: number, velocity = FULL_VELOCITY): LiveTone => {
+    const rate = keyFrequency(key);
+    return { id: String(key), rate, onTime: wantedOnTime(arrangement, velocity / FULL_VELOCITY, rate) };
+  };
+  const midi = useMidiInput({
+    onNote: (key, velocity) => press(toneOf(key, velocity)),
+    onRelease: (key) => release(String(key)),
+    onSilence: releaseAll,
+  });
+  const single = tones.some(({ id }) => id === TONE);
+  const sounding = new Set(tones.flatMap((each) => keyOf(each) ?? []));
+  const { repetitionRate, onTime } = interrupter;
+  const rateText = formatQuantity(repetitionRate, "frequency", system, 3).text;
+  const onTimeText = formatQuantity(onTime, "time", system, 3).text;
+  return (
+    <>
+      <div className={styles.ways}>
+        <ScoreQuantity
+          field={arrangementFields.onTime}
+          label="On-time under the keys"
+          value={arrangement.onTime}
+          onCommit={setOnTime}
+        />
+      </div>
+      {load === null && (
+        <p role="status">
+          The design has no solution: what bursts cost is not known, and the interrupter's limits alone are
+          kept.
+        </p>
+      )}
+      <Keys
+        sounding={sounding}
+        limiterOf={(key) => shortenedBy(toneOf(key), design, load)}
+        onPoint={setPointedAt}
+        onPress={(key) => press(toneOf(key))}
+        onRelease={(key) => release(String(key))}
+        onReleaseAll={() => {
+          for (const key of sounding) release(String(key));
+        }}
+      />
+      <div className={styles.ways}>
+        <Button
+          aria-pressed={single}
+          onClick={() => (single ? release(TONE) : press({ id: TONE, rate: repetitionRate, onTime }))}
+        >
+          {single ? "Stop the single tone" : "Play the single tone"}
+        </Button>
+        <span>
+          {rateText} at {onTimeText}, as the design's interrupter is set
+        </span>
+        {midi.connect && <Button onClick={midi.connect}>Connect a MIDI keyboard</Button>}
+        <Button onClick={releaseAll}>Silence</Button>
+        <span role="status">{midi.state}</span>
+      </div>
+      <Reading
+        playing={playing}
+        limits={limits}
+        design={design}
+        pointed={pointedAt === null || sounding.has(pointedAt) ? null : toneOf(pointedAt)}
+      />
+    </>
+  );
+}

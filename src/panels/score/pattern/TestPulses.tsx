@@ -1,0 +1,101 @@
+import { useMemo, useState } from "react";
+import { coilLimits } from "../../../calc/music/coilLimits";
+import type { CoilLoad } from "../../../calc/music/coilLoad";
+import type { Coil } from "../../../calc/music/lane";
+import { type PatternGate, type PulsePattern, patternGate } from "../../../calc/music/pulsePattern";
+import type { Design } from "../../../design/design";
+import type { CoilDesigns } from "../../../workbench/scoreScheduling";
+import { CoilChoice } from "../CoilChoice";
+import { Player } from "../Player";
+import styles from "../Score.module.css";
+import { ScoreQuantity } from "../ScoreQuantity";
+import { TakeAway } from "../TakeAway";
+import { useCoilLoads } from "../useCoilLoads";
+import { patternFields } from "./patternFields";
+
+const KEYS = ["pulses", "rate", "onTime", "pause", "groups"] as const;
+const VOICES = 1;
+
+const FIRST: PulsePattern = {
+  pulses: patternFields.pulses.default ?? 1,
+  rate: patternFields.rate.default ?? 1,
+  onTime: patternFields.onTime.default ?? 0,
+  pause: patternFields.pause.default ?? 0,
+  groups: patternFields.groups.default ?? 1,
+};
+
+/** How many pulses came of those that were asked for, and what became of the others. */
+function outcomeText({ gate, asked, changed }: PatternGate): string {
+  const changes = Object.entries(changed).map(([change, count]) => `${count} × ${change}`);
+  const made = `${gate.starts.length} of ${asked} pulses`;
+  return changes.length === 0 ? `${made}, as asked for.` : `${made}: ${changes.join(", ")}.`;
+}
+
+interface PatternOfProps {
+  pattern: PulsePattern;
+  coil: Coil;
+  design: Design;
+  load: CoilLoad | null;
+}
+
+/** The pattern within the limits of one coil, to be heard and taken away. */
+function PatternOf({ pattern, coil, design, load }: PatternOfProps) {
+  const made = useMemo(
+    () => patternGate(pattern, coilLimits(design.interrupter, VOICES, load)),
+    [pattern, design.interrupter, load],
+  );
+  const gates = useMemo(() => ({ [coil]: made.gate }), [coil, made]);
+  const revision = JSON.stringify([coil, pattern, made.gate.starts.length]);
+  return (
+    <>
+      <p role="status">{outcomeText(made)}</p>
+      <Player key={revision} gates={gates} duration={made.duration} />
+      <TakeAway gates={gates} duration={made.duration} title="test pulses" disabled={false} />
+    </>
+  );
+}
+
+function TestOf({ designs }: { designs: CoilDesigns }) {
+  const [coil, setCoil] = useState<Coil>("left");
+  const [pattern, setPattern] = useState(FIRST);
+  const loads = useCoilLoads(designs);
+  const chosen = designs[coil] ? coil : "left";
+  const design = designs[chosen];
+  const load = loads?.[chosen];
+  return (
+    <>
+      <p className={styles.line}>
+        So many pulses at a rate, a pause, and again: for the bench, at low bus voltage first.
+      </p>
+      <CoilChoice label="Coil under test" designs={designs} chosen={chosen} onChoose={setCoil} />
+      <div className={styles.fields}>
+        {KEYS.map((key) => (
+          <ScoreQuantity
+            key={key}
+            field={patternFields[key]}
+            value={pattern[key]}
+            onCommit={(value) => setPattern({ ...pattern, [key]: value })}
+          />
+        ))}
+      </div>
+      {design && load !== undefined ? (
+        <PatternOf pattern={pattern} coil={chosen} design={design} load={load} />
+      ) : (
+        <p role="status">Working out what bursts cost…</p>
+      )}
+    </>
+  );
+}
+
+/** Test pulses for one coil; nothing is made until it is opened. */
+export function TestPulses({ designs }: { designs: CoilDesigns }) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details className={styles.part} open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>
+        <h2 className={styles.heading}>Test pulses</h2>
+      </summary>
+      {open && <TestOf designs={designs} />}
+    </details>
+  );
+}

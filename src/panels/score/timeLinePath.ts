@@ -1,0 +1,32 @@
+/** Paths of the lines beneath the notes. */
+import type { WorstMoment } from "../../calc/music/worstMoments";
+
+export interface Span {
+  from: number;
+  to: number;
+}
+
+/** Room above and below, as a part of the span. */
+const ROOM = 0.08;
+
+/** From rest to the worst, or to the limit where there is one. */
+export function spanOf(values: readonly number[], { limit, value }: WorstMoment): Span {
+  const least = values.reduce((low, each) => Math.min(low, each), limit ?? value);
+  const most = values.reduce((high, each) => Math.max(high, each), limit ?? value);
+  const room = ROOM * (most - least || 1);
+  return { from: least - room, to: most + room };
+}
+
+export function yAt(value: number, { from, to }: Span, height: number): number {
+  return Number((height * (1 - (value - from) / (to - from))).toFixed(1));
+}
+
+/** Level through each step, and to the right edge. */
+export function linePath(values: readonly number[], span: Span, width: number, height: number): string {
+  const step = width / values.length;
+  const parts = values.map((value, index) => {
+    const y = yAt(value, span, height);
+    return `${index === 0 ? `M0 ${y}` : `V${y}`}H${((index + 1) * step).toFixed(1)}`;
+  });
+  return parts.join("");
+}
