@@ -1,5 +1,6 @@
 import { formatQuantity } from "../../units/format";
 import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/hooks";
+import { useQuietLead } from "../../workbench/quietLeadSearch";
 import { workbench } from "../../workbench/session";
 import { DesignField } from "../parts/DesignField";
 import { Group } from "../parts/Group";
@@ -18,13 +19,18 @@ const path = "drive.commutation.leadTime";
 /** s that a lead is set in: what a trimmer can be set to. */
 const STEP = 1e-8;
 
-/** The lead that lets the next pair come on at the current's zero, rounded up so that the dead time stays within it. */
+/** s, rounded up, so that what the lead has to span stays within it. */
+function toStep(lead: number): number {
+  return Number((Math.ceil(lead / STEP) * STEP).toPrecision(6));
+}
+
+/** The lead that lets the next pair come on at the current's zero. */
 function LeadProposal() {
   const system = useUnitSystem();
   const present = useDesign((design) => design.drive.commutation.leadTime);
   const lead = useEvaluation(({ drive }) => drive?.leadAcrossDeadTime ?? null);
   if (lead === null) return null;
-  const rounded = Number((Math.ceil(lead / STEP) * STEP).toPrecision(6));
+  const rounded = toStep(lead);
   const text = formatQuantity(rounded, "time", system, 3).text;
   return (
     <Proposal
@@ -33,6 +39,38 @@ function LeadProposal() {
       onTake={() => workbench.setValue(path, rounded, "take the proposed lead time")}
     >
       {`A lead time of ${text} lets the next pair come on just at the current's zero, with this delay and dead time.`}
+    </Proposal>
+  );
+}
+
+/** The lead that switches off least current over the whole burst, searched when it is asked for. */
+function QuietLead() {
+  const system = useUnitSystem();
+  const design = useDesign((each) => each);
+  const { found, state, search } = useQuietLead(design);
+  if (design.drive.commutation.mode === "fixed frequency") return null;
+  if (!found)
+    return (
+      <Proposal
+        take={state === "searching" ? "Searching …" : "Search it"}
+        taken={false}
+        disabled={state === "searching"}
+        onTake={search}
+      >
+        {state === "done"
+          ? "No lead was found: this design has no burst."
+          : "The lead with which the bridge switches off least current, over whole bursts."}
+      </Proposal>
+    );
+  const lead = toStep(found.leadTime);
+  const text = formatQuantity(lead, "time", system, 3).text;
+  return (
+    <Proposal
+      take={`Take ${text}`}
+      taken={Math.abs(design.drive.commutation.leadTime - lead) < STEP / 2}
+      onTake={() => workbench.setValue(path, lead, "take the quietest lead time")}
+    >
+      {`Least current is switched off with a lead of ${text}: ${formatQuantity(found.turnOffCurrent, "current", system, 3).text} RMS over the burst. Its dead time should be no longer than the lead allows.`}
     </Proposal>
   );
 }
@@ -50,6 +88,7 @@ export function CommutationGroup() {
       </Group>
       <Results ids={RESULTS} />
       <LeadProposal />
+      <QuietLead />
     </>
   );
 }

@@ -8,15 +8,17 @@ interface ProposalProps {
   take: string;
   /** already as proposed */
   taken: boolean;
+  /** cannot be taken just now */
+  disabled?: boolean;
   onTake: () => void;
 }
 
 /** A worked proposal under the fields that it would change, with the button that takes it. */
-export function Proposal({ children, take, taken, onTake }: ProposalProps) {
+export function Proposal({ children, take, taken, disabled = false, onTake }: ProposalProps) {
   return (
     <div className={styles.proposal}>
       <p className={styles.text}>{children}</p>
-      <Button disabled={taken} onClick={onTake}>
+      <Button disabled={taken || disabled} onClick={onTake}>
         {taken ? "As proposed" : take}
       </Button>
     </div>

@@ -27,6 +27,18 @@ describe("the proposals", () => {
     expect(design().drive.commutation.leadTime).toBe(1e-7);
   });
 
+  it("search the quietest lead over whole bursts, and forget it when the design changes", () => {
+    render(<ControlPanel />);
+    fireEvent.click(button("Search it"));
+    const said = screen.getByText(/Least current is switched off with a lead of/).textContent ?? "";
+    const [, lead] = /lead of (\d+)/.exec(said) ?? [];
+    // turn-off at the zero takes about the delay of 250 ns
+    expect(Number(lead)).toBeGreaterThan(200);
+    expect(Number(lead)).toBeLessThan(330);
+    act(() => workbench.setValue("drive.commutation.delay", 4e-7));
+    expect(button("Search it")).toBeEnabled();
+  });
+
   it("make a chain whose comparator agrees with the limit", () => {
     render(<ControlPanel />);
     fireEvent.click(button("Take it"));
