@@ -246,16 +246,6 @@ function settlingRung({ resistance, capacitance }: SparkLoad, step: number): num
   return Math.max(0, Math.ceil(Math.log2((4 * step) / settling)));
 }
 
-/** Part of the full load by which a renewed one is at least more than the one before: finer than most half cycles. */
-const LEAST_GROWTH = 1 / 64;
-
-/** Whether a load is worth renewing: the first is at once. */
-function hasGrown({ network, full }: BurstRun, load: SparkLoad): boolean {
-  if (!full.load || !network.load) return true;
-  const grown = load.capacitance - network.load.capacitance;
-  return grown >= LEAST_GROWTH * full.load.capacitance || load.capacitance === full.load.capacitance;
-}
-
 /** Renews the spark's load for the half cycle that begins. */
 export function growSpark(run: BurstRun): void {
   const { growth, full, drive } = run;
@@ -266,7 +256,7 @@ export function growSpark(run: BurstRun): void {
     run.brokeOutAt = highest.time;
   }
   const load = grownLoad(full.load, growth, run.time - run.brokeOutAt);
-  if (!load || !hasGrown(run, load)) return;
+  if (!load) return;
   const renewed = { ...full, load };
   run.sums.spark += renewLoad(run.network, renewed, run.here.x);
   run.network = renewed;
