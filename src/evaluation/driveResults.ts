@@ -4,7 +4,6 @@ import type { GateInterval, Waveform } from "../calc/circuit/burstRecord";
 import type { RunningFrequency } from "../calc/circuit/burstResult";
 import type { SenseProposal } from "../calc/circuit/currentTransformer";
 import type { EnergyAccount } from "../calc/circuit/energyAccount";
-import type { BankResult } from "./evaluation";
 
 /** Largest values of each half cycle, at their times. */
 export interface Envelope {
@@ -49,6 +48,15 @@ export interface BurstGroup extends BurstOutcome {
   windingGradient: number;
   /** V/m between primary and winding, mean over the shortest gap; null without a primary that stands free */
   gapField: number | null;
+}
+
+/** Of the bank of capacitors, what follows from its units and the primary alone. */
+export interface BankResult {
+  capacitance: number;
+  peakVoltageRating: number;
+  units: number;
+  /** null while the primary has no solution */
+  characteristicImpedance: number | null;
 }
 
 /** The bank with what the burst, repeated, asks of each of its units. */

@@ -2,8 +2,9 @@
 import { bankCapacitance } from "../calc/circuit/bankCapacitance";
 import type { Network } from "../calc/circuit/network";
 import type { Design } from "../design/design";
+import type { BankResult } from "./driveResults";
 import { mostEnergyTap } from "./energySweep";
-import type { BankResult, DriveEvaluation, Evaluation, FieldEvaluation, SecondaryResult } from "./evaluation";
+import type { DriveEvaluation, Evaluation, FieldEvaluation, SecondaryResult } from "./evaluation";
 import { findings } from "./findings";
 import { solve } from "./solved";
 import { type Bursts, burstStage } from "./stages/burst";

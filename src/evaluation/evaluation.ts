@@ -2,7 +2,7 @@
  * Everything that is computed from a design, all in SI units. Never saved as truth, never edited.
  * A result's id is its dotted path here. A group that cannot be solved is null, with an error finding.
  */
-import type { BurstGroup, DriveResult, TankResult } from "./driveResults";
+import type { BankResult, BurstGroup, DriveResult, TankResult } from "./driveResults";
 import type { Finding } from "./finding";
 
 export interface ProfilePoint {
@@ -79,15 +79,6 @@ export interface CouplingResult {
   /** of the whole primary circuit, leads included */
   circuit: number;
   mutualInductance: number;
-}
-
-/** Of the bank of capacitors, what follows from its units and the primary alone. */
-export interface BankResult {
-  capacitance: number;
-  peakVoltageRating: number;
-  units: number;
-  /** null while the primary has no solution */
-  characteristicImpedance: number | null;
 }
 
 /** One of the losses of a circuit. */

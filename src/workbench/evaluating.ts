@@ -1,7 +1,6 @@
 /** Keeps the evaluation in step with the open design: asks at each change, takes what is not stale. */
 import type { StoreApi } from "zustand/vanilla";
-import type { TankResult } from "../evaluation/driveResults";
-import type { BankResult } from "../evaluation/evaluation";
+import type { BankResult, TankResult } from "../evaluation/driveResults";
 import { NO_STRESS } from "../evaluation/stages/tankStress";
 import { burstKey } from "./energySweeping";
 import type { Evaluator, EvaluatorReply } from "./evaluator";

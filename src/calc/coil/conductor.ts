@@ -23,10 +23,17 @@ const CONDUCTORS: Record<ConductorMaterial, ConductorData> = {
 
 const REFERENCE_TEMPERATURE = 293.15;
 
-/** Ω·m at `temperature` K; the linear law of IEC 60028 holds from about −50 to 200 °C. */
+/** Of the resistivity at 20 °C: what impurities leave in cold metal of ordinary purity (common practice, no source). */
+const RESIDUAL = 0.02;
+
+/**
+ * Ω·m at `temperature` K; the linear law of IEC 60028 holds from about −50 to 200 °C. Far below, where it would
+ * fall to zero, the residual resistivity stands.
+ */
 export function resistivity(material: ConductorMaterial, temperature: number): number {
   const { resistivity: atReference, temperatureCoefficient } = CONDUCTORS[material];
-  return atReference * (1 + temperatureCoefficient * (temperature - REFERENCE_TEMPERATURE));
+  const linear = 1 + temperatureCoefficient * (temperature - REFERENCE_TEMPERATURE);
+  return atReference * Math.max(linear, RESIDUAL);
 }
 
 /** Ω, direct-current resistance of round wire; lengths in m, resistivity in Ω·m. */

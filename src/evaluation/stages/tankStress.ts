@@ -8,8 +8,7 @@ import {
 } from "../../calc/circuit/bank";
 import type { BurstResult } from "../../calc/circuit/burstResult";
 import type { DesignParts, Tank } from "../../calc/design-parts";
-import type { TankResult } from "../driveResults";
-import type { BankResult } from "../evaluation";
+import type { BankResult, TankResult } from "../driveResults";
 import { meanFrequency } from "./burstOutcome";
 
 /** Relative difference from the wanted capacitance that passes: the tap takes it up. */
