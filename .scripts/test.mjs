@@ -24,7 +24,7 @@ function run(module, args, stdio) {
     stdio,
     encoding: "utf8",
     maxBuffer: 1e8,
-    env: { ...process.env, TZ: "UTC" },
+    env: { ...process.env, TZ: "UTC", VITE_CONFIG_NATIVE_IGNORE_WARNING: "true" },
   });
 }
 
