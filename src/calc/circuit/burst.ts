@@ -16,6 +16,7 @@ import {
   openLadder,
   presentLadder,
   railDriving,
+  STEPS_PER_RUNG,
   settle,
   startRun,
 } from "./burstRun";
@@ -69,7 +70,7 @@ function arrive(run: BurstRun, time: number): void {
   if (run.direction !== 0) bookPrimary(run, time);
   [run.here, run.there] = [run.there, run.here];
   run.time += time;
-  if (run.rung > 0) run.rung--;
+  run.settling = Math.max(0, run.settling - 1);
   takeSample(record, run.time, run.here.x, run.bank);
 }
 
@@ -112,7 +113,8 @@ function bookTurnOff(run: BurstRun): void {
   gateOff(record, run.time);
   record.turnOffs.push({ time: run.time, current });
   if (current > 0)
-    record.halfCycle.turnOffEnergy += drive.turnOffEnergyPerVoltAmpere * current * busVoltage(run);
+    record.halfCycle.turnOffEnergy +=
+      drive.turnOffEnergyPerVoltAmpere * current * Math.max(0, busVoltage(run));
 }
 
 function switchGates(run: BurstRun): void {
@@ -135,7 +137,7 @@ function step(run: BurstRun): void {
     switchGates(run);
     return;
   }
-  let time = Math.min(left, longest / 2 ** run.rung);
+  let time = Math.min(left, longest / 2 ** Math.ceil(run.settling / STEPS_PER_RUNG));
   advance(run, time);
   const shorter = shortenedToPeak(run, time);
   if (shorter < time) {

@@ -77,8 +77,8 @@ export interface BurstRun {
   /** integrals at the last half cycle's end */
   before: { squareCurrent: number; charge: number };
   record: BurstRecord;
-  /** the longest rung that may be taken now: lower ones just after the load was renewed, to follow its settling */
-  rung: number;
+  /** steps in which a renewed load still settles, each STEPS_PER_RUNG of them twice as long as those before */
+  settling: number;
   /** J, at a half cycle's end */
   largestSecondaryEnergy: number;
   steps: number;
@@ -154,7 +154,7 @@ export function startRun(full: Network, drive: BurstDrive, options: BurstOptions
       options.baseCurrentRatios ?? [],
       options.waveform ?? true,
     ),
-    rung: 0,
+    settling: 0,
     largestSecondaryEnergy: 0,
     steps: 0,
   };
@@ -240,10 +240,13 @@ function stop(run: BurstRun): void {
   run.here.x[SOURCE] = 0;
 }
 
-/** Rungs below the longest at which a renewed load is first followed: a quarter of the time it settles in. */
-function settlingRung({ resistance, capacitance }: SparkLoad, step: number): number {
-  const settling = Math.max(resistance, LEAST_SPARK_RESISTANCE) * capacitance;
-  return Math.max(0, Math.ceil(Math.log2((4 * step) / settling)));
+/** Two of a length keep the integrals of an exponential settling to 1e-3 of it. */
+export const STEPS_PER_RUNG = 2;
+
+/** Steps in which a renewed load is followed, from a quarter of the time it settles in up to the longest. */
+function settlingSteps({ resistance, capacitance }: SparkLoad, step: number): number {
+  const time = Math.max(resistance, LEAST_SPARK_RESISTANCE) * capacitance;
+  return STEPS_PER_RUNG * Math.max(0, Math.ceil(Math.log2((4 * step) / time)));
 }
 
 /** Renews the spark's load for the half cycle that begins. */
@@ -261,7 +264,7 @@ export function growSpark(run: BurstRun): void {
   run.sums.spark += renewLoad(run.network, renewed, run.here.x);
   run.network = renewed;
   Object.assign(run, ladders(renewed, drive, run.conducting.step));
-  run.rung = settlingRung(load, run.conducting.step);
+  run.settling = settlingSteps(load, run.conducting.step);
 }
 
 /** V of the whole bus. */

@@ -66,7 +66,7 @@ describe("a burst", () => {
         const growth = { breakoutVoltage: 2e4, rate: 4000, length: 0.7 };
         expectSensible(simulateBurst(network, drive, { growth })!);
       }),
-      { ...SEEDED, numRuns: 100 },
+      { ...SEEDED, numRuns: 200 },
     );
   });
 
