@@ -1,6 +1,6 @@
 /** npm run bench: what an evaluation costs, in plain Node, warm. No test depends on these figures. */
 import { pierHallLeft } from "../../src/design/examples";
-import { evaluate } from "../../src/evaluation/evaluate";
+import { evaluate, evaluateField } from "../../src/evaluation/evaluate";
 import { playScore } from "../../src/workbench/scoreScheduling";
 import { burstBenches } from "./bursts";
 import { type Bench, type Measured, measure, seeded, table } from "./harness";
@@ -28,11 +28,17 @@ function tapChanged(): typeof example {
 
 const BENCHES: Bench[] = [
   {
-    name: "full evaluation of the example, nothing remembered",
+    name: "the full field model, nothing remembered: what an edit shows within the frame",
     goal: 12,
+    run: () => evaluateField(everythingChanged()),
+  },
+  { name: "the field model, tap alone changed", goal: 3, run: () => evaluateField(tapChanged()) },
+  {
+    name: "full evaluation, response curves and both bursts with it, nothing remembered",
+    goal: 16,
     run: () => evaluate(everythingChanged()),
   },
-  { name: "tap alone changed", goal: 3, run: () => evaluate(tapChanged()) },
+  { name: "the full evaluation, tap alone changed", goal: null, run: () => evaluate(tapChanged()) },
   {
     name: "ten minutes of three voices for a pair, schedules and duty lines",
     goal: 500,
