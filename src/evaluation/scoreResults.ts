@@ -5,7 +5,7 @@ import type { ResultEntry } from "./register/entry";
 const BURSTS =
   "Every burst alone, at a full bus, with the design's spark; ringing into the next burst is left out.";
 const BURST_ACCURACY =
-  "That of the burst; costs between the simulated on-times are met from above within 3 %.";
+  "That of the burst, met from above by some 10 %: each on-time is taken to end at its worst phase.";
 
 export const SCORE_RESULTS: Record<ScoreQuantity, ResultEntry> = {
   duty: {

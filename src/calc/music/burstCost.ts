@@ -24,7 +24,7 @@ export interface BurstCost {
 
 export type CostName = Exclude<keyof BurstCost, "onTime">;
 
-/** A quantity against on-time: straight from the origin and between its points, rising or level. */
+/** A quantity against on-time, rising or level: straight between its points, below the first as there. */
 export interface CostCurve {
   onTimes: number[];
   values: number[];
@@ -49,16 +49,18 @@ function firstAtLeast(sorted: readonly number[], value: number): number {
 export function valueAt({ onTimes, values }: CostCurve, onTime: number): number {
   if (onTimes.length === 0) return 0;
   const upper = Math.min(firstAtLeast(onTimes, onTime), onTimes.length - 1);
-  const [from, base] = upper === 0 ? [0, 0] : [onTimes[upper - 1], values[upper - 1]];
+  if (upper === 0) return values[0];
+  const [from, base] = [onTimes[upper - 1], values[upper - 1]];
   return base + ((onTime - from) / (onTimes[upper] - from)) * (values[upper] - base);
 }
 
-/** The longest on-time of the curve whose value is not above one; Infinity where none of its points is. */
+/** The longest on-time whose value is not above one; 0 where even the first is, Infinity where none is. */
 export function longestWithin({ onTimes, values }: CostCurve, limit: number): number {
   const upper = values.findIndex((value) => value > limit);
   if (upper < 0) return Number.POSITIVE_INFINITY;
-  const [from, base] = upper === 0 ? [0, 0] : [onTimes[upper - 1], values[upper - 1]];
-  return Math.max(0, from + ((limit - base) / (values[upper] - base)) * (onTimes[upper] - from));
+  if (upper === 0) return 0;
+  const [from, base] = [onTimes[upper - 1], values[upper - 1]];
+  return from + ((limit - base) / (values[upper] - base)) * (onTimes[upper] - from);
 }
 
 const NAMES: readonly CostName[] = [

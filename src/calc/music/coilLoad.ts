@@ -26,7 +26,7 @@ export interface SupplyPoint {
 
 /** What bursts ask of a coil's parts and what these allow; plain data, from the design's own models. */
 export interface CoilLoad {
-  /** on-times and costs rising; between two a straight line, below the first proportional */
+  /** on-times and costs rising; between two a straight line, below the first as there */
   costs: BurstCost[];
   /** longest on-times that a single burst allows, whatever its rate */
   ceilings: { limiter: Limiter; onTime: number }[];

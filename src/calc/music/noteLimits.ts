@@ -22,14 +22,15 @@ export function gapOnTime(rate: number, { shortestGap }: Interrupter): number {
 }
 
 /**
- * s of on-time by which no window of the duty is passed: the worst window begins with a pulse, holds as many as
- * have room, and of one more what is left of it.
+ * s of on-time by which the duty is kept as the gate counts it: the pulse itself, those in the window that ends where
+ * it begins, and what reaches into that window of one more.
  */
 export function dutyOnTime(rate: number, { dutyLimit, dutyWindow }: Interrupter): number {
-  const whole = Math.floor(dutyWindow * rate);
-  const left = dutyWindow - whole / rate;
-  const shared = (dutyLimit * dutyWindow) / (whole + 1);
-  return shared <= left || whole === 0 ? shared : (dutyLimit * dutyWindow - left) / whole;
+  const before = Math.floor(dutyWindow * rate);
+  const clear = (before + 1) / rate - dutyWindow;
+  const budget = dutyLimit * dutyWindow;
+  const shared = budget / (before + 1);
+  return shared <= clear ? shared : (budget + clear) / (before + 2);
 }
 
 /** Bursts that start within the worst window of the means. */

@@ -35,7 +35,7 @@ export function TakeAway({ gates, duration, title, disabled }: TakeAwayProps) {
         Gate wave (WAV)
       </Button>
       <p className={styles.caution}>
-        <strong>Caution.</strong> A schedule drives lethal apparatus. The interrupter's limits are already in
+        <strong>Caution.</strong> A schedule drives lethal apparatus. The limits of each coil are already in
         it, but no file stops a fault: keep the hardware's own limiter and a dead-man switch in the line, keep
         people outside the barrier, and follow local codes and licensed practice.
       </p>

@@ -1,9 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { costCurve, valueAt } from "../../../src/calc/music/burstCost";
+import { type CoilLoad, meanTimeCurve } from "../../../src/calc/music/coilLoad";
 import { keyFrequency } from "../../../src/calc/music/equalTemperament";
 import { type CoilSchedule, coilSchedule } from "../../../src/calc/music/gateSchedule";
 import type { CoilLimits, Expression, Lane } from "../../../src/calc/music/lane";
 import type { Score, ScoreNote } from "../../../src/calc/music/score";
+import { coilLoads } from "./coilLoads";
+import { uniform } from "./uniform";
 
 const LIMITS: CoilLimits = {
   longestOnTime: 180e-6,
@@ -49,19 +53,73 @@ function largestWindowSum({ starts, onTimes }: CoilSchedule["gate"], window: num
 }
 
 const note = fc.record({
-  start: fc.double({ min: 0, max: 1.5, noNaN: true }),
-  length: fc.double({ min: 0, max: 0.8, noNaN: true }),
+  start: uniform(0, 1.5),
+  length: uniform(0, 0.8),
   key: fc.integer({ min: 12, max: 108 }),
-  velocity: fc.double({ min: 0, max: 1, noNaN: true }),
+  velocity: uniform(0, 1),
 });
 const limits = fc.record({
-  longestOnTime: fc.double({ min: 5e-6, max: 4e-4, noNaN: true }),
-  shortestGap: fc.double({ min: 1e-4, max: 3e-3, noNaN: true }),
-  dutyLimit: fc.double({ min: 0.002, max: 0.2, noNaN: true }),
-  dutyWindow: fc.double({ min: 0.01, max: 0.5, noNaN: true }),
+  longestOnTime: uniform(5e-6, 4e-4),
+  shortestGap: uniform(1e-4, 3e-3),
+  dutyLimit: uniform(0.002, 0.2),
+  dutyWindow: uniform(0.01, 0.5),
   voices: fc.integer({ min: 1, max: 6 }),
   onTimeByRate: fc.constant<CoilLimits["onTimeByRate"]>([]),
   load: fc.constant(null),
+});
+
+/** What is asked of mains, bus and bank in the worst window, as a part of it, found pulse by pulse. */
+function largestMeanPart({ starts, onTimes }: CoilSchedule["gate"], load: CoilLoad): number {
+  const curve = meanTimeCurve(load);
+  const times = onTimes.map((onTime) => valueAt(curve, onTime / 1e9));
+  return starts.reduce((largest, last, index) => {
+    let sum = 0;
+    for (let each = index; each >= 0 && starts[each] > last - load.window * 1e9; each--) sum += times[each];
+    return Math.max(largest, sum / load.window);
+  }, 0);
+}
+
+/** Highest rise of the junction, by summing what each earlier burst has left. */
+function highestRise({ starts, onTimes }: CoilSchedule["gate"], { costs, thermal }: CoilLoad): number {
+  const curve = (name: "switchHeat" | "junctionRise" | "lasts") => costCurve(costs, (cost) => cost[name]);
+  const [heat, rise, lasts] = [curve("switchHeat"), curve("junctionRise"), curve("lasts")];
+  return starts.reduce((highest, start, index) => {
+    let sum = valueAt(rise, onTimes[index] / 1e9);
+    for (let each = 0; each < index; each++) {
+      const since = (start - starts[each]) / 1e9 - valueAt(lasts, onTimes[each] / 1e9);
+      for (const { resistance, timeConstant } of thermal)
+        sum +=
+          (valueAt(heat, onTimes[each] / 1e9) * resistance * Math.exp(-Math.max(0, since) / timeConstant)) /
+          timeConstant;
+    }
+    return Math.max(highest, sum);
+  }, 0);
+}
+
+describe("the gate of a coil whose bursts have a cost", () => {
+  it("never passes what mains, bus, bank, junction and the current limit allow, whatever the score", () => {
+    let changed = 0;
+    fc.assert(
+      fc.property(fc.array(note, { maxLength: 16 }), limits, coilLoads, (drawn, allowed, load) => {
+        const notes = drawn.map(({ start, length, key, velocity }) => ({
+          start,
+          end: start + length / 4,
+          key,
+          velocity,
+        }));
+        const own = { ...allowed, dutyLimit: 0.2, load };
+        const { gate, changes } = play(notes, own, { ...EXPRESSION, onTime: 300e-6 });
+        changed += changes["shortened by load"] + changes["dropped for load"];
+        const ceiling = load.ceilings[0].onTime * 1e9;
+        for (const onTime of gate.onTimes) expect(onTime).toBeLessThanOrEqual(ceiling);
+        expect(largestMeanPart(gate, load)).toBeLessThanOrEqual(1 + 1e-9);
+        const allowance = load.junctionLimit - load.caseTemperature;
+        if (gate.starts.length < 250) expect(highestRise(gate, load)).toBeLessThanOrEqual(allowance + 1e-6);
+      }),
+      { numRuns: 500, seed: 11 },
+    );
+    expect(changed).toBeGreaterThan(1000);
+  });
 });
 
 describe("the gate of a coil", () => {
