@@ -1,10 +1,13 @@
 /** Two coils of a show side by side; all in SI units, never saved. */
 import { chargeRings } from "../calc/coil/chargeRings";
+import { inducedVoltage } from "../calc/coil/inducedVoltage";
 import { type PairCoupling, type PairedCoil, pairCoupling } from "../calc/coil/pairCoupling";
 import { resonanceBeside, type SplitResonances, splitResonances } from "../calc/coil/pairResonances";
 import type { Design } from "../design/design";
 import type { Show } from "../design/show";
 import { mostEnergyTap } from "./energySweep";
+import { designBursts } from "./evaluate";
+import { solve } from "./solved";
 import { primarySolutionStage } from "./stages/primary";
 import {
   conductorsStage,
@@ -13,7 +16,7 @@ import {
   windingInductanceStage,
 } from "./stages/secondaryField";
 import { secondaryCircuitStage } from "./stages/secondaryResult";
-import { topLoadResult } from "./stages/topLoad";
+import { breakoutVoltage, topLoadResult } from "./stages/topLoad";
 import { resonanceAtTapStage, suggestionStage, targetStage } from "./stages/tuning";
 
 export interface CoilBeside {
@@ -24,8 +27,22 @@ export interface CoilBeside {
   /** turns for the aim, alone and beside the other; null where it cannot be reached */
   suggestedTap: number | null;
   retunedTap: number | null;
-  /** V, at which the top load breaks out by itself */
+  /** V, at which the top load breaks out: at its point where it has one, by itself else */
   breakoutVoltage: number;
+  /** what a burst of the other leaves in this one while it is idle; null where the other has no burst */
+  induced: Induced | null;
+}
+
+/** Largest magnitudes in an idle coil while the other bursts at its design's on-time. */
+export interface Induced {
+  /** V at the top */
+  voltage: number;
+  /** part of this coil's own breakout voltage */
+  partOfBreakout: number;
+  /** A at the foot of the winding */
+  baseCurrent: number;
+  /** V across the open primary with its bank; null without a primary */
+  primaryVoltage: number | null;
 }
 
 export interface PairResult {
@@ -51,6 +68,9 @@ interface Solved {
   coil: PairedCoil;
   target: number | null;
   breakoutVoltage: number;
+  qualityFactor: number;
+  /** A at the foot for a volt at the top */
+  baseCurrent: number;
 }
 
 function solved(design: Design): Solved | null {
@@ -67,7 +87,7 @@ function solved(design: Design): Solved | null {
     mostEnergyTap(design),
   );
   const { baseHeight, windingLength } = design.secondary;
-  const { resonance, capacitance, inductance, current } = circuit.modes[0];
+  const { resonance, capacitance, inductance, current, qualityFactor, baseCurrent } = circuit.modes[0];
   return {
     design,
     coil: {
@@ -82,7 +102,35 @@ function solved(design: Design): Solved | null {
       inductance,
     },
     target: targetStage(design, circuit, mostEnergyResonance),
-    breakoutVoltage: top.breakoutVoltage,
+    breakoutVoltage: breakoutVoltage(top) ?? top.breakoutVoltage,
+    qualityFactor,
+    baseCurrent,
+  };
+}
+
+/** V across an open primary for a volt at the top of its own secondary: k·√(L_p/Lₛ), at the resonance. */
+function primaryPerTopVoltage({ design, coil }: Solved): number | null {
+  const { primary, coupling } = solve(design);
+  if (!primary || !coupling) return null;
+  return coupling.result.circuit * Math.sqrt(primary.circuit.inductance / coil.inductance);
+}
+
+function inducedIn(idle: Solved, playing: Solved, coupling: PairCoupling): Induced | null {
+  const burst = designBursts(playing.design)?.loaded.result;
+  if (!burst) return null;
+  const { time, topVoltage } = burst.waveform;
+  const { coil, qualityFactor } = idle;
+  const wave = inducedVoltage(playing.coil, { ...coil, qualityFactor }, coupling, {
+    time,
+    voltage: topVoltage,
+  });
+  const voltage = wave.reduce((most, each) => Math.max(most, Math.abs(each)), 0);
+  const perVolt = primaryPerTopVoltage(idle);
+  return {
+    voltage,
+    partOfBreakout: voltage / idle.breakoutVoltage,
+    baseCurrent: voltage * idle.baseCurrent,
+    primaryVoltage: perVolt === null ? null : perVolt * voltage,
   };
 }
 
@@ -99,6 +147,7 @@ function beside(own: Solved, other: Solved, coupling: PairCoupling, sense: 1 | -
     suggestedTap: tapFor(own, own.target),
     retunedTap: tapFor(own, retuned),
     breakoutVoltage: own.breakoutVoltage,
+    induced: inducedIn(own, other, coupling),
   };
 }
 

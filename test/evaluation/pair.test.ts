@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { pierHallLeft, pierHallRight } from "../../src/design/examples";
+import { evaluate, evaluateField } from "../../src/evaluation/evaluate";
 import { type PairResult, pairResult } from "../../src/evaluation/pair";
+import { PAIR_RESULTS } from "../../src/evaluation/pairResults";
+import { resultValue } from "../../src/evaluation/register/register";
 
 function pairAt(spacing: number, phase: "in phase" | "opposed" = "in phase"): PairResult {
   const outcome = pairResult(pierHallLeft, pierHallRight, spacing, phase);
@@ -41,6 +44,38 @@ describe("two coils of the pier hall", () => {
     if (!back.ok) throw new Error(back.message);
     expect(back.pair.split.inPhase / there.split.inPhase).toBeCloseTo(1, 9);
     expect(back.pair.left.resonanceBeside / there.right.resonanceBeside).toBeCloseTo(1, 9);
+  });
+
+  it("break out at their points, where they have one", () => {
+    const { topLoad } = evaluateField(pierHallLeft);
+    expect(pairAt(2).left.breakoutVoltage).toBe(topLoad?.breakoutVoltageAtPoint?.typical);
+    const bare = { ...pierHallLeft, topLoad: { ...pierHallLeft.topLoad, breakoutPoint: null } };
+    const outcome = pairResult(bare, pierHallRight, 2, "in phase");
+    expect(outcome.ok && outcome.pair.left.breakoutVoltage).toBeCloseTo(topLoad?.breakoutVoltage ?? 0, 3);
+  });
+
+  it("induce less in each other the farther they stand apart, and nothing at a great distance", () => {
+    const voltages = [1, 2, 4, 8, 500].map((spacing) => pairAt(spacing).left.induced?.voltage ?? Number.NaN);
+    for (let index = 1; index < voltages.length; index++)
+      expect(voltages[index]).toBeLessThan(voltages[index - 1]);
+    expect(voltages[4]).toBeLessThan(1e-4 * voltages[0]);
+  });
+
+  it("induce of their top voltage no more than the beat of their coupling can pass within the burst", () => {
+    const { coupling, left, right } = pairAt(2);
+    const burst = evaluate(pierHallRight).burst;
+    const cycles = right.resonance * (burst?.waveform.time.at(-1) ?? 0);
+    const most = Math.PI * cycles * (Math.abs(coupling.capacitive) + Math.abs(coupling.magnetic));
+    const part = (left.induced?.voltage ?? 0) / (burst?.peakTopVoltage ?? 1);
+    expect(part).toBeGreaterThan(0.02 * most);
+    // the coils' capacitances and resonances differ by some per cent
+    expect(part).toBeLessThan(1.3 * most);
+  });
+
+  it("have every registered result, each a number", () => {
+    const pair = pairAt(2);
+    for (const { id } of PAIR_RESULTS) expect(resultValue({ pair }, id), id).not.toBeNull();
+    expect(new Set(PAIR_RESULTS.map(({ id }) => id)).size).toBe(PAIR_RESULTS.length);
   });
 
   it("are refused with a sentence where they stand in each other or have no top load", () => {

@@ -7,6 +7,7 @@ import { askPair, pairStore } from "../../../workbench/pairSession";
 import styles from "./Pair.module.css";
 import { PairCoils } from "./PairCoils";
 import { PairDrawing } from "./PairDrawing";
+import { PairFigures } from "./PairFigures";
 import { pairSentences } from "./pairSentences";
 
 /** The outcome for what is set now; an older one while the new one is made. */
@@ -25,11 +26,14 @@ function Outcome({ outcome, phase }: { outcome: PairOutcome; phase: PairRequest[
   const system = useUnitSystem();
   if (!outcome.ok) return <p role="alert">{outcome.message}</p>;
   return (
-    <ul className={styles.sentences}>
-      {pairSentences(outcome.pair, phase, system).map((sentence) => (
-        <li key={sentence}>{sentence}</li>
-      ))}
-    </ul>
+    <>
+      <PairFigures pair={outcome.pair} />
+      <ul className={styles.sentences}>
+        {pairSentences(outcome.pair, phase, system).map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </>
   );
 }
 
@@ -47,7 +51,8 @@ function PairOf(request: PairRequest) {
       )}
       <p className={styles.note}>
         Both windings run in the same sense, walls and ceiling are left out, and the coupling is of first
-        order: its error grows as its square. Breakout and spark length are estimates, not limits of safety.
+        order: its error grows as its square. What is induced takes the other coil's bridge as off and gives
+        nothing back. Breakout and spark length are estimates, not limits of safety.
         <strong> Caution.</strong> Either coil can strike the other's ground, its audience and its operator:
         the barrier stands outside of what both can reach. Follow local codes and licensed practice.
       </p>

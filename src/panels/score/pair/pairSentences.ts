@@ -18,6 +18,17 @@ function besideSentence(name: string, coil: CoilBeside, phase: Show["phase"], te
   return `${moved}; its tap for the same aim goes from ${text(suggestedTap, "turns", 4)} to ${text(retunedTap, "turns", 4)}.`;
 }
 
+/** What one coil's burst leaves in the other, which is idle. */
+function inducedSentence(name: string, other: string, { induced }: CoilBeside, text: Text): string {
+  if (!induced) return `The ${other} coil has no burst, and what it induces in the ${name} is not known.`;
+  const { voltage, partOfBreakout, baseCurrent, primaryVoltage } = induced;
+  const primary = primaryVoltage === null ? "" : ` and ${text(primaryVoltage, "voltage")} across its primary`;
+  const effect = `A burst of the ${other} coil raises the idle ${name} coil to ${text(voltage, "voltage")} at its top, ${text(partOfBreakout, "percent")} of its breakout, with ${text(baseCurrent, "current")} at its foot${primary}`;
+  return partOfBreakout < 1
+    ? `${effect}.`
+    : `${effect}: it can break out by itself. Stand the coils farther apart.`;
+}
+
 function sparkSentence({ gap, sparkReach }: PairResult, text: Text): string {
   const reach = `The sparks that both designs are made for reach ${text(sparkReach, "length")} together, the gap is ${text(gap, "length")}:`;
   return sparkReach < gap
@@ -25,7 +36,7 @@ function sparkSentence({ gap, sparkReach }: PairResult, text: Text): string {
     : `${reach} they can meet, and one coil can feed the other. Stand them farther apart.`;
 }
 
-/** In order: coupling, split, each coil's shift and tap, voltage over the gap, sparks. */
+/** In order: coupling, split, each coil's shift and tap, what is induced, voltage over the gap, sparks. */
 export function pairSentences(pair: PairResult, phase: Show["phase"], system: UnitSystem): string[] {
   const text = texts(system);
   const { coupling, split, left, right, gap, voltageBetween, meanField } = pair;
@@ -34,7 +45,9 @@ export function pairSentences(pair: PairResult, phase: Show["phase"], system: Un
     `Together they resonate at ${text(split.inPhase, "frequency", 5)} in phase and at ${text(split.opposed, "frequency", 5)} opposed.`,
     besideSentence("left", left, phase, text),
     besideSentence("right", right, phase, text),
-    `With both top loads at breakout, points left out, ${text(left.breakoutVoltage, "voltage")} and ${text(right.breakoutVoltage, "voltage")}, ${phase}, ${text(voltageBetween, "voltage")} stand across the gap of ${text(gap, "length")}: ${text(meanField, "fieldStrength")} in the mean.`,
+    inducedSentence("left", "right", left, text),
+    inducedSentence("right", "left", right, text),
+    `With both top loads at breakout, at their points where they have one, ${text(left.breakoutVoltage, "voltage")} and ${text(right.breakoutVoltage, "voltage")}, ${phase}, ${text(voltageBetween, "voltage")} stand across the gap of ${text(gap, "length")}: ${text(meanField, "fieldStrength")} in the mean.`,
     sparkSentence(pair, text),
   ];
 }

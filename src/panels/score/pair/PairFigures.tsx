@@ -1,0 +1,33 @@
+import type { PairResult } from "../../../evaluation/pair";
+import { PAIR_RESULTS } from "../../../evaluation/pairResults";
+import { resultValue } from "../../../evaluation/register/register";
+import { Figure } from "../../../ui/Figure";
+import { formatQuantity } from "../../../units/format";
+import { useUnitSystem } from "../../../workbench/hooks";
+import { Provenance } from "../../parts/Provenance";
+import styles from "./Pair.module.css";
+
+/** The pair's numbers; pressed, each says where it comes from. */
+export function PairFigures({ pair }: { pair: PairResult }) {
+  const system = useUnitSystem();
+  return (
+    <dl className={styles.figures}>
+      {PAIR_RESULTS.map((entry) => {
+        const value = resultValue({ pair }, entry.id);
+        const shown = formatQuantity(value, entry.dimension, system);
+        return (
+          <Figure
+            key={entry.id}
+            caption={entry.label}
+            number={value === null ? null : shown.number}
+            unit={shown.unit}
+            origin={{
+              title: `${entry.label}, ${entry.symbol}`,
+              content: ({ open, close }) => open && <Provenance entry={entry} close={close} />,
+            }}
+          />
+        );
+      })}
+    </dl>
+  );
+}
