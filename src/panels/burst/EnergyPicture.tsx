@@ -24,9 +24,7 @@ function partOf({ id }: FlowBand): EnergyPart {
 }
 
 function shareText(share: number): string {
-  return Math.abs(share) < NEGLIGIBLE
-    ? "< 0.001\u202f%"
-    : formatQuantity(share, "percent", "metric", 3).text;
+  return Math.abs(share) < NEGLIGIBLE ? "< 0.001\u202f%" : formatQuantity(share, "percent", "metric", 3).text;
 }
 
 function Flow({ flow, width }: { flow: EnergyFlow; width: number }) {
