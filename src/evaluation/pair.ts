@@ -29,6 +29,8 @@ export interface CoilBeside {
   retunedTap: number | null;
   /** V, at which the top load breaks out: at its point where it has one, by itself else */
   breakoutVoltage: number;
+  /** V, largest of its burst; its breakout voltage where it has no burst */
+  topVoltage: number;
   /** what a burst of the other leaves in this one while it is idle; null where the other has no burst */
   induced: Induced | null;
 }
@@ -52,7 +54,7 @@ export interface PairResult {
   right: CoilBeside;
   /** m, between the nearest points of the top loads */
   gap: number;
-  /** V between the top loads, both at their breakout voltage in the phase that is set */
+  /** V between the top loads, both at their top voltage in the phase that is set */
   voltageBetween: number;
   /** V/m, that voltage over the gap */
   meanField: number;
@@ -68,6 +70,7 @@ interface Solved {
   coil: PairedCoil;
   target: number | null;
   breakoutVoltage: number;
+  topVoltage: number;
   qualityFactor: number;
   /** A at the foot for a volt at the top */
   baseCurrent: number;
@@ -87,6 +90,7 @@ function solved(design: Design): Solved | null {
     mostEnergyTap(design),
   );
   const { baseHeight, windingLength } = design.secondary;
+  const breaksOutAt = breakoutVoltage(top) ?? top.breakoutVoltage;
   const { resonance, capacitance, inductance, current, qualityFactor, baseCurrent } = circuit.modes[0];
   return {
     design,
@@ -102,7 +106,8 @@ function solved(design: Design): Solved | null {
       inductance,
     },
     target: targetStage(design, circuit, mostEnergyResonance),
-    breakoutVoltage: breakoutVoltage(top) ?? top.breakoutVoltage,
+    breakoutVoltage: breaksOutAt,
+    topVoltage: designBursts(design)?.loaded.result.peakTopVoltage.value ?? breaksOutAt,
     qualityFactor,
     baseCurrent,
   };
@@ -147,6 +152,7 @@ function beside(own: Solved, other: Solved, coupling: PairCoupling, sense: 1 | -
     suggestedTap: tapFor(own, own.target),
     retunedTap: tapFor(own, retuned),
     breakoutVoltage: own.breakoutVoltage,
+    topVoltage: own.topVoltage,
     induced: inducedIn(own, other, coupling),
   };
 }
@@ -200,7 +206,7 @@ export function pairResult(left: Design, right: Design, spacing: number, phase: 
   const coupling = pairCoupling(first.coil, second.coil, spacing, floors);
   const sense = phase === "in phase" ? 1 : -1;
   const gap = topLoadGap(left, right, spacing);
-  const voltageBetween = Math.abs(first.breakoutVoltage - sense * second.breakoutVoltage);
+  const voltageBetween = Math.abs(first.topVoltage - sense * second.topVoltage);
   return {
     ok: true,
     pair: {

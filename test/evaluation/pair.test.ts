@@ -33,7 +33,7 @@ describe("two coils of the pier hall", () => {
 
   it("stand at the sum of their voltages opposed and at the difference in phase", () => {
     const { left, right, voltageBetween, gap, meanField } = pairAt(2, "opposed");
-    expect(voltageBetween).toBeCloseTo(left.breakoutVoltage + right.breakoutVoltage, 6);
+    expect(voltageBetween).toBeCloseTo(left.topVoltage + right.topVoltage, 6);
     expect(meanField).toBeCloseTo(voltageBetween / gap, 6);
     expect(pairAt(2).voltageBetween).toBeLessThan(0.5 * voltageBetween);
   });

@@ -19,7 +19,7 @@ describe("the pair of coils", () => {
   it("tells coupling, split, taps and voltage in sentences, without a number that is none", async () => {
     open();
     expect(await screen.findByText(/Together they resonate at .* in phase and at .* opposed/)).toBeVisible();
-    expect(screen.getAllByRole("listitem")).toHaveLength(8);
+    expect(screen.getAllByRole("listitem")).toHaveLength(9);
     expect(screen.getByRole("img", { name: /to one scale/ })).toBeInTheDocument();
     expect(document.body.textContent).not.toMatch(/NaN|undefined|Infinity/);
   });

@@ -47,7 +47,8 @@ export function pairSentences(pair: PairResult, phase: Show["phase"], system: Un
     besideSentence("right", right, phase, text),
     inducedSentence("left", "right", left, text),
     inducedSentence("right", "left", right, text),
-    `With both top loads at breakout, at their points where they have one, ${text(left.breakoutVoltage, "voltage")} and ${text(right.breakoutVoltage, "voltage")}, ${phase}, ${text(voltageBetween, "voltage")} stand across the gap of ${text(gap, "length")}: ${text(meanField, "fieldStrength")} in the mean.`,
+    `The left top load breaks out at ${text(left.breakoutVoltage, "voltage")}, the right at ${text(right.breakoutVoltage, "voltage")}, at their points where they have one.`,
+    `With both at the crest of their bursts, ${text(left.topVoltage, "voltage")} and ${text(right.topVoltage, "voltage")}, ${phase}, ${text(voltageBetween, "voltage")} stand across the gap of ${text(gap, "length")}: ${text(meanField, "fieldStrength")} in the mean.`,
     sparkSentence(pair, text),
   ];
 }
