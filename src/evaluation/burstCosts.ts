@@ -14,7 +14,7 @@ import { meanFrequency } from "./stages/burstOutcome";
 
 type LoadParts = Pick<DesignParts, "tank" | "drive" | "interrupter" | "air">;
 
-const ON_TIMES = 28;
+const ON_TIMES = 20;
 const POWERS = 32;
 /** Part of each limit that is used: the rest is for what lies between the table's on-times and powers. */
 const USED_PART = 0.95;
@@ -224,6 +224,7 @@ function loadOf(design: LoadParts, all: readonly Phases[], ceilings: Ceiling[]):
     thermal: drive.switch.thermal,
     caseTemperature: drive.switch.caseTemperature,
     junctionLimit: drive.switch.junctionLimit,
+    junctionAllowance: USED_PART * (drive.switch.junctionLimit - drive.switch.caseTemperature),
     airTemperature: air.temperature,
     bankThermal: BANK_THERMAL,
     supply,

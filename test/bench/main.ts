@@ -1,5 +1,7 @@
 /** npm run bench: what an evaluation costs, in plain Node, warm. No test depends on these figures. */
+import { noteLimits } from "../../src/calc/music/noteLimits";
 import { pierHallLeft } from "../../src/design/examples";
+import { coilLoad } from "../../src/evaluation/burstCosts";
 import { evaluate, evaluateField } from "../../src/evaluation/evaluate";
 import { playScore } from "../../src/workbench/scoreScheduling";
 import { burstBenches } from "./bursts";
@@ -26,6 +28,20 @@ function tapChanged(): typeof example {
   return { ...example, primary: { ...example.primary, tap } };
 }
 
+/** Nothing that is remembered fits a longest on-time that was never asked for. */
+function onTimeChanged(design: typeof example): typeof example {
+  const longestOnTime = design.interrupter.longestOnTime * (1 + 1e-3 * random());
+  return { ...design, interrupter: { ...design.interrupter, longestOnTime } };
+}
+
+function tenMinutesAnew(): typeof tenMinutes {
+  const { left, right } = tenMinutes.designs;
+  return {
+    ...tenMinutes,
+    designs: { left: left && onTimeChanged(left), right: right && onTimeChanged(right) },
+  };
+}
+
 const BENCHES: Bench[] = [
   {
     name: "the full field model, nothing remembered: what an edit shows within the frame",
@@ -40,9 +56,14 @@ const BENCHES: Bench[] = [
   },
   { name: "the full evaluation, tap alone changed", goal: null, run: () => evaluate(tapChanged()) },
   {
-    name: "ten minutes of three voices for a pair, schedules and duty lines",
+    name: "what a coil's bursts cost, and the limits of its notes",
+    goal: 150,
+    run: () => noteLimits(example.interrupter, coilLoad(onTimeChanged(example))),
+  },
+  {
+    name: "ten minutes of three voices for a pair: costs, schedules and all time lines",
     goal: 500,
-    run: () => playScore(tenMinutes, () => {}),
+    run: () => playScore(tenMinutesAnew(), () => {}),
   },
 ];
 

@@ -22,7 +22,7 @@ export class BurstBudget {
 
   constructor(load: CoilLoad) {
     this.#window = load.window;
-    this.#allowance = load.junctionLimit - load.caseTemperature;
+    this.#allowance = load.junctionAllowance;
     this.#burstAt = burstsOf(load);
     this.#meanTime = meanTimeCurve(load);
     this.#junctionRise = costCurve(load.costs, (cost) => cost.junctionRise);

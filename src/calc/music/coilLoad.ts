@@ -35,6 +35,8 @@ export interface CoilLoad {
   /** K */
   caseTemperature: number;
   junctionLimit: number;
+  /** K over the case that bursts may use */
+  junctionAllowance: number;
   airTemperature: number;
   /** one unit of the bank, to the air */
   bankThermal: FosterElement;

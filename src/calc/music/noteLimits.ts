@@ -58,7 +58,7 @@ export function repeatedJunctionRises(rate: number, { costs, thermal }: CoilLoad
 export function junctionOnTime(rate: number, load: CoilLoad): number {
   const onTimes = load.costs.map(({ onTime }) => onTime);
   const values = repeatedJunctionRises(rate, load);
-  return longestWithin({ onTimes, values }, load.junctionLimit - load.caseTemperature);
+  return longestWithin({ onTimes, values }, load.junctionAllowance);
 }
 
 /** Every limit at a rate, s of on-time. */

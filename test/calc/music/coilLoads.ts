@@ -42,6 +42,7 @@ export const coilLoads: fc.Arbitrary<CoilLoad> = fc
     })),
     caseTemperature: 320,
     junctionLimit: 320 + allowance,
+    junctionAllowance: allowance,
     airTemperature: 293,
     bankThermal: { resistance: 20, timeConstant: 600 },
     supply: [

@@ -13,6 +13,7 @@ const LOAD: CoilLoad = {
   thermal: [{ resistance: 0.5, timeConstant: 0.1 }],
   caseTemperature: 318.15,
   junctionLimit: 423.15,
+  junctionAllowance: 105,
   airTemperature: 293.15,
   bankThermal: { resistance: 20, timeConstant: 300 },
   supply: [
