@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { begin } from "./support/begin";
+import { violations } from "./support/violations";
 
 async function type(page: Page, path: string, text: string) {
   const field = page.locator(`[data-field="${path}"]`).first();
@@ -76,6 +77,19 @@ describe("the drive in a real browser", () => {
     expect(faults).toEqual([]);
   });
 
+  it("sweeps the tap for most energy, may be cancelled, and takes the tap as one step", async () => {
+    const { page, faults } = await begin();
+    await page.getByLabel("Tuning against").selectOption("tap, energy into the spark");
+    await page.getByRole("button", { name: "Cancel" }).click();
+    await page.getByRole("button", { name: "Compute again" }).click();
+    await page.getByRole("button", { name: "Take this tap" }).click({ timeout: 20_000 });
+    const tap = page.getByRole("region", { name: "Tap" }).locator('[data-field="primary.tap"]');
+    await expect.poll(() => tap.inputValue()).toMatch(/^6\.10/);
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => tap.inputValue()).toBe("6.14");
+    expect(faults).toEqual([]);
+  });
+
   it("exports a burst as a netlist", async () => {
     const { page } = await begin();
     await page.getByRole("button", { name: "Designs" }).click();
@@ -86,10 +100,14 @@ describe("the drive in a real browser", () => {
     expect(download.suggestedFilename()).toMatch(/burst\.cir$/);
   });
 
-  it("shows the burst on a phone without running over its edge", async () => {
-    const { page } = await begin({ width: 390, height: 844 });
+  it.each([
+    [1440, 900],
+    [390, 844],
+  ])("shows the burst at %i × %i to everyone, and not over the page's edge", async (width, height) => {
+    const { page } = await begin({ width, height });
     await page.getByRole("tab", { name: "Burst" }).click();
     await page.getByRole("img", { name: /^Top voltage/ }).waitFor();
+    expect(await violations(page)).toEqual([]);
     const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(overflow).toBeLessThanOrEqual(0);
   });

@@ -1,11 +1,11 @@
 import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { begin } from "./support/begin";
 import { openPage, pageCount } from "./support/page";
+import { violations } from "./support/violations";
 
 function tapField(page: Page) {
   return page.getByRole("region", { name: "Tap" }).locator('[data-field="primary.tap"]');
@@ -38,15 +38,6 @@ async function dragUntilTuned(page: Page, step: number) {
 /** Waits until a sentence is seen, wherever it stands; a closed panel may hold it too. */
 async function shown(page: Page, sentence: string) {
   await page.getByText(sentence).locator("visible=true").first().waitFor();
-}
-
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axe.source);
-  return page.evaluate(async () => {
-    const { axe: checker } = window as unknown as { axe: typeof axe };
-    const result = await checker.run();
-    return result.violations.map((each) => `${each.id}: ${each.nodes.map((node) => node.target).join(" ")}`);
-  });
 }
 
 describe("the main job", () => {
