@@ -58,8 +58,8 @@ describe("the rules of the drive", () => {
     ["bus-near-switch-rating", { "drive.switch.voltageRating": 410 }, { "drive.switch.voltageRating": 400 }],
     [
       "dead-time-longer-than-lead",
-      { "drive.commutation.deadTime": 2e-7 },
-      { "drive.commutation.deadTime": 4e-7 },
+      { "drive.commutation.deadTime": 3.5e-7 },
+      { "drive.commutation.deadTime": 5e-7 },
     ],
     [
       "lead-longer-than-half-cycle",

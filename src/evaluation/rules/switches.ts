@@ -95,14 +95,19 @@ export const junctionNearLimit: Rule = {
         })(design, evaluation),
 };
 
+/** Part of a cycle by which a pair may come on late before it is worth a word; common practice, no source. */
+const LATE_SHARE = 0.01;
+
 export const deadTimeLongerThanLead: Rule = {
   code: "dead-time-longer-than-lead",
   severity: "warning",
   sentence:
     "{field} of {value} is longer than the {limit} that the lead leaves before the current's zero: the next pair comes on late, into the diodes of the other.",
-  judge: ({ drive: { commutation } }, { drive }) => {
+  judge: ({ drive: { commutation } }, { drive, burst }) => {
     const limit = drive?.longestDeadTime ?? null;
-    return judgeWhen(limit !== null && commutation.deadTime > limit, () => ({
+    const frequency = burst?.runningFrequency ?? null;
+    if (limit === null || frequency === null) return [];
+    return judgeWhen(commutation.deadTime > limit + LATE_SHARE / frequency, () => ({
       where: "drive.commutation.deadTime",
       quantity: "drive.commutation.deadTime",
       value: commutation.deadTime,
