@@ -101,6 +101,12 @@ function inducedEntries(side: Side): ResultEntry[] {
   ];
 }
 
+/** Left and right of each in turn. */
+function sideBySide(entries: (side: Side) => ResultEntry[]): ResultEntry[] {
+  const right = entries("right");
+  return entries("left").flatMap((entry, index) => [entry, right[index]]);
+}
+
 export const PAIR_RESULTS: readonly ResultEntry[] = [
   {
     id: "pair.coupling.magnetic",
@@ -150,10 +156,8 @@ export const PAIR_RESULTS: readonly ResultEntry[] = [
     validity: `Without loss. ${FIRST_ORDER}`,
     accuracy: ERROR,
   },
-  ...besideEntries("left"),
-  ...besideEntries("right"),
-  ...inducedEntries("left"),
-  ...inducedEntries("right"),
+  ...sideBySide(besideEntries),
+  ...sideBySide(inducedEntries),
   {
     id: "pair.gap",
     label: "Gap of the top loads",

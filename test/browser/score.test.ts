@@ -42,6 +42,13 @@ describe("the score in a real browser", () => {
     const coils = await page.getByRole("combobox", { name: /Destination/ }).all();
     expect(await Promise.all(coils.map((coil) => coil.inputValue()))).toEqual(["left", "right"]);
 
+    const mains = page.getByRole("img", { name: /^Mains current of the Left coil/ });
+    expect(await mains.getAttribute("aria-label")).toMatch(/at worst [\d.]+.A$/);
+    await page
+      .getByText(/from the design's own burst/)
+      .first()
+      .waitFor();
+
     const position = page.getByRole("slider", { name: "Position in the score" });
     await page.getByRole("button", { name: "Play" }).click();
     await expect
@@ -66,7 +73,7 @@ describe("the score in a real browser", () => {
     await page.getByRole("heading", { name: "Play by hand" }).click();
     await page.getByRole("button", { name: "A3", exact: true }).focus();
     await page.keyboard.down("h");
-    await page.getByText(/A3: 220/).waitFor();
+    await page.getByText(/A3: 220.*junction/).waitFor();
     await expect
       .poll(async () => Number.parseFloat((await page.getByLabel("Duty now").textContent()) ?? ""), {
         timeout: 5000,
@@ -77,6 +84,7 @@ describe("the score in a real browser", () => {
 
     await page.getByRole("heading", { name: "The pair of coils" }).click();
     await page.getByText(/Together they resonate at/).waitFor();
+    await page.getByText(/A burst of the right coil raises the idle left coil/).waitFor();
     await page.getByRole("textbox", { name: "Spacing of the coils" }).fill("1 m");
     await page.keyboard.press("Enter");
     await page.getByText(/they can meet/).waitFor();

@@ -111,6 +111,39 @@ describe("playing by hand", () => {
     expect(screen.getByText(/C3: .*shortened from 2\.00.ms/)).toBeInTheDocument();
   });
 
+  it("marks the keys that are shortened with what limits them, in words too", () => {
+    open();
+    fireEvent.click(key("Octave up"));
+    fireEvent.click(key("Octave up"));
+    expect(key("C5")).toHaveAttribute("title", "Shortened by mains current");
+    expect(key("A5")).toHaveAttribute("title", "Shortened by duty");
+    expect(screen.getByText(/^Keys that are shortened/)).toHaveTextContent(/M mains current, D duty/);
+    fireEvent.click(key("Octave down"));
+    fireEvent.click(key("Octave down"));
+    fireEvent.click(key("Octave down"));
+    expect(screen.getByText("No key here is shortened.")).toBeInTheDocument();
+  });
+
+  it("reads a key that is pointed at: duty, power, mains current and junction", () => {
+    open();
+    fireEvent.pointerEnter(key("A3"));
+    const reading = screen.getByText(/^A3: /);
+    expect(reading).toHaveTextContent(
+      /duty by itself 2\.20.%, [\d.]+.k?W, mains [\d.]+.A, junction [\d.]+.°C/,
+    );
+    fireEvent.pointerLeave(key("A3"));
+    expect(screen.queryByText(/^A3: /)).not.toBeInTheDocument();
+  });
+
+  it("lists the longest on-times of the range with what limits each stretch", () => {
+    open();
+    expect(screen.getByRole("img", { name: /Longest on-time of each note/ })).toBeInTheDocument();
+    const stretches = screen.getAllByRole("listitem").map((each) => each.textContent);
+    expect(stretches[0]).toMatch(/^G1 – .*by over-current limit$/);
+    expect(stretches.at(-1)).toMatch(/no pulse, by shortest gap$/);
+    expect(document.body.textContent).not.toMatch(/NaN|undefined|Infinity/);
+  });
+
   it("never sounds more voices than are set", () => {
     open(2);
     for (const name of ["C3", "E3", "G3"]) fireEvent.pointerDown(key(name));

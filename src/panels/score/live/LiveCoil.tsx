@@ -15,6 +15,7 @@ import { workbench } from "../../../workbench/session";
 import { ScoreQuantity } from "../ScoreQuantity";
 import { Keys } from "./Keys";
 import styles from "./Live.module.css";
+import { NoteLimits } from "./NoteLimits";
 import { keyOf, Reading, TONE } from "./Reading";
 import { useLiveGate } from "./useLiveGate";
 import { useMidiInput } from "./useMidiInput";
@@ -86,6 +87,7 @@ export function LiveCoil({ design, load, arrangement }: LiveCoilProps) {
           kept.
         </p>
       )}
+      <NoteLimits design={design} load={load} arrangement={arrangement} />
       <Keys
         sounding={sounding}
         limiterOf={(key) => shortenedBy(toneOf(key), design, load)}

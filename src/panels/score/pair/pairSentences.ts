@@ -26,7 +26,7 @@ function inducedSentence(name: string, other: string, { induced }: CoilBeside, t
   const effect = `A burst of the ${other} coil raises the idle ${name} coil to ${text(voltage, "voltage")} at its top, ${text(partOfBreakout, "percent")} of its breakout, with ${text(baseCurrent, "current")} at its foot${primary}`;
   return partOfBreakout < 1
     ? `${effect}.`
-    : `${effect}: it can break out by itself. Stand the coils farther apart.`;
+    : `${effect}: it can break out by itself. Treat both coils as live whenever either plays.`;
 }
 
 function sparkSentence({ gap, sparkReach }: PairResult, text: Text): string {

@@ -1,0 +1,94 @@
+import { useMemo } from "react";
+import type { CoilLoad, Limiter } from "../../../calc/music/coilLoad";
+import { keyName } from "../../../calc/music/equalTemperament";
+import { type NoteLimit, noteLimits } from "../../../calc/music/noteLimits";
+import { wantedOnTime } from "../../../calc/music/noteOnTime";
+import type { Arrangement } from "../../../design/arrangement";
+import type { Design } from "../../../design/design";
+import { formatQuantity } from "../../../units/format";
+import { useUnitSystem } from "../../../workbench/hooks";
+import { LIMITER_WORDS } from "../limiterWords";
+import styles from "./Live.module.css";
+
+const WIDTH = 900;
+const HEIGHT = 96;
+
+interface Stretch {
+  limiter: Limiter;
+  notes: NoteLimit[];
+}
+
+/** Neighbouring notes that the same limit holds. */
+export function stretches(limits: readonly NoteLimit[]): Stretch[] {
+  const all: Stretch[] = [];
+  for (const note of limits) {
+    const last = all.at(-1);
+    if (last?.limiter === note.limitedBy) last.notes.push(note);
+    else all.push({ limiter: note.limitedBy, notes: [note] });
+  }
+  return all;
+}
+
+interface PlotProps {
+  limits: readonly NoteLimit[];
+  arrangement: Arrangement;
+}
+
+/** Allowed on-times as columns, what the arrangement asks for as a line. */
+function Plot({ limits, arrangement }: PlotProps) {
+  const asked = limits.map(({ rate }) => wantedOnTime(arrangement, 1, rate));
+  const highest = Math.max(...asked, ...limits.map(({ onTime }) => onTime ?? 0)) * 1.05;
+  const column = WIDTH / limits.length;
+  const y = (onTime: number) => (HEIGHT * (1 - onTime / highest)).toFixed(1);
+  const line = asked.map((onTime, index) => `${index ? "L" : "M"}${(index + 0.5) * column} ${y(onTime)}`);
+  return (
+    <svg
+      className={styles.limits}
+      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      preserveAspectRatio="none"
+      role="img"
+      aria-label="Longest on-time of each note, G1 to C7, and the on-time asked for"
+    >
+      {limits.map(({ key, onTime, limitedBy }, index) => (
+        <path
+          key={key}
+          className={index > 0 && limits[index - 1].limitedBy !== limitedBy ? styles.turn : styles.allowed}
+          d={`M${index * column} ${HEIGHT}V${y(onTime ?? 0)}h${column - 1}V${HEIGHT}z`}
+        />
+      ))}
+      <path className={styles.asked} d={line.join("")} />
+    </svg>
+  );
+}
+
+interface NoteLimitsProps extends Pick<PlotProps, "arrangement"> {
+  design: Design;
+  load: CoilLoad | null;
+}
+
+/** The longest on-time of each note of the range, and what limits it. */
+export function NoteLimits({ design, load, arrangement }: NoteLimitsProps) {
+  const system = useUnitSystem();
+  const limits = useMemo(() => noteLimits(design.interrupter, load), [design.interrupter, load]);
+  const time = (onTime: number | null) =>
+    onTime === null ? "no pulse" : formatQuantity(onTime, "time", system, 3).text;
+  return (
+    <figure className={styles.noteLimits}>
+      <figcaption>Longest on-time of each note, G1 to C7; dashed: what the keys ask for</figcaption>
+      <Plot limits={limits} arrangement={arrangement} />
+      <ul className={styles.stretches}>
+        {stretches(limits).map(({ limiter, notes }) => {
+          const [first, last] = [notes[0], notes[notes.length - 1]];
+          const span = first === last ? keyName(first.key) : `${keyName(first.key)} – ${keyName(last.key)}`;
+          const from = time(first.onTime);
+          const to = time(last.onTime);
+          return (
+            <li key={`${limiter} ${first.key}`}>
+              {span}: {from === to ? from : `${from} to ${to}`}, by {LIMITER_WORDS[limiter].words}
+            </li>
+          );
+        })}
+      </ul>
+    </figure>
+  );
+}
