@@ -12,6 +12,7 @@ export type Change =
   | "delayed"
   | "shortened by duty"
   | "shortened by load"
+  | "shortened beside others"
   | "shortened by limit"
   | "too short to sound"
   | "dropped for the gap"

@@ -10,6 +10,7 @@ import { type Change, type Gate, GateBuilder } from "./gate";
 import { type Coil, type CoilLimits, type Expression, type Lane, playsOn } from "./lane";
 import { allowedOnTime, wantedOnTime } from "./noteOnTime";
 import { type Score, valueAtTime } from "./score";
+import { sharedOnTimes } from "./sharedOnTimes";
 import { allotVoices, type CoilNote } from "./voices";
 
 export type NoteFate = "played" | "shortened" | "dropped";
@@ -49,6 +50,8 @@ interface PlayingNote {
   note: CoilNote;
   outcome: NoteOutcome;
   tone: Tone;
+  /** s, that the other notes leave to it */
+  shared: number;
   /** s */
   next: number;
 }
@@ -97,6 +100,24 @@ function notesForCoil(
   return { notes, outcomes };
 }
 
+/** Shares anew among the notes that sound at a time, by what each asks for at its channel's full level. */
+function share(
+  playing: readonly PlayingNote[],
+  time: number,
+  limits: CoilLimits,
+  expression: Expression,
+): void {
+  const sounding = playing.filter(({ note }) => note.end > time);
+  const asked = sounding.map(({ note, tone: { rate } }) => ({
+    rate,
+    onTime: wantedOnTime(expression, note.strength, rate),
+  }));
+  const shared = sharedOnTimes(limits, asked);
+  sounding.forEach((voice, index) => {
+    voice.shared = shared[index];
+  });
+}
+
 function addReason(outcome: NoteOutcome, reason: string): void {
   if (!outcome.reasons.includes(reason)) outcome.reasons.push(reason);
 }
@@ -104,6 +125,10 @@ function addReason(outcome: NoteOutcome, reason: string): void {
 /** The playing note whose next pulse comes first. */
 function earliest(playing: readonly PlayingNote[]): PlayingNote {
   return playing.reduce((first, candidate) => (candidate.next < first.next ? candidate : first));
+}
+
+function cause(allowed: number, shared: number): Change {
+  return shared < allowed ? "shortened beside others" : "shortened by limit";
 }
 
 function offerPulse(
@@ -117,9 +142,10 @@ function offerPulse(
   const { rate, allowed } = voice.tone;
   const level = valueAtTime(note.levels, time, INITIAL_LEVEL) / INITIAL_LEVEL;
   const wanted = wantedOnTime(expression, note.strength * Math.min(1, level), rate);
+  const most = Math.min(allowed, voice.shared);
   const change =
-    builder.offer(time, Math.min(wanted, allowed), PATIENCE_IN_PERIODS / rate) ??
-    (wanted > allowed ? "shortened by limit" : null);
+    builder.offer(time, Math.min(wanted, most), PATIENCE_IN_PERIODS / rate) ??
+    (wanted > most ? cause(allowed, voice.shared) : null);
   if (change === null || !SILENCING.has(change)) outcome.pulses++;
   if (change && change !== "delayed") addReason(outcome, change);
   voice.next = time + 1 / rate;
@@ -145,6 +171,7 @@ const NO_CHANGES: Record<Change, number> = {
   delayed: 0,
   "shortened by duty": 0,
   "shortened by load": 0,
+  "shortened beside others": 0,
   "shortened by limit": 0,
   "too short to sound": 0,
   "dropped for the gap": 0,
@@ -178,14 +205,19 @@ export function coilSchedule(
     const following = allotted.notes[waiting];
     if (following && following.start <= upTo) {
       const tone = toneAt(limits, following, following.start);
-      playing.push({ note: following, outcome: outcomes[following.index], tone, next: following.start });
+      const { start, index } = following;
+      const shared = Number.POSITIVE_INFINITY;
+      playing.push({ note: following, outcome: outcomes[index], tone, shared, next: start });
+      share(playing, start, limits, expression);
       waiting++;
       if (onProgress && waiting % 64 === 0 && !onProgress(waiting / allotted.notes.length)) return null;
       continue;
     }
     const voice = earliest(playing);
-    if (voice.next >= voice.note.end) playing = playing.filter((candidate) => candidate !== voice);
-    else {
+    if (voice.next >= voice.note.end) {
+      playing = playing.filter((candidate) => candidate !== voice);
+      share(playing, voice.next, limits, expression);
+    } else {
       const change = offerPulse(builder, limits, expression, voice);
       if (change) changes[change]++;
     }

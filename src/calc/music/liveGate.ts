@@ -3,6 +3,7 @@ import { type Gate, GateBuilder } from "./gate";
 import { PATIENCE_IN_PERIODS } from "./gateSchedule";
 import type { CoilLimits } from "./lane";
 import { allowedOnTime } from "./noteOnTime";
+import { sharedOnTimes } from "./sharedOnTimes";
 
 /** What sounds until it is released. */
 export interface LiveTone {
@@ -16,6 +17,8 @@ export interface LiveTone {
 interface Voice extends LiveTone {
   /** s, of its next pulse */
   next: number;
+  /** s, the on-time that it may have beside the others */
+  shared: number;
 }
 
 const NANOSECONDS = 1e9;
@@ -57,15 +60,20 @@ export class LiveGate {
 
   /** Begins a tone, no earlier than what has been handed out; where voices run out the weakest gives way. */
   press(tone: LiveTone, time: number): void {
-    this.release(tone.id);
-    this.#voices.push({ ...tone, next: Math.max(time, this.#advancedTo) });
-    if (this.#voices.length <= this.#limits.voices) return;
-    const weakest = this.#voices.reduce((least, voice) => (voice.onTime < least.onTime ? voice : least));
-    this.release(weakest.id);
+    const others = this.#voices.filter((voice) => voice.id !== tone.id);
+    const next = Math.max(time, this.#advancedTo);
+    const all = [...others, { ...tone, next, shared: tone.onTime }];
+    const weakest = all.reduce((least, voice) => (voice.onTime < least.onTime ? voice : least));
+    this.#sound(all.length > this.#limits.voices ? all.filter((voice) => voice !== weakest) : all);
   }
 
   release(id: string): void {
-    this.#voices = this.#voices.filter((voice) => voice.id !== id);
+    this.#sound(this.#voices.filter((voice) => voice.id !== id));
+  }
+
+  #sound(voices: Voice[]): void {
+    const shared = sharedOnTimes(this.#limits, voices);
+    this.#voices = voices.map((voice, index) => ({ ...voice, shared: shared[index] }));
   }
 
   releaseAll(): void {
@@ -83,7 +91,7 @@ export class LiveGate {
   }
 
   #offer(voice: Voice): void {
-    const onTime = Math.min(voice.onTime, allowedOnTime(this.#limits, voice.rate));
+    const onTime = Math.min(voice.onTime, voice.shared, allowedOnTime(this.#limits, voice.rate));
     this.#builder.offer(voice.next, onTime, PATIENCE_IN_PERIODS / voice.rate);
     voice.next += 1 / voice.rate;
   }

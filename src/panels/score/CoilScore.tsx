@@ -57,7 +57,10 @@ export function CoilScore({ name, played, duration, design }: CoilScoreProps) {
       <p className={styles.line}>{limitsText(design, system, played.line.load !== null)}</p>
       <Findings findings={played.findings} />
       <PianoRoll name={name} played={played} duration={duration} />
-      <p className={styles.line}>Filled: played. Half filled: shortened. Crossed out: dropped.</p>
+      <p className={styles.line}>
+        Filled: played. Half filled: shortened. Crossed out: dropped. By load: by mains, bus, bank and
+        junction; beside others: by what the notes of a chord may ask for together.
+      </p>
       <TimeLines name={name} line={played.line} moments={played.moments} duration={duration} />
     </section>
   );
