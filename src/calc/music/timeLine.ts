@@ -30,13 +30,15 @@ export interface LoadLine {
   bankTemperature: number[];
 }
 
-const STEPS_IN_WINDOW = 5;
+/** s */
+const FINEST_STEP = 0.05;
 const MOST_STEPS = 2400;
 
 /** A whole part of the window, or a whole number of windows for long scores, so that means meet their limits. */
 export function stepOf(duration: number, window: number): number {
-  const fine = window / STEPS_IN_WINDOW;
-  return duration <= MOST_STEPS * fine ? fine : window * Math.ceil(duration / (MOST_STEPS * window));
+  const least = Math.max(FINEST_STEP, duration / MOST_STEPS);
+  const parts = Math.floor(window / least + 1e-9);
+  return parts >= 1 ? window / parts : window * Math.ceil(least / window - 1e-9);
 }
 
 /** Sums of one step, of sag and junction the largest. */

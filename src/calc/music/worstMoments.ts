@@ -38,11 +38,15 @@ function farthest(values: readonly number[], rest: number): number {
   return index;
 }
 
+function usedPart(value: number, rest: number, limit: number | null): number | null {
+  if (limit === null) return null;
+  return value === rest ? 0 : (value - rest) / (limit - rest);
+}
+
 function worst({ quantity, values, rest, limit }: Judged, time: readonly number[]): WorstMoment {
   const index = farthest(values, rest);
   const value = values[index];
-  const used = limit === null ? null : (value - rest) / (limit - rest);
-  return { quantity, value, limit, time: time[index], used };
+  return { quantity, value, limit, time: time[index], used: usedPart(value, rest, limit) };
 }
 
 function judged(line: TimeLine, load: CoilLoad | null, dutyLimit: number): Judged[] {
