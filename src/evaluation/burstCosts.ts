@@ -250,7 +250,7 @@ const loadStage = stage(
 
 /**
  * What bursts cost, from the design's own burst with its spark, at a full bus, on-times up to the interrupter's
- * longest or to where the current limit ends the burst. Accuracy: that of the burst, met from above by some 10 %,
+ * longest or to where the current limit ends the burst. Accuracy: that of the burst, met from above by some 5 %,
  * because each on-time is taken to end at its worst phase; what lies between the table's on-times is within the part
  * of each limit that is kept back.
  * @returns null where the design's circuits have no solution

@@ -5,7 +5,7 @@ import type { ResultEntry } from "./register/entry";
 const BURSTS =
   "Every burst alone, at a full bus, with the design's spark; ringing into the next burst is left out.";
 const BURST_ACCURACY =
-  "That of the burst, met from above by some 10 %: each on-time is taken to end at its worst phase.";
+  "That of the burst, met from above by some 5 %, at most 15 %: each on-time is taken to end at its worst phase.";
 
 export const SCORE_RESULTS: Record<ScoreQuantity, ResultEntry> = {
   duty: {
@@ -38,7 +38,7 @@ export const SCORE_RESULTS: Record<ScoreQuantity, ResultEntry> = {
     symbol: "I",
     dimension: "current",
     words: "RMS in a line of the mains under the mean power of the window.",
-    formula: "I = I(P)",
+    formula: "L·di/dt = u − R·i − U,  C·dU/dt = i − P/U",
     inputs: ["drive.supply.sourceResistance", "drive.supply.sourceInductance", "drive.supply.circuitCurrent"],
     source: "Rectifier stepped through the mains' cycles",
     validity: "Means over a quarter of a second and more: single charging pulses are higher.",
@@ -68,7 +68,8 @@ export const SCORE_RESULTS: Record<ScoreQuantity, ResultEntry> = {
     inputs: ["drive.switch.caseTemperature", "drive.switch.junctionLimit"],
     source: "IEC 60747-9, transient thermal impedance; Foster network",
     validity: "The case held at its temperature; each burst's last turn-off at its worst phase.",
-    accuracy: "Met from above, by some 10 % of the rise.",
+    accuracy:
+      "Met from above, by some 10 % of the rise; by more where the last turn-off is most of the heat.",
   },
   bankTemperature: {
     id: "score.bankTemperature",

@@ -4,10 +4,11 @@ import { noLoadBusVoltage, rectifierUnderLoad } from "../../src/calc/circuit/rec
 import { switchLosses } from "../../src/calc/circuit/switchLosses";
 import { keyFrequency } from "../../src/calc/music/equalTemperament";
 import { type NoteLimit, noteLimits } from "../../src/calc/music/noteLimits";
+import { toneReading } from "../../src/calc/music/toneReading";
 import type { Design } from "../../src/design/design";
 import { pierHallLeft, pierHallRight } from "../../src/design/examples";
 import { coilLoad } from "../../src/evaluation/burstCosts";
-import { designBursts } from "../../src/evaluation/evaluate";
+import { designBursts, evaluate } from "../../src/evaluation/evaluate";
 import { runBurst } from "../../src/evaluation/stages/burst";
 import { seeded } from "../calc/coil/randomCoils";
 import { randomDesigns } from "./randomDesigns";
@@ -165,6 +166,29 @@ describe("what bursts cost", () => {
         );
         expect(junctionRise).toBeGreaterThanOrEqual(losses.rise.firstBurst * (1 - 1e-9));
       }
+  });
+
+  it("reads of a steady tone what the drive's own evaluation says, from above and within a fifth", () => {
+    const tones: [number, number][] = [
+      [100e-6, 50],
+      [80e-6, 200],
+      [110e-6, 120],
+    ];
+    for (const [onTime, repetitionRate] of tones) {
+      const interrupter = { ...pierHallLeft.interrupter, onTime, repetitionRate };
+      const design = { ...pierHallLeft, interrupter };
+      const { drive } = evaluate(design);
+      if (!drive) throw new Error("no drive");
+      const reading = toneReading(repetitionRate, onTime, coilLoad(design));
+      const parts = [
+        (reading.power ?? 0) / drive.averagePower,
+        (reading.mainsCurrent ?? 0) / drive.mainsCurrent,
+        ((reading.junctionTemperature ?? 0) - 318.15) / (drive.junctionTemperature - 318.15),
+      ];
+      for (const part of parts.slice(0, 2)) expect(part).toBeLessThan(1.2);
+      expect(parts[2]).toBeLessThan(1.7);
+      for (const part of parts) expect(part).toBeGreaterThanOrEqual(1 - 5e-3);
+    }
   });
 
   it("never falls with the on-time", () => {
