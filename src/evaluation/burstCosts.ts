@@ -1,21 +1,21 @@
 /** What a design's bursts cost by their on-time, and what its parts allow: read by score and live keyboard. */
 import { dissipationResistance } from "../calc/circuit/bank";
 import type { BurstResult } from "../calc/circuit/burstResult";
-import { noLoadBusVoltage, rectifierUnderLoad } from "../calc/circuit/rectifier";
+import { noLoadBusVoltage } from "../calc/circuit/rectifier";
 import { switchLosses } from "../calc/circuit/switchLosses";
 import type { DesignParts, FosterElement } from "../calc/design-parts";
 import { type BurstCost, costCurve, longestWithin, neverFalling } from "../calc/music/burstCost";
 import { type CoilLoad, meanWindow, type SupplyPoint } from "../calc/music/coilLoad";
 import type { Design } from "../design/design";
+import { allPhases, largestOf, type Phases, simulate, withWorstTurnOff, worstTurnOff } from "./burstPhases";
 import { designBursts } from "./evaluate";
 import { stage } from "./stage";
-import { type BurstCase, runBurst } from "./stages/burst";
+import type { BurstCase } from "./stages/burst";
 import { meanFrequency } from "./stages/burstOutcome";
+import { busLag, powerAt, supplyPoints } from "./supplyPoints";
 
 type LoadParts = Pick<DesignParts, "tank" | "drive" | "interrupter" | "air">;
 
-const ON_TIMES = 20;
-const POWERS = 32;
 /** Part of each limit that is used: the rest is for what lies between the table's on-times and powers. */
 const USED_PART = 0.95;
 /** Part of its no-load voltage that the bus may fall to; common practice, no source. */
@@ -29,64 +29,6 @@ const SHORT_OF_LIMIT = 2e-9;
  */
 const BANK_THERMAL: FosterElement = { resistance: 20, timeConstant: 600 };
 
-/**
- * Bursts whose ends lie a third of a half cycle apart, the first at the on-time: what rings on, what is given back and
- * which device turns off go with the phase in which a burst ends, and a note's on-time may end in any.
- */
-interface Phases {
-  onTime: number;
-  bursts: BurstResult[];
-}
-
-const PHASES = 3;
-
-function largestOf({ bursts }: Phases, value: (burst: BurstResult) => number): number {
-  return Math.max(...bursts.map(value));
-}
-
-function simulate(burstCase: BurstCase, onTime: number): BurstResult | null {
-  const drive = { ...burstCase.drive, onTime };
-  return runBurst({ ...burstCase, drive, options: { ...burstCase.options, waveform: false } });
-}
-
-function simulatePhases(burstCase: BurstCase, onTime: number, halfCycle: number): Phases {
-  const step = halfCycle / PHASES;
-  const bursts = Array.from({ length: PHASES }, (_, index) => simulate(burstCase, onTime + index * step));
-  return { onTime, bursts: bursts.filter((burst) => burst !== null) };
-}
-
-/** The largest current about the end of the drive, A. */
-function currentAtEnd({ halfCycles, driveEnd }: BurstResult): number {
-  const last = halfCycles.filter(({ from }) => from < driveEnd).slice(-2);
-  return last.reduce((most, { peakCurrent }) => Math.max(most, peakCurrent), 0);
-}
-
-/** J that the last turn-off would cost more at the largest current about it. */
-function worstTurnOff({ drive }: LoadParts, burst: BurstResult): number {
-  const missed = currentAtEnd(burst) - Math.max(0, burst.turnOffs.at(-1)?.current ?? 0);
-  const { turnOffEnergyPerAmpere, turnOffTestVoltage } = drive.switch;
-  return Math.max(0, missed) * (turnOffEnergyPerAmpere / turnOffTestVoltage) * noLoadBusVoltage(drive.supply);
-}
-
-/** The last half cycle that is driven takes the worst turn-off. */
-function withWorstTurnOff(parts: LoadParts, burst: BurstResult): BurstResult {
-  const last = burst.halfCycles.findLastIndex(({ from }) => from < burst.driveEnd);
-  const extra = worstTurnOff(parts, burst);
-  const halfCycles = burst.halfCycles.map((half, index) =>
-    index === last ? { ...half, turnOffEnergy: half.turnOffEnergy + extra } : half,
-  );
-  return { ...burst, halfCycles };
-}
-
-/** W that brings a falling or rising quantity of the supply to a limit; Infinity where no power of the table does. */
-function powerAt(supply: readonly SupplyPoint[], passed: (point: SupplyPoint) => number): number {
-  const upper = supply.findIndex((point) => passed(point) > 0);
-  if (upper < 0) return Number.POSITIVE_INFINITY;
-  if (upper === 0) return 0;
-  const [a, b] = [supply[upper - 1], supply[upper]];
-  return a.power + (passed(a) / (passed(a) - passed(b))) * (b.power - a.power);
-}
-
 interface Allowed {
   /** W */
   mains: number;
@@ -99,14 +41,14 @@ interface Allowed {
 function energyOf(parts: LoadParts, phases: Phases): number {
   const taken = largestOf(phases, (burst) => {
     const { supplied, returned, turnOff } = burst.energy;
-    return supplied - returned + turnOff + worstTurnOff(parts, burst);
+    return supplied - returned + turnOff + worstTurnOff(parts.drive, burst);
   });
   return Math.max(0, taken);
 }
 
 function cost(parts: LoadParts, phases: Phases, allowed: Allowed): BurstCost {
   const { drive, tank, interrupter } = parts;
-  const losses = phases.bursts.map((burst) => switchLosses(drive, withWorstTurnOff(parts, burst), 0));
+  const losses = phases.bursts.map((burst) => switchLosses(drive, withWorstTurnOff(drive, burst), 0));
   const energy = energyOf(parts, phases);
   const squareCurrentTime = largestOf(phases, (burst) => burst.squareCurrentTime);
   const resistance = dissipationResistance(tank.unit, meanFrequency(phases.bursts[0]) ?? 0);
@@ -128,25 +70,6 @@ function cost(parts: LoadParts, phases: Phases, allowed: Allowed): BurstCost {
     busTime: energy / allowed.bus,
     bankTime: squareCurrentTime / allowed.bank,
   };
-}
-
-/** The supply under powers up to what the worst duty could ask for, closer together where they are low. */
-function supplyPoints({ drive }: LoadParts, most: number): SupplyPoint[] {
-  const { supply, reservoirCapacitance } = drive;
-  const loaded = Array.from({ length: POWERS }, (_, index) => {
-    const power = most * ((index + 1) / POWERS) ** 2;
-    const { mainsCurrent, lowestVoltage } = rectifierUnderLoad({ supply, reservoirCapacitance, power });
-    return { power, mainsCurrent, busVoltage: lowestVoltage };
-  });
-  return [{ power: 0, mainsCurrent: 0, busVoltage: noLoadBusVoltage(supply) }, ...loaded];
-}
-
-/** s: capacitance times the inner resistance, which is the fall of the mean voltage by the mean current. */
-function busLag({ drive }: LoadParts, supply: readonly SupplyPoint[]): number {
-  const [rest, loaded] = [supply[0], supply[Math.ceil(POWERS / 2)]];
-  const current = loaded.power / loaded.busVoltage;
-  const resistance = current > 0 ? (rest.busVoltage - loaded.busVoltage) / current : 0;
-  return Math.max(1e-6, resistance * drive.reservoirCapacitance);
 }
 
 function allowedBy(
@@ -190,15 +113,6 @@ function peakCeilings({ tank }: LoadParts, all: readonly Phases[]): Ceiling[] {
 function limitCeiling({ drive }: LoadParts, { limitReachedAt }: BurstResult): Ceiling[] {
   if (limitReachedAt === null || drive.overCurrentAction === "end half cycle") return [];
   return [{ limiter: "over-current limit", onTime: limitReachedAt - SHORT_OF_LIMIT }];
-}
-
-/** On-times from one half cycle to the longest, closer together where they are short. */
-function allPhases(burstCase: BurstCase, longest: number, halfCycle: number): Phases[] {
-  const shortest = Math.min(halfCycle, longest / ON_TIMES);
-  return Array.from({ length: ON_TIMES }, (_, index) => {
-    const part = (index / (ON_TIMES - 1)) ** 1.5;
-    return simulatePhases(burstCase, shortest + part * (longest - shortest), halfCycle);
-  });
 }
 
 function loadOf(design: LoadParts, all: readonly Phases[], ceilings: Ceiling[]): CoilLoad {
