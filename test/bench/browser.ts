@@ -71,21 +71,29 @@ async function measured(page: Page, session: CDPSession): Promise<Cost> {
 
 function line(name: string, { script, task, longest }: Cost): string {
   const long = longest > 0 ? `${longest.toFixed(0)} ms` : "below 50 ms";
-  return `${name.padEnd(34)} script ${script.toFixed(2)} ms   main thread ${task.toFixed(2)} ms   longest task ${long}`;
+  return `${name.padEnd(42)} script ${script.toFixed(2)} ms   main thread ${task.toFixed(2)} ms   longest task ${long}`;
 }
 
-async function bothViews(page: Page, session: CDPSession, rate: number): Promise<void> {
+/** The views with charts, each with one that is there when all are. */
+const VIEWS = [
+  { tab: "Charts", charts: "five charts", last: /^Bridge current/ },
+  { tab: "Burst", charts: "three charts of a burst", last: /^Running frequency/ },
+];
+
+async function everyView(page: Page, session: CDPSession, rate: number): Promise<void> {
   await session.send("Emulation.setCPUThrottlingRate", { rate });
   await page.getByRole("tab", { name: "Line-up" }).click();
   const without = await measured(page, session);
-  await page.getByRole("tab", { name: "Charts" }).click();
-  await page.getByRole("img", { name: /^Bridge current/ }).waitFor();
-  const all = await measured(page, session);
-  console.log(line(`1/${rate} speed, everything`, all));
   console.log(line(`1/${rate} speed, without charts`, without));
-  console.log(
-    `1/${rate} speed, the charts' share:       script ${(all.script - without.script).toFixed(2)} ms   main thread ${(all.task - without.task).toFixed(2)} ms`,
-  );
+  for (const { tab, charts, last } of VIEWS) {
+    await page.getByRole("tab", { name: tab }).click();
+    await page.getByRole("img", { name: last }).waitFor();
+    const all = await measured(page, session);
+    console.log(line(`1/${rate} speed, with the ${charts}`, all));
+    console.log(
+      `${"  their share".padEnd(42)} script ${(all.script - without.script).toFixed(2)} ms   main thread ${(all.task - without.task).toFixed(2)} ms`,
+    );
+  }
 }
 
 /** Prints a line for each speed; the page must be built. */
@@ -107,7 +115,7 @@ export async function benchBrowser(): Promise<void> {
   const session = await page.context().newCDPSession(page);
   await session.send("Performance.enable");
   console.log("one step of the tap, with drawing, numbers and charts in sight, per step:");
-  for (const rate of [1, 4]) await bothViews(page, session, rate);
+  for (const rate of [1, 4]) await everyView(page, session, rate);
   await browser.close();
   await server.close();
 }

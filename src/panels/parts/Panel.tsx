@@ -2,6 +2,7 @@ import type { ReactNode } from "react";
 import { Icon } from "../../ui/Icon";
 import { usePreferences } from "../../workbench/preferences";
 import styles from "./Panel.module.css";
+import { PanelOpen } from "./PanelOpen";
 
 interface PanelProps {
   title: string;
@@ -29,7 +30,9 @@ export function Panel({ title, open = false, children }: PanelProps) {
           <Icon name="chevron" size={14} />
         </span>
       </summary>
-      <div className={styles.content}>{children}</div>
+      <div className={styles.content}>
+        <PanelOpen value={isOpen}>{children}</PanelOpen>
+      </div>
     </details>
   );
 }
