@@ -122,9 +122,11 @@ function addReason(outcome: NoteOutcome, reason: string): void {
   if (!outcome.reasons.includes(reason)) outcome.reasons.push(reason);
 }
 
-/** The playing note whose next pulse comes first. */
-function earliest(playing: readonly PlayingNote[]): PlayingNote {
-  return playing.reduce((first, candidate) => (candidate.next < first.next ? candidate : first));
+/** The playing note whose next pulse comes first; null where none plays. */
+function earliest(playing: readonly PlayingNote[]): PlayingNote | null {
+  let first: PlayingNote | null = null;
+  for (const candidate of playing) if (!first || candidate.next < first.next) first = candidate;
+  return first;
 }
 
 function cause(allowed: number, shared: number): Change {
@@ -201,9 +203,9 @@ export function coilSchedule(
   let playing: PlayingNote[] = [];
   let waiting = 0;
   while (waiting < allotted.notes.length || playing.length > 0) {
-    const upTo = playing.length > 0 ? earliest(playing).next : Number.POSITIVE_INFINITY;
+    const voice = earliest(playing);
     const following = allotted.notes[waiting];
-    if (following && following.start <= upTo) {
+    if (!voice || (following && following.start <= voice.next)) {
       const tone = toneAt(limits, following, following.start);
       const { start, index } = following;
       const shared = Number.POSITIVE_INFINITY;
@@ -213,7 +215,6 @@ export function coilSchedule(
       if (onProgress && waiting % 64 === 0 && !onProgress(waiting / allotted.notes.length)) return null;
       continue;
     }
-    const voice = earliest(playing);
     if (voice.next >= voice.note.end) {
       playing = playing.filter((candidate) => candidate !== voice);
       share(playing, voice.next, limits, expression);
