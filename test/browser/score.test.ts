@@ -91,6 +91,34 @@ describe("the score in a real browser", () => {
     expect(faults).toEqual([]);
   }, 60_000);
 
+  it("keeps the notes over a reload, and takes the opening back as one step", async () => {
+    const { page, faults } = await openPage();
+    await openDuet(page);
+    await page
+      .getByRole("combobox", { name: /Destination/ })
+      .first()
+      .selectOption("both");
+    await page.getByText("Saved").waitFor();
+    await page.waitForTimeout(800);
+    await page.reload();
+    await page.getByRole("tab", { name: "Score" }).click();
+    await page.getByRole("img", { name: "Piano roll of the Right coil" }).waitFor();
+    expect(
+      await page
+        .getByRole("combobox", { name: /Destination/ })
+        .first()
+        .inputValue(),
+    ).toBe("both");
+
+    const other = { name: "solo.mid", mimeType: "audio/midi", buffer: duet() };
+    await page.getByLabel("Open a Standard MIDI File").setInputFiles(other);
+    await page.getByRole("heading", { name: "solo.mid" }).waitFor();
+    await page.getByRole("button", { name: "Undo" }).click();
+    await page.getByRole("heading", { name: "duet.mid" }).waitFor();
+    await page.getByRole("img", { name: "Piano roll of the Right coil" }).waitFor();
+    expect(faults).toEqual([]);
+  }, 60_000);
+
   it("leaves the show as it is where the file is not MIDI", async () => {
     const { page } = await openPage();
     await openDuet(page);
