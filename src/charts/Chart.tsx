@@ -61,6 +61,10 @@ function useAxis(
   }, [label, held.from, held.to, log, everyTick, count]);
 }
 
+function tableRows({ from, to }: Domain): number[] {
+  return Array.from({ length: TABLE_ROWS + 1 }, (_, index) => from + ((to - from) * index) / TABLE_ROWS);
+}
+
 /** A chart with its legend, its readings under the pointer, and its table for screen readers. */
 export function Chart({
   title,
@@ -82,15 +86,12 @@ export function Chart({
   const onHover = useCallback((value: number | null) => setHover(value), []);
   const xAxis = useAxis(x, X_TICKS);
   const yAxis = useAxis(y, Y_TICKS);
-  const shown = curves.filter((curve) => !hidden.has(curve.id));
+  const shown = useMemo(() => curves.filter((curve) => !hidden.has(curve.id)), [curves, hidden]);
   const switchCurve = (id: string) =>
     setHidden(
       (before) => new Set(before.has(id) ? [...before].filter((each) => each !== id) : [...before, id]),
     );
-  const rows = Array.from(
-    { length: TABLE_ROWS + 1 },
-    (_, index) => xAxis.domain.from + ((xAxis.domain.to - xAxis.domain.from) * index) / TABLE_ROWS,
-  );
+  const rows = useMemo(() => tableRows(xAxis.domain), [xAxis.domain]);
   return (
     <figure className={styles.chart}>
       <figcaption className={styles.title}>

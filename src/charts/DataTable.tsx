@@ -1,7 +1,9 @@
+import { useMemo } from "react";
+import { useSettled } from "../ui/useSettled";
 import styles from "./Chart.module.css";
 import { type Curve, valueAtX } from "./curve";
 
-interface DataTableProps {
+interface TableData {
   caption: string;
   xLabel: string;
   xs: readonly number[];
@@ -10,34 +12,51 @@ interface DataTableProps {
   formatY: (value: number) => string;
 }
 
-/** The curves as a table, for those who do not see the chart. */
-export function DataTable({ caption, xLabel, xs, curves, formatX, formatY }: DataTableProps) {
+/** ms; nobody reads a table that changes with every frame */
+const PAUSE = 250;
+
+function Table({ caption, xLabel, xs, curves, formatX, formatY }: TableData) {
   return (
-    <div className={styles.table}>
-      <table>
-        <caption>{caption}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{xLabel}</th>
-            {curves.map((curve) => (
-              <th scope="col" key={curve.id}>
-                {curve.label}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {xs.map((x) => (
-            <tr key={x}>
-              <th scope="row">{formatX(x)}</th>
-              {curves.map((curve) => {
-                const value = valueAtX(curve, x);
-                return <td key={curve.id}>{value === null ? "–" : formatY(value)}</td>;
-              })}
-            </tr>
+    <table>
+      <caption>{caption}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{xLabel}</th>
+          {curves.map((curve) => (
+            <th scope="col" key={curve.id}>
+              {curve.label}
+            </th>
           ))}
-        </tbody>
-      </table>
-    </div>
+        </tr>
+      </thead>
+      <tbody>
+        {xs.map((x) => (
+          <tr key={x}>
+            <th scope="row">{formatX(x)}</th>
+            {curves.map((curve) => {
+              const value = valueAtX(curve, x);
+              return <td key={curve.id}>{value === null ? "–" : formatY(value)}</td>;
+            })}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** The curves as a table, for those who do not see the chart; made anew when they have come to rest. */
+export function DataTable({ caption, xLabel, xs, curves, formatX, formatY }: TableData) {
+  const present = useMemo(
+    () => ({ caption, xLabel, xs, curves, formatX, formatY }),
+    [caption, xLabel, xs, curves, formatX, formatY],
+  );
+  const settled = useSettled(present, PAUSE);
+  return useMemo(
+    () => (
+      <div className={styles.table}>
+        <Table {...settled} />
+      </div>
+    ),
+    [settled],
   );
 }

@@ -58,6 +58,11 @@ export function valueAtX(curve: Curve, x: number): number | null {
   return a.y + ((x - a.x) / (b.x - a.x)) * (b.y - a.y);
 }
 
+/** Rounded to a tenth of a pixel: shorter paths, and many times quicker than text of fixed digits. */
+function tenth(pixels: number): number {
+  return Math.round(10 * pixels) / 10;
+}
+
 /** The path of a curve through pixels, broken where a point cannot be drawn. */
 export function curvePath(
   points: readonly { x: number; y: number }[],
@@ -72,7 +77,7 @@ export function curvePath(
       pen = "M";
       continue;
     }
-    path += `${pen}${toX(x).toFixed(1)} ${toY(y).toFixed(1)}`;
+    path += `${pen}${tenth(toX(x))} ${tenth(toY(y))}`;
     pen = "L";
   }
   return path;

@@ -1,4 +1,4 @@
-import { act, fireEvent, render, screen } from "@testing-library/react";
+import { act, fireEvent, render, screen, waitFor } from "@testing-library/react";
 import { beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { ResponseChart } from "../../src/charts/ResponseChart";
 import { TuningChart } from "../../src/charts/TuningChart";
@@ -11,7 +11,7 @@ beforeEach(() => {
 });
 
 describe("the tuning chart", () => {
-  it("has a name, a table for those who do not see it, and a switch for each curve", () => {
+  it("has a name, a table for those who do not see it, and a switch for each curve", async () => {
     render(<TuningChart />);
     expect(screen.getByRole("img", { name: /^Tuning: resonance against tap/ })).toBeInTheDocument();
     expect(screen.getByRole("columnheader", { name: "Secondary, no spark" })).toBeInTheDocument();
@@ -19,7 +19,7 @@ describe("the tuning chart", () => {
     expect(primary).toHaveAttribute("aria-pressed", "true");
     fireEvent.click(primary);
     expect(primary).toHaveAttribute("aria-pressed", "false");
-    expect(screen.queryByRole("columnheader", { name: "Primary" })).toBeNull();
+    await waitFor(() => expect(screen.queryByRole("columnheader", { name: "Primary" })).toBeNull());
   });
 
   it("says why it is empty while the coil has no solution", () => {

@@ -10,8 +10,9 @@ describe("a curve", () => {
       { x: 1, y: 0 },
       { x: 2, y: 3 },
     ];
-    expect(curvePath(points, same, same, false)).toBe("M0.0 1.0L1.0 0.0L2.0 3.0");
-    expect(curvePath(points, same, same, true)).toBe("M0.0 1.0M2.0 3.0");
+    expect(curvePath(points, same, same, false)).toBe("M0 1L1 0L2 3");
+    expect(curvePath(points, same, same, true)).toBe("M0 1M2 3");
+    expect(curvePath([{ x: 1.234, y: -5.678 }], same, same, false)).toBe("M1.2 -5.7");
     expect(curvePath([{ x: 0, y: Number.NaN }], same, same, false)).toBe("");
   });
 
