@@ -40,7 +40,7 @@ export function extremes(points: Points): Points {
 }
 
 /** With the spark and without it; one alone where the design has no spark. */
-export function states(burst: BurstGroup): { outcome: BurstOutcome; loaded: boolean; suffix: string }[] {
+function states(burst: BurstGroup): { outcome: BurstOutcome; loaded: boolean; suffix: string }[] {
   const loaded = { outcome: burst, loaded: true, suffix: "" };
   const same = burst.waveform === burst.unloaded.waveform;
   return same ? [loaded] : [loaded, { outcome: burst.unloaded, loaded: false, suffix: ", no spark" }];
@@ -84,7 +84,7 @@ function cyclePoints({ frequencyByCycle }: BurstOutcome): Points {
   ]);
 }
 
-export interface Poles {
+interface Poles {
   lower: number;
   upper: number;
 }

@@ -1,6 +1,6 @@
 /** Where the bands of the energy picture lie, in px; no two labels share a place. */
 
-export interface FlowPart {
+interface FlowPart {
   id: string;
   /** J, above zero */
   energy: number;
