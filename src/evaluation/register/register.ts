@@ -2,12 +2,14 @@
 import { BURST_RESULTS } from "./burst";
 import { CORRECTION_RESULTS } from "./corrections";
 import { COUPLED_RESULTS, RESPONSE_CURVE_RESULTS } from "./coupled";
-import { DRIVE_RESULTS } from "./drive";
+import { SENSE_RESULTS } from "./currentLimit";
 import type { ResultEntry } from "./entry";
 import { LOSS_RESULTS } from "./losses";
 import { PRIMARY_RESULTS } from "./primary";
 import { RESPONSE_RESULTS } from "./response";
 import { SECONDARY_RESULTS } from "./secondary";
+import { SUPPLY_RESULTS } from "./supply";
+import { COMMUTATION_RESULTS, SWITCH_RESULTS } from "./switches";
 import { ARRANGEMENT_RESULTS, TANK_STRESS_RESULTS } from "./tankStress";
 import { TOP_LOAD_RESULTS } from "./topLoad";
 
@@ -23,7 +25,10 @@ export const RESULTS: readonly ResultEntry[] = [
   ...BURST_RESULTS,
   ...TANK_STRESS_RESULTS,
   ...ARRANGEMENT_RESULTS,
-  ...DRIVE_RESULTS,
+  ...SUPPLY_RESULTS,
+  ...SWITCH_RESULTS,
+  ...COMMUTATION_RESULTS,
+  ...SENSE_RESULTS,
 ];
 
 const BY_ID = new Map(RESULTS.map((entry) => [entry.id, entry]));
