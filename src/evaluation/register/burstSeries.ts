@@ -1,17 +1,9 @@
 /** Results of a burst that come in rows: by sample, by half cycle, by cycle, by gate. */
-import type { Dimension } from "../../units/dimension";
+import type { ResultEntry } from "./entry";
 
 /** What differs from entry to entry. */
-export interface BurstEntry {
-  id: string;
-  label: string;
-  symbol: string;
-  dimension: Dimension;
-  words: string;
-  formula: string;
-  inputs?: readonly string[];
-  accuracy?: string;
-}
+export type BurstEntry = Omit<ResultEntry, "inputs" | "source" | "validity" | "accuracy"> &
+  Partial<Pick<ResultEntry, "inputs" | "accuracy">>;
 
 export const BURST_SERIES: readonly BurstEntry[] = [
   {

@@ -93,14 +93,7 @@ export const TANK_STRESS_RESULTS: readonly ResultEntry[] = [
   },
 ];
 
-interface Own {
-  id: string;
-  label: string;
-  symbol: string;
-  dimension: ResultEntry["dimension"];
-  words: string;
-  formula: string;
-}
+type Own = Omit<ResultEntry, "inputs" | "source" | "validity" | "accuracy">;
 
 function arrangement(own: Own): ResultEntry {
   return {
