@@ -2,6 +2,7 @@ import { writeMidi } from "midi-file";
 import type { Download, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { openPage } from "./support/page";
+import { violations } from "./support/violations";
 
 /** Two parts of eight notes, high and low. */
 function duet(): Buffer {
@@ -117,6 +118,15 @@ describe("the score in a real browser", () => {
     await page.getByRole("heading", { name: "duet.mid" }).waitFor();
     await page.getByRole("img", { name: "Piano roll of the Right coil" }).waitFor();
     expect(faults).toEqual([]);
+  }, 60_000);
+
+  it("can be used by everyone, with all its parts open", async () => {
+    const { page } = await openPage();
+    await openDuet(page);
+    for (const part of ["Play by hand", "Test pulses", "The pair of coils"])
+      await page.getByRole("heading", { name: part }).click();
+    await page.getByText(/Together they resonate at/).waitFor();
+    expect(await violations(page)).toEqual([]);
   }, 60_000);
 
   it("leaves the show as it is where the file is not MIDI", async () => {

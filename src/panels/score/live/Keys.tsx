@@ -126,7 +126,6 @@ function Key({ note, letter, sounding, limiter, onPoint, onPress, onRelease }: K
     <button
       type="button"
       className={`${styles.key} ${name.includes("♯") ? styles.sharp : ""}`}
-      aria-label={name}
       aria-pressed={sounding}
       title={limiter ? `Shortened by ${LIMITER_WORDS[limiter].words}` : undefined}
       onPointerEnter={() => onPoint(note)}
