@@ -147,8 +147,8 @@ describe("playing by hand", () => {
   it("never sounds more voices than are set", () => {
     open(2);
     for (const name of ["C3", "E3", "G3"]) fireEvent.pointerDown(key(name));
-    const pressed = screen.getAllByRole("button", { pressed: true });
-    expect(pressed.map((each) => each.getAttribute("aria-label"))).toEqual(["E3", "G3"]);
+    for (const name of ["E3", "G3"]) expect(key(name)).toHaveAttribute("aria-pressed", "true");
+    expect(screen.getAllByRole("button", { pressed: true })).toHaveLength(2);
   });
 
   it("plays the single tone of the interrupter until it is stopped", () => {
