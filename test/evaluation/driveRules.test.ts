@@ -98,6 +98,11 @@ describe("the rules of the drive", () => {
       {},
       { "drive.supply.arrangement": "doubler", "drive.overCurrentLimit": 2000 },
     ],
+    // the point ends 0.31 m from the axis, the toroid at 0.8 m; sparks of 0.7 m
+    ["audience-within-spark", { "room.audienceDistance": 1.02 }, { "room.audienceDistance": 1 }],
+    ["audience-near-spark", { "room.audienceDistance": 2.42 }, { "room.audienceDistance": 2.4 }],
+    ["ceiling-near-spark", { "room.ceilingHeight": 1.86 }, { "room.ceilingHeight": 1.84 }],
+    ["wall-near-spark", { "room.wallDistance": 1.37 }, { "room.wallDistance": 1.35 }],
     ["flashover-primary-to-secondary", {}, { "primary.innerRadius": 0.071 }],
   ])("judge %s on both sides of its limit", (code, below, beyond) => {
     expect(codes(below)).not.toContain(code);
@@ -105,9 +110,21 @@ describe("the rules of the drive", () => {
   });
 
   it("say one thing where the nearer limit would say it again", () => {
-    const found = codes({ "drive.switch.voltageRating": 300, "drive.supply.circuitCurrent": 2 });
+    const found = codes({
+      "drive.switch.voltageRating": 300,
+      "drive.supply.circuitCurrent": 2,
+      "room.audienceDistance": 0.9,
+    });
+    expect(found).not.toContain("audience-near-spark");
     expect(found).not.toContain("bus-near-switch-rating");
     expect(found).not.toContain("mains-circuit-near-rating");
+  });
+
+  it("ask for no clearance in the open, or from a coil without a spark", () => {
+    const open = { "room.ceilingHeight": null, "room.wallDistance": null, "room.audienceDistance": null };
+    const near = { "room.ceilingHeight": 0.9, "room.wallDistance": 0.5, "spark.length": 0 };
+    for (const changes of [open, near])
+      expect(codes(changes).filter((code) => code.endsWith("-spark"))).toEqual([]);
   });
 
   it("say what to change, in the reader's units", () => {

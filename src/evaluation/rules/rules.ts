@@ -14,6 +14,7 @@ import {
   onTimePastBeatMinimum,
   reservoirSags,
 } from "./burst";
+import { audienceInReach, audienceNear, ceilingNear, wallNear } from "./clearance";
 import { closeToWinding, conductorsCross, primaryNotSolved, secondaryNotSolved } from "./conductorsCross";
 import { comparatorDisagrees, coreSaturates } from "./currentLimit";
 import { aboveRange, belowRange } from "./fieldRange";
@@ -53,6 +54,7 @@ export const RULES: readonly Rule[] = [
   secondaryNotSolved,
   primaryNotSolved,
   burstNotSolved,
+  audienceInReach,
   peakCurrentOverRating,
   limitAboveRating,
   busOverRating,
@@ -67,6 +69,9 @@ export const RULES: readonly Rule[] = [
   noSuggestedTap,
   closeToWinding,
   couplingHigh,
+  audienceNear,
+  ceilingNear,
+  wallNear,
   gradientHigh,
   flashoverToSecondary,
   currentDrivenPastLimit,
