@@ -56,6 +56,12 @@ describe("the score in a real browser", () => {
       .poll(async () => Number(await position.inputValue()), { timeout: 5000 })
       .toBeGreaterThan(0.2);
     await page.getByRole("button", { name: "Pause" }).click();
+    await page
+      .getByRole("img", { name: "Piano roll of the Left coil" })
+      .click({ position: { x: 300, y: 20 } });
+    await expect.poll(async () => Number(await position.inputValue())).toBeGreaterThan(1);
+    const head = page.getByRole("region", { name: "Left coil" }).getByTestId("playhead");
+    expect(await head.evaluate((line) => Number.parseFloat(line.style.left))).toBeGreaterThan(50);
 
     const csv = (await downloaded(page, "Gate schedule (CSV)")).toString();
     expect(csv.split("\n")[0]).toBe("time,coil,onTime");

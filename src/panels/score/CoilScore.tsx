@@ -8,6 +8,7 @@ import { formatQuantity } from "../../units/format";
 import type { UnitSystem } from "../../units/unitSystem";
 import { useUnitSystem } from "../../workbench/hooks";
 import { PianoRoll } from "./PianoRoll";
+import { PlayheadLine } from "./PlayheadLine";
 import styles from "./Score.module.css";
 import { TimeLines } from "./TimeLines";
 
@@ -56,12 +57,15 @@ export function CoilScore({ name, played, duration, design }: CoilScoreProps) {
       </p>
       <p className={styles.line}>{limitsText(design, system, played.line.load !== null)}</p>
       <Findings findings={played.findings} />
-      <PianoRoll name={name} played={played} duration={duration} />
-      <p className={styles.line}>
-        Filled: played. Half filled: shortened. Crossed out: dropped. By load: by mains, bus, bank and
-        junction; beside others: by what the notes of a chord may ask for together.
-      </p>
-      <TimeLines name={name} line={played.line} moments={played.moments} duration={duration} />
+      <div className={styles.along}>
+        <PianoRoll name={name} played={played} duration={duration} />
+        <p className={styles.line}>
+          Filled: played. Half filled: shortened. Crossed out: dropped. By load: by mains, bus, bank and
+          junction; beside others: by what the notes of a chord may ask for together.
+        </p>
+        <TimeLines name={name} line={played.line} moments={played.moments} duration={duration} />
+        <PlayheadLine duration={duration} />
+      </div>
     </section>
   );
 }

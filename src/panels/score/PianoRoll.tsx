@@ -1,6 +1,7 @@
 import { useEffect, useRef } from "react";
 import type { NoteOutcome } from "../../calc/music/gateSchedule";
 import type { PlayedCoil } from "../../evaluation/playedCoil";
+import { playhead } from "./playhead";
 import styles from "./Score.module.css";
 
 const WIDTH = 900;
@@ -42,7 +43,7 @@ interface PianoRollProps {
   duration: number;
 }
 
-/** Notes of a coil against time. */
+/** Notes of a coil against time; pressed, the preview goes on from there. */
 export function PianoRoll({ name, played, duration }: PianoRollProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
   useEffect(() => {
@@ -63,6 +64,10 @@ export function PianoRoll({ name, played, duration }: PianoRollProps) {
       height={ROLL * SCALE}
       role="img"
       aria-label={`Piano roll of the ${name} coil`}
+      onPointerDown={({ currentTarget, clientX }) => {
+        const { left, width } = currentTarget.getBoundingClientRect();
+        playhead.getState().seek?.((duration * (clientX - left)) / width);
+      }}
     />
   );
 }

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "react";
 import type { Gates } from "../../calc/music/scheduleCsv";
 import { Button } from "../../ui/Button";
+import { playhead } from "./playhead";
 import { Preview } from "./preview";
 import styles from "./Score.module.css";
 
@@ -8,8 +9,29 @@ const clock = (time: number) => `${Math.floor(time / 60)}:${String(Math.floor(ti
 
 const REFRESH = 100;
 
+/** Takes the playhead along, and goes where it is asked to. */
+function usePlayhead(leads: boolean, position: number, seek: (time: number) => void): void {
+  const latest = useRef(seek);
+  latest.current = seek;
+  useEffect(() => {
+    if (!leads) return;
+    playhead.setState({ seek: (time) => latest.current(time) });
+    return () => playhead.setState({ position: 0, seek: null });
+  }, [leads]);
+  useEffect(() => {
+    if (leads) playhead.setState({ position });
+  }, [leads, position]);
+}
+
+interface PlayerProps {
+  gates: Gates;
+  duration: number;
+  /** whether rolls and lines on screen belong to what it plays */
+  leads?: boolean;
+}
+
 /** Plays the gates in the browser: nothing is driven by it. */
-export function Player({ gates, duration }: { gates: Gates; duration: number }) {
+export function Player({ gates, duration, leads = false }: PlayerProps) {
   const preview = useRef<Preview | null>(null);
   const [playing, setPlaying] = useState(false);
   const [position, setPosition] = useState(0);
@@ -45,6 +67,7 @@ export function Player({ gates, duration }: { gates: Gates; duration: number }) 
     setPosition(time);
     preview.current?.seek(time);
   };
+  usePlayhead(leads, position, seek);
   const changeVolume = (value: number) => {
     setVolume(value);
     if (preview.current) preview.current.volume = value;

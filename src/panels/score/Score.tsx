@@ -95,7 +95,7 @@ export function Score() {
       )}
       {score && played && (
         <>
-          <Player key={revision} gates={gates} duration={score.duration} />
+          <Player key={revision} gates={gates} duration={score.duration} leads />
           {(["left", "right"] as const).map((coil) => {
             const own = played[coil];
             const design = designs[coil];
