@@ -59,13 +59,14 @@ export function CoilScore({ name, played, duration, design }: CoilScoreProps) {
       <Findings findings={played.findings} />
       <div className={styles.along}>
         <PianoRoll name={name} played={played} duration={duration} />
-        <p className={styles.line}>
-          Filled: played. Half filled: shortened. Crossed out: dropped. By load: by mains, bus, bank and
-          junction; beside others: by what the notes of a chord may ask for together.
-        </p>
         <TimeLines name={name} line={played.line} moments={played.moments} duration={duration} />
         <PlayheadLine duration={duration} />
       </div>
+      <p className={styles.line}>
+        Filled: played. Half filled: shortened. Crossed out: dropped. By load: by mains, bus, bank and
+        junction; beside others: by what the notes of a chord may ask for together. Dashed: limit. Dotted:
+        worst moment. Means over the window of the limits.
+      </p>
     </section>
   );
 }

@@ -97,7 +97,6 @@ export function TimeLines({ name, line, moments, duration }: TimeLinesProps) {
           </figure>
         );
       })}
-      <p className={styles.note}>Dashed: limit. Dotted: worst moment. Means over the window of the limits.</p>
     </div>
   );
 }
