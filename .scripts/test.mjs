@@ -2,6 +2,7 @@ import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { ROOT } from "./hash.mjs";
+import "./quietLoader.mjs";
 import { ready } from "./ready.mjs";
 
 const REPORT = join(ROOT, "node_modules", ".cache", "vitest.json");
@@ -24,7 +25,7 @@ function run(module, args, stdio) {
     stdio,
     encoding: "utf8",
     maxBuffer: 1e8,
-    env: { ...process.env, TZ: "UTC", VITE_CONFIG_NATIVE_IGNORE_WARNING: "true" },
+    env: { ...process.env, TZ: "UTC" },
   });
 }
 
