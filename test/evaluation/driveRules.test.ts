@@ -120,6 +120,11 @@ describe("the rules of the drive", () => {
     expect(found).not.toContain("mains-circuit-near-rating");
   });
 
+  it("take a limit that ends half cycles for no beat", () => {
+    const limited = { "drive.overCurrentAction": "end half cycle", "drive.overCurrentLimit": 250 };
+    expect(codes(limited)).not.toContain("on-time-past-beat-minimum");
+  });
+
   it("ask for no clearance in the open, or from a coil without a spark", () => {
     const open = { "room.ceilingHeight": null, "room.wallDistance": null, "room.audienceDistance": null };
     const near = { "room.ceilingHeight": 0.9, "room.wallDistance": 0.5, "spark.length": 0 };

@@ -54,7 +54,9 @@ export const onTimePastBeatMinimum: Rule = {
     "The primary current's first beat minimum, {value} into the burst, lies within the on-time of {limit}: past it, energy comes back from the secondary.",
   judge: ({ interrupter }, { burst }) => {
     const time = burst?.firstBeatMinimum ?? null;
-    return judgeWhen(time !== null && interrupter.onTime > time, () => ({
+    // a limit that ends half cycles shapes the envelope from where it first acts
+    const natural = time !== null && time < (burst?.limitTrips ?? Number.POSITIVE_INFINITY);
+    return judgeWhen(natural && interrupter.onTime > time, () => ({
       where: "interrupter.onTime",
       quantity: "burst.firstBeatMinimum",
       value: time,
