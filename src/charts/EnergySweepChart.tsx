@@ -150,7 +150,7 @@ function SweepStatus() {
   if (progress !== null)
     return (
       <div className={styles.status}>
-        <span>Sweeping bursts over the tap …</span>
+        <span>Sweeping bursts …</span>
         <progress aria-label="Sweep of bursts under way" value={progress} />
         <Button onClick={energySweeps.cancel}>Cancel</Button>
       </div>
