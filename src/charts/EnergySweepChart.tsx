@@ -3,7 +3,8 @@ import { Button } from "../ui/Button";
 import type { Dimension } from "../units/dimension";
 import { formatQuantity } from "../units/format";
 import { useDesign, useEnergySweep, useUnitSystem } from "../workbench/hooks";
-import { energySweeps, workbench } from "../workbench/session";
+import { energySweeps } from "../workbench/session";
+import { takeTap } from "../workbench/takeTap";
 import { type Domain, roundedDomain } from "./axis";
 import { Chart } from "./Chart";
 import type { Curve, Level, Marker } from "./curve";
@@ -22,7 +23,7 @@ const NOTICED = 0.03;
 /** turns, shown beyond that on either side */
 const BESIDE = 0.25;
 /** turns, nearer than which two taps are one */
-const SAME_TAP = 1e-6;
+const SAME_TAP = 1e-3;
 
 /** From nothing up to the largest value, and to each level that is not far beyond it. */
 function domainOf(curves: readonly Curve[], levels: readonly number[] = []) {
@@ -136,7 +137,7 @@ function BestTap({ sweep }: { sweep: EnergySweep }) {
       </span>
       <Button
         disabled={Math.abs(best.tap - design.primary.tap) < SAME_TAP}
-        onClick={() => workbench.setValue("primary.tap", best.tap, "take tap with most energy")}
+        onClick={() => takeTap(best.tap, "take tap with most energy")}
       >
         Take this tap
       </Button>

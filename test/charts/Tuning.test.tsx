@@ -76,7 +76,7 @@ describe("the tap against the energy into the spark", () => {
     sweep();
     const before = openDesign().primary.tap;
     fireEvent.click(screen.getByRole("button", { name: "Take this tap" }));
-    expect(openDesign().primary.tap).toBe(energySweeps.store.getState().sweep?.mostEnergyTap);
+    expect(openDesign().primary.tap).toBeCloseTo(energySweeps.store.getState().sweep?.mostEnergyTap ?? 0, 3);
     expect(screen.getByRole("button", { name: "Take this tap" })).toBeDisabled();
     act(() => workbench.undo());
     expect(openDesign().primary.tap).toBe(before);

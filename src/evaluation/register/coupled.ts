@@ -130,8 +130,9 @@ export const COUPLED_RESULTS: readonly ResultEntry[] = [
     label: "Suggested tap",
     symbol: "n*",
     dimension: "turns",
-    words: "Where the primary's resonance meets the tuning aim, by root search over the continuous tap.",
-    formula: "f_p(n*) = f_target",
+    words:
+      "Where the primary's resonance meets the tuning aim, by root search over the continuous tap. For most energy: the best tap of whole bursts swept over all taps, peak current within the switches' pulse rating.",
+    formula: "f_p(n*) = f_target, or n* = arg max W_spark(n)",
     inputs: ["primary.resonance", "tuning.targetResonance", "tuningAim"],
     source: "Root search on the models above",
     validity: "Null where no tap on the conductor reaches the aim.",
@@ -167,8 +168,8 @@ export const COUPLED_RESULTS: readonly ResultEntry[] = [
     symbol: "f_target",
     dimension: "frequency",
     words:
-      "The secondary's resonance unloaded or with the spark that is tuned for; a measured resonance replaces the computed one.",
-    formula: "f₁, or f₁ with the spark of the aim",
+      "The secondary's resonance unloaded or with the spark that is tuned for, or the primary's at the tap with most energy; a measured resonance shifts it from the computed one.",
+    formula: "f₁, or f₁ with the spark of the aim, or f_p(n*)",
     inputs: ["tuningAim", "secondary.resonance", "secondary.measuredResonance"],
     source: "As the secondary's resonances",
     validity: "As the secondary's resonances.",

@@ -1,6 +1,6 @@
 import { Button } from "../../ui/Button";
 import { useDesign, useEvaluation } from "../../workbench/hooks";
-import { workbench } from "../../workbench/session";
+import { takeTap } from "../../workbench/takeTap";
 import { DesignField } from "../parts/DesignField";
 import { ResultFigure } from "../parts/ResultFigure";
 import styles from "./TapBar.module.css";
@@ -24,9 +24,7 @@ export function TapBar() {
           kind="filled"
           className={styles.take}
           disabled={suggested === null || suggested > turns}
-          onClick={() =>
-            suggested !== null && workbench.setValue("primary.tap", suggested, "use suggested tap")
-          }
+          onClick={() => suggested !== null && takeTap(suggested, "use suggested tap")}
         >
           Use suggested tap
         </Button>

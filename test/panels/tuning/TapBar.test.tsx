@@ -67,11 +67,11 @@ describe("the tap bar", () => {
     act(() => energySweeps.store.setState({ swept: false }));
   });
 
-  it("puts the suggested tap into the design as one step", () => {
+  it("puts the suggested tap, to a thousandth of a turn, into the design as one step", () => {
     computed({ tuning });
     const before = openDesign().primary.tap;
     fireEvent.click(screen.getByRole("button", { name: "Use suggested tap" }));
-    expect(openDesign().primary.tap).toBe(6.0841);
+    expect(openDesign().primary.tap).toBe(6.084);
     act(() => workbench.undo());
     expect(openDesign().primary.tap).toBe(before);
   });
