@@ -78,6 +78,7 @@ function endHalfCycle(run: BurstRun): void {
   const { record, sums, before } = run;
   record.halfCycle.squareCurrent = sums.squareCurrent - before.squareCurrent;
   record.halfCycle.charge = sums.charge - before.charge;
+  record.halfCycle.direction = run.direction || 1;
   run.before = { squareCurrent: sums.squareCurrent, charge: sums.charge };
   closeHalfCycle(record, run.time, !run.control.ended);
   run.largestSecondaryEnergy = Math.max(run.largestSecondaryEnergy, secondaryEnergy(run.network, run.here.x));

@@ -22,6 +22,8 @@ export interface HalfCycle {
   /** V, magnitude */
   peakTopVoltage: number;
   topPeakTime: number;
+  /** of its current: 1 up */
+  direction: Polarity;
   /** whether it began before the drive ended, so that it is not the diodes' alone */
   driven: boolean;
   /** A²s and A·s in it */
@@ -84,6 +86,7 @@ function emptyHalfCycle(from: number, driven: boolean): HalfCycle {
     peakTime: from,
     peakTopVoltage: 0,
     topPeakTime: from,
+    direction: 1,
     driven,
     squareCurrent: 0,
     charge: 0,

@@ -45,21 +45,37 @@ export interface BurstResult {
   cutShort: boolean;
 }
 
-/** Hz of each cycle, two half cycles that follow one another at once. */
+/** A swing of the current one way, interrupted or not. */
+type Swing = Pick<HalfCycle, "from" | "to" | "direction" | "driven" | "peakCurrent" | "peakTime">;
+
+/** A current that stops and goes on in the same direction has not turned over: its half cycles are one swing. */
+function swings(halfCycles: readonly HalfCycle[]): Swing[] {
+  return halfCycles.reduce<Swing[]>((all, half) => {
+    const last = all.at(-1);
+    if (last?.direction !== half.direction) return [...all, half];
+    const larger = half.peakCurrent > last.peakCurrent ? half : last;
+    const { peakCurrent, peakTime } = larger;
+    return [...all.slice(0, -1), { ...last, to: half.to, driven: half.driven, peakCurrent, peakTime }];
+  }, []);
+}
+
+/** Hz of each cycle, a swing up and the one down after it. */
 function runningFrequency(halfCycles: readonly HalfCycle[]): RunningFrequency[] {
-  return halfCycles.flatMap((later, index) => {
-    const first = halfCycles[index - 1];
+  return swings(halfCycles).flatMap((later, index, all) => {
+    const first = all[index - 1];
     if (index % 2 === 0 || !first || !later.driven) return [];
     return [{ time: later.to, frequency: 1 / (later.to - first.from) }];
   });
 }
 
-/** The first half cycle, after the first largest, whose peak is below both neighbours'. */
+/** The first swing, once the envelope has risen, whose peak is below both neighbours'. */
 function firstBeatMinimum(halfCycles: readonly HalfCycle[]): { time: number; current: number } | null {
-  const driven = halfCycles.filter((half) => half.driven);
+  const driven = swings(halfCycles).filter((swing) => swing.driven);
+  const risen = driven.findIndex(({ peakCurrent }, index) => peakCurrent < driven[index - 1]?.peakCurrent);
+  if (risen < 2) return null;
   const at = driven.findIndex(
     ({ peakCurrent }, index) =>
-      index > 0 &&
+      index >= risen &&
       index < driven.length - 1 &&
       peakCurrent < driven[index - 1].peakCurrent &&
       peakCurrent <= driven[index + 1].peakCurrent,

@@ -34,9 +34,9 @@ function heatPulse(drive: Drive, half: HalfCycle, own: boolean): HeatPulse {
   };
 }
 
-/** The half cycles as heat in a device that conducts in every other one; of the two kinds, the warmer. */
+/** The half cycles as heat in a device of either pair. */
 function heatPulses(drive: Drive, { halfCycles }: BurstResult): HeatPulse[][] {
-  return [0, 1].map((which) => halfCycles.map((half, index) => heatPulse(drive, half, index % 2 === which)));
+  return [1, -1].map((pair) => halfCycles.map((half) => heatPulse(drive, half, half.direction === pair)));
 }
 
 function energyOf(pulses: readonly HeatPulse[]): { conduction: number; turnOff: number } {
