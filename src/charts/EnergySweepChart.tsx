@@ -50,7 +50,7 @@ function useFormat(dimension: Dimension, digits: number): (value: number) => str
   return (value) => plain(formatQuantity(value, dimension, system, digits).text);
 }
 
-function useCurrentLevels({ pulseRating }: EnergySweep): Level[] {
+function useCurrentLevels({ allowedCurrent }: EnergySweep): Level[] {
   const limit = useDesign((design) => design.drive.overCurrentLimit);
   const current = useFormat("current", 3);
   return [
@@ -63,9 +63,9 @@ function useCurrentLevels({ pulseRating }: EnergySweep): Level[] {
     },
     {
       id: "rating",
-      label: `Pulse rating of the switches ${current(pulseRating)}`,
+      label: `Switches and bank bear ${current(allowedCurrent)}`,
       colour: "--warning",
-      y: pulseRating,
+      y: allowedCurrent,
       dash: "4 3",
     },
   ];

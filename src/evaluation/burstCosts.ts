@@ -1,5 +1,6 @@
 /** What a design's bursts cost by their on-time, and what its parts allow: read by score and live keyboard. */
 import { dissipationResistance } from "../calc/circuit/bank";
+import { switchesInPath } from "../calc/circuit/burstDrive";
 import type { BurstResult } from "../calc/circuit/burstResult";
 import { noLoadBusVoltage } from "../calc/circuit/rectifier";
 import { switchLosses } from "../calc/circuit/switchLosses";
@@ -39,9 +40,10 @@ interface Allowed {
 
 /** J from the reservoir. */
 function energyOf(parts: LoadParts, phases: Phases): number {
+  const inPath = switchesInPath(parts.drive);
   const taken = largestOf(phases, (burst) => {
     const { supplied, returned, turnOff } = burst.energy;
-    return supplied - returned + turnOff + worstTurnOff(parts.drive, burst);
+    return supplied - returned + turnOff + inPath * worstTurnOff(parts.drive, burst);
   });
   return Math.max(0, taken);
 }

@@ -88,12 +88,12 @@ export interface DriveResult {
   busRipple: number;
   /** A, largest of the rectifier's pulses */
   chargingCurrent: number;
-  /** A RMS in a line */
-  mainsCurrent: number;
-  apparentPower: number;
-  powerFactor: number;
+  /** A RMS in a line, and what follows from it; null for a bench supply, whose mains side is its own */
+  mainsCurrent: number | null;
+  apparentPower: number | null;
+  powerFactor: number | null;
   carriesLoad: boolean;
-  /** A; a hint for the licensed person; null beyond the preferred ratings */
+  /** A; a hint for the licensed person; null beyond the preferred ratings, and for a bench supply */
   fuseHint: number | null;
   reservoirRmsCurrent: number;
   reservoirEnergy: number;
@@ -125,6 +125,8 @@ export interface DriveResult {
   leadAtZero: number | null;
   leadAcrossDeadTime: number | null;
   longestDeadTime: number | null;
+  /** s from turn-off to the current's zero; below 0 where the pair goes off late */
+  turnOffAdvance: number | null;
 
   transformerRatio: number;
   /** V at the comparator where the over-current limit is reached */

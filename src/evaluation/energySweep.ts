@@ -32,9 +32,9 @@ export interface EnergySweep {
   points: EnergyPoint[];
   /** s, the design's own */
   onTime: number;
-  /** A, what the devices in parallel bear in pulses */
-  pulseRating: number;
-  /** turns; null where no tap gives the spark any energy within the pulse rating */
+  /** A that switches and bank both bear in pulses */
+  allowedCurrent: number;
+  /** turns; null where no tap gives the spark any energy within the allowed current */
   mostEnergyTap: number | null;
 }
 
@@ -66,9 +66,10 @@ export function sweptParts(design: DesignParts): DesignParts {
   };
 }
 
-/** A, what the devices in parallel bear in pulses. */
-function pulseRating({ switch: { pulseCurrentRating, parallelDevices } }: DesignParts["drive"]): number {
-  return pulseCurrentRating * parallelDevices;
+/** A that switches and bank both bear in pulses. */
+function allowedCurrent({ drive, tank }: Pick<DesignParts, "drive" | "tank">): number {
+  const { pulseCurrentRating, parallelDevices } = drive.switch;
+  return Math.min(pulseCurrentRating * parallelDevices, tank.unit.peakCurrent * tank.strings);
 }
 
 /** What all bursts of a sweep have in common. */
@@ -80,6 +81,8 @@ interface SweptCoil {
   secondary: SecondaryCircuit;
   /** V */
   breakout: number | null;
+  /** A */
+  allowed: number;
 }
 
 function sweptCoil(design: DesignParts): SweptCoil | null {
@@ -94,6 +97,7 @@ function sweptCoil(design: DesignParts): SweptCoil | null {
     table,
     secondary,
     breakout,
+    allowed: allowedCurrent(design),
   };
 }
 
@@ -159,7 +163,7 @@ function* sweepRow(coil: SweptCoil, onTime: number): Generator<void, EnergyPoint
   const passes = [
     () => sweptTaps(coil.solution.tube.turns),
     () => {
-      const best = mostEnergyPoint(row, pulseRating(coil.parts.drive));
+      const best = mostEnergyPoint(row, coil.allowed);
       return best ? finerTaps(best, row) : [];
     },
   ];
@@ -188,7 +192,7 @@ export function* energySweep(
   const { onTime } = design.interrupter;
   const swept = onTimes === "all" ? sweptOnTimes(design.interrupter) : [onTime];
   const total = swept.length * TAPS_OF_ROW;
-  const rating = pulseRating(design.drive);
+  const allowed = coil.allowed;
   let done = 0;
   const points: EnergyPoint[] = [];
   for (const each of swept) {
@@ -198,7 +202,12 @@ export function* energySweep(
     points.push(...step.value);
   }
   const own = points.filter((point) => point.onTime === onTime);
-  return { points, onTime, pulseRating: rating, mostEnergyTap: mostEnergyPoint(own, rating)?.tap ?? null };
+  return {
+    points,
+    onTime,
+    allowedCurrent: allowed,
+    mostEnergyTap: mostEnergyPoint(own, allowed)?.tap ?? null,
+  };
 }
 
 const mostEnergyStage = stage(sweptParts, (parts): number | null => {
@@ -210,7 +219,7 @@ const mostEnergyStage = stage(sweptParts, (parts): number | null => {
 
 /**
  * The tap that gives the spark most energy at the design's own on-time, turns; null for another tuning aim, and where
- * no tap gives it any within the switches' pulse rating. Some sixty bursts long: not for every frame.
+ * no tap gives it any within what switches and bank bear. Some sixty bursts long: not for every frame.
  */
 export function mostEnergyTap(design: DesignParts): number | null {
   return design.tuningAim.kind === "most energy" ? mostEnergyStage(design) : null;

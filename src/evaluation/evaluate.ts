@@ -123,7 +123,8 @@ function burstResults(
   const result = bursts?.loaded.result ?? null;
   const resonance = primary?.circuit.resonance ?? 0;
   return {
-    burst: bursts && secondary && coil && burstGroup(bursts, secondary, coil),
+    burst:
+      bursts && secondary && coil && burstGroup(bursts, secondary, coil, primary?.result.freeEndVoltage ?? 1),
     tank: field.tank && tankResult(design, field.tank, result, resonance),
     drive: result && driveResult(design, result, resonance),
   };

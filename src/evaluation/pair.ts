@@ -1,4 +1,6 @@
 /** Two coils of a show side by side; all in SI units, never saved. */
+
+import { noLoadBusVoltage } from "../calc/circuit/rectifier";
 import { chargeRings } from "../calc/coil/chargeRings";
 import { inducedVoltage } from "../calc/coil/inducedVoltage";
 import { type PairCoupling, type PairedCoil, pairCoupling } from "../calc/coil/pairCoupling";
@@ -45,6 +47,8 @@ export interface Induced {
   baseCurrent: number;
   /** V across the open primary with its bank; null without a primary */
   primaryVoltage: number | null;
+  /** the figures are upper bounds: so much is taken, or the idle bridge's diodes conduct, that it reacts on the burst */
+  bound: boolean;
 }
 
 export interface PairResult {
@@ -120,6 +124,14 @@ function primaryPerTopVoltage({ design, coil }: Solved): number | null {
   return coupling.result.circuit * Math.sqrt(primary.circuit.inductance / coil.inductance);
 }
 
+/** Part of a burst's net energy in the idle coil beyond which what it gives back can no longer be left out. */
+const MOST_TAKEN = 0.1;
+
+/** V that an idle bridge's diodes let stand across its primary. */
+function bridgeVoltage({ supply, bridge }: Design["drive"]): number {
+  return (bridge === "half" ? 0.5 : 1) * noLoadBusVoltage(supply);
+}
+
 function inducedIn(idle: Solved, playing: Solved, coupling: PairCoupling): Induced | null {
   const burst = designBursts(playing.design)?.loaded.result;
   if (!burst) return null;
@@ -131,11 +143,16 @@ function inducedIn(idle: Solved, playing: Solved, coupling: PairCoupling): Induc
   });
   const voltage = wave.reduce((most, each) => Math.max(most, Math.abs(each)), 0);
   const perVolt = primaryPerTopVoltage(idle);
+  const primaryVoltage = perVolt === null ? null : perVolt * voltage;
+  const { supplied, returned } = burst.energy;
+  const taken = 0.5 * coil.capacitance * voltage * voltage;
   return {
     voltage,
     partOfBreakout: voltage / idle.breakoutVoltage,
     baseCurrent: voltage * idle.baseCurrent,
-    primaryVoltage: perVolt === null ? null : perVolt * voltage,
+    primaryVoltage,
+    bound:
+      taken > MOST_TAKEN * (supplied - returned) || (primaryVoltage ?? 0) > bridgeVoltage(idle.design.drive),
   };
 }
 

@@ -88,8 +88,8 @@ function induced(
     inputs: ["interrupter.onTime", "secondary.resonance", "secondary.qualityFactor"],
     source: "L. D. Landau, E. M. Lifshitz, Mechanics, § 22–23, over the simulated burst's wave",
     validity:
-      "The idle primary carries no current while what is induced in it stays below the bus; nothing is given back to the burst.",
-    accuracy: "Some 20 %: the couplings' own error and the fundamental alone.",
+      "Nothing is given back to the burst: while the idle coil takes under a tenth of its net energy and its primary stays below its bridge's voltage. Beyond, an upper bound, at close spacing several times too high.",
+    accuracy: "Some 20 % within that: the couplings' own error and the fundamental alone.",
   };
 }
 

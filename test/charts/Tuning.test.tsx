@@ -68,7 +68,7 @@ describe("the tap against the energy into the spark", () => {
     expect(screen.getByRole("img", { name: /^Peak primary current: .* against tap/ })).toBeInTheDocument();
     expect(screen.getAllByText(/120.µs, the design's on-time/)).not.toHaveLength(0);
     expect(screen.getByText(/Over-current limit 480.A/)).toBeInTheDocument();
-    expect(screen.getByText(/Pulse rating of the switches 600.A/)).toBeInTheDocument();
+    expect(screen.getByText(/Switches and bank bear 600.A/)).toBeInTheDocument();
     expect(document.body.textContent).not.toMatch(/NaN|undefined|Infinity/);
   });
 

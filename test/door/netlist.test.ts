@@ -76,6 +76,11 @@ describe("the netlist at the door", () => {
     expect(exitCode).toBe(0);
     expect(complaints[0]).toContain("limit");
     expect(complaints[1]).toContain("grow");
+    const half = write("half.json", {
+      ...pierHallLeft,
+      drive: { ...pierHallLeft.drive, overCurrentLimit: 300, overCurrentAction: "end half cycle" },
+    });
+    expect(netlistCommand(["--netlist", "burst", half]).complaints[0]).toContain("grows larger");
   });
 
   it("says so where a design has no spark to load it", () => {

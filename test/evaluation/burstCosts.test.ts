@@ -182,7 +182,7 @@ describe("what bursts cost", () => {
       const reading = toneReading(repetitionRate, onTime, coilLoad(design));
       const parts = [
         (reading.power ?? 0) / drive.averagePower,
-        (reading.mainsCurrent ?? 0) / drive.mainsCurrent,
+        (reading.mainsCurrent ?? 0) / (drive.mainsCurrent ?? 0),
         ((reading.junctionTemperature ?? 0) - 318.15) / (drive.junctionTemperature - 318.15),
       ];
       for (const part of parts.slice(0, 2)) expect(part).toBeLessThan(1.2);

@@ -98,6 +98,17 @@ describe("the rules of the drive", () => {
       {},
       { "drive.supply.arrangement": "doubler", "drive.overCurrentLimit": 2000 },
     ],
+    ["turn-off-after-zero", { "drive.commutation.delay": 6e-7 }, { "drive.commutation.delay": 8e-7 }],
+    [
+      "dead-time-covers-half-period",
+      { "drive.commutation.mode": "fixed frequency", "drive.commutation.deadTime": 3.7e-6 },
+      { "drive.commutation.mode": "fixed frequency", "drive.commutation.deadTime": 3.8e-6 },
+    ],
+    [
+      "no-energy-to-aim-at",
+      { tuningAim: { kind: "most energy" } },
+      { tuningAim: { kind: "most energy" }, "spark.length": 0 },
+    ],
     // the point ends 0.31 m from the axis, the toroid at 0.8 m; sparks of 0.7 m
     ["audience-within-spark", { "room.audienceDistance": 1.02 }, { "room.audienceDistance": 1 }],
     ["audience-near-spark", { "room.audienceDistance": 2.42 }, { "room.audienceDistance": 2.4 }],
@@ -118,6 +129,15 @@ describe("the rules of the drive", () => {
     expect(found).not.toContain("audience-near-spark");
     expect(found).not.toContain("bus-near-switch-rating");
     expect(found).not.toContain("mains-circuit-near-rating");
+  });
+
+  it("say of a pair that goes off late that, and not that its dead time is long", () => {
+    expect(codes({ "drive.commutation.delay": 8e-7 })).not.toContain("dead-time-longer-than-lead");
+  });
+
+  it("judge no mains circuit where a bench supply stands before it", () => {
+    const bench = { "drive.supply.arrangement": "bench", "drive.supply.circuitCurrent": 1 };
+    expect(codes(bench).filter((code) => code.startsWith("mains-circuit"))).toEqual([]);
   });
 
   it("take a limit that ends half cycles for no beat", () => {

@@ -73,9 +73,9 @@ describe("a sweep of bursts", () => {
   });
 
   it("has no point in its own row, within the pulse rating, that gives more than the best tap", () => {
-    for (const { points, mostEnergyTap: tap, pulseRating } of [left, right, growing]) {
+    for (const { points, mostEnergyTap: tap, allowedCurrent } of [left, right, growing]) {
       const best = points.find((point) => point.tap === tap);
-      const allowed = points.filter(({ peakPrimaryCurrent }) => peakPrimaryCurrent <= pulseRating);
+      const allowed = points.filter(({ peakPrimaryCurrent }) => peakPrimaryCurrent <= allowedCurrent);
       expect(best?.sparkEnergy).toBe(Math.max(...allowed.map(({ sparkEnergy }) => sparkEnergy)));
     }
   });

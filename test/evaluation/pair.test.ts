@@ -54,6 +54,11 @@ describe("two coils of the pier hall", () => {
     expect(outcome.ok && outcome.pair.left.breakoutVoltage).toBeCloseTo(topLoad?.breakoutVoltage ?? 0, 3);
   });
 
+  it("say where what is induced is only an upper bound", () => {
+    const bounds = [1, 2, 3].map((spacing) => pairAt(spacing).left.induced?.bound);
+    expect(bounds).toEqual([true, true, false]);
+  });
+
   it("induce less in each other the farther they stand apart, and nothing at a great distance", () => {
     const voltages = [1, 2, 4, 8, 500].map((spacing) => pairAt(spacing).left.induced?.voltage ?? Number.NaN);
     for (let index = 1; index < voltages.length; index++)

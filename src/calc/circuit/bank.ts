@@ -74,6 +74,7 @@ export interface ArrangementWish {
   capacitance: number;
   /** relative difference from it that passes */
   tolerance: number;
+  /** of a bank with just that capacitance */
   duty: BankDuty;
   /** least limit over stress */
   margin: number;
@@ -96,6 +97,11 @@ export interface Arrangement {
 const MOST_IN_SERIES = 40;
 const MOST_UNITS = 400;
 
+/** The same charge swings a bank of another capacitance to another voltage. */
+function dutyAt({ duty, capacitance: wanted }: ArrangementWish, capacitance: number): BankDuty {
+  return { ...duty, peakVoltage: (duty.peakVoltage * wanted) / capacitance };
+}
+
 function arrangement(
   unit: CapacitorUnit,
   wish: ArrangementWish,
@@ -110,7 +116,7 @@ function arrangement(
     units,
     capacitance,
     deviation: capacitance / wish.capacitance - 1,
-    stress: unitStress({ unit, unitsInSeries, strings }, wish.duty),
+    stress: unitStress({ unit, unitsInSeries, strings }, dutyAt(wish, capacitance)),
     cost: wish.unitCost === null ? null : wish.unitCost * units,
   };
 }

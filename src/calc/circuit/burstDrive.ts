@@ -43,7 +43,7 @@ export function burstDrive(drive: Drive, busVoltage: number, onTime: number): Bu
 }
 
 /** Switches that the current passes one after the other. */
-export function switchesInPath({ bridge }: BurstDrive): number {
+export function switchesInPath({ bridge }: Pick<BurstDrive, "bridge">): number {
   return bridge === "full" ? 2 : 1;
 }
 

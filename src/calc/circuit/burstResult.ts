@@ -50,13 +50,15 @@ type Swing = Pick<HalfCycle, "from" | "to" | "direction" | "driven" | "peakCurre
 
 /** A current that stops and goes on in the same direction has not turned over: its half cycles are one swing. */
 function swings(halfCycles: readonly HalfCycle[]): Swing[] {
-  return halfCycles.reduce<Swing[]>((all, half) => {
+  const all: Swing[] = [];
+  for (const half of halfCycles) {
     const last = all.at(-1);
-    if (last?.direction !== half.direction) return [...all, half];
-    const larger = half.peakCurrent > last.peakCurrent ? half : last;
-    const { peakCurrent, peakTime } = larger;
-    return [...all.slice(0, -1), { ...last, to: half.to, driven: half.driven, peakCurrent, peakTime }];
-  }, []);
+    if (last?.direction === half.direction) {
+      const { peakCurrent, peakTime } = half.peakCurrent > last.peakCurrent ? half : last;
+      all[all.length - 1] = { ...last, to: half.to, driven: half.driven, peakCurrent, peakTime };
+    } else all.push(half);
+  }
+  return all;
 }
 
 /** Hz of each cycle, a swing up and the one down after it. */

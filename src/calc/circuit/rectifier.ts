@@ -46,6 +46,32 @@ export function noLoadBusVoltage({ arrangement, mainsVoltage }: Supply): number 
   return (arrangement === "doubler" ? 2 : 1) * Math.SQRT2 * mainsVoltage;
 }
 
+export interface ChargingPath {
+  /** V at the mains' crest */
+  voltage: number;
+  /** Ω and H of the source in the loop */
+  resistance: number;
+  inductance: number;
+  /** F that one pulse charges */
+  capacitance: number;
+  /** parts of the reservoir that are charged in turns */
+  turns: 1 | 2;
+}
+
+/** The loop that charges an empty reservoir: a half of a doubler's at a time, two lines of three phases. */
+export function chargingPath(supply: Supply, reservoirCapacitance: number): ChargingPath {
+  const { arrangement, sourceResistance, sourceInductance } = supply;
+  const turns = arrangement === "doubler" ? 2 : 1;
+  const lines = arrangement === "three-phase bridge" ? 2 : 1;
+  return {
+    voltage: noLoadBusVoltage(supply) / turns,
+    resistance: lines * sourceResistance,
+    inductance: lines * sourceInductance,
+    capacitance: turns * reservoirCapacitance,
+    turns,
+  };
+}
+
 const STEPS_PER_PULSE = 600;
 const MOST_PULSES = 4000;
 /** Ω, least resistance of a source: an ideal one would charge in no time. */

@@ -228,9 +228,15 @@ export const BURST_RESULTS: readonly ResultEntry[] = [
     symbol: "E_gap",
     dimension: "fieldStrength",
     words:
-      "Peak bank voltage and the winding's voltage at that height, over the air between a turn of the primary and the winding; the worst turn. Every turn is taken at the primary's whole voltage.",
-    formula: "E_gap = max (v̂_C + v̂_top·v(z))/gap",
-    inputs: ["burst.peakBankVoltage", "burst.peakTopVoltage", "secondary.profile", "primary.innerRadius"],
+      "Peak bank voltage and the winding's voltage at that height, over the air between a turn of the primary and the winding; the worst turn. Every turn is taken at the primary's whole voltage, stepped up where unused turns do so.",
+    formula: "E_gap = max (v̂_C·max(1, free end) + v̂_top·v(z))/gap",
+    inputs: [
+      "burst.peakBankVoltage",
+      "burst.peakTopVoltage",
+      "secondary.profile",
+      "primary.freeEndVoltage",
+      "primary.innerRadius",
+    ],
     source: "Definition; whole voltage on every turn: a cautious simplification",
     validity: "Straight gaps in air.",
     accuracy: "An upper bound of the mean field; the field at an edge is higher.",

@@ -176,7 +176,7 @@ export const SUPPLY_RESULTS: readonly ResultEntry[] = [
     symbol: "t_pre",
     dimension: "time",
     words: "Time to 95 % of the bus through the pre-charge resistor.",
-    formula: "t = RC·ln 20",
+    formula: "t = RC·ln 20, twice for a doubler's two halves",
     inputs: ["drive.supply.prechargeResistance", "drive.reservoirCapacitance"],
   }),
   driveEntry(CHARGING, {

@@ -140,6 +140,16 @@ const LEAD: Shared = {
 
 export const COMMUTATION_RESULTS: readonly ResultEntry[] = [
   driveEntry(LEAD, {
+    id: "turnOffAdvance",
+    label: "Turn-off before the current's zero",
+    symbol: "t_adv",
+    dimension: "time",
+    words:
+      "From a pair's turn-off to the current's zero; below zero it goes off late, with its diodes conducting.",
+    formula: "t_adv = atan(ωτ)/ω − delay",
+    inputs: ["drive.commutation.leadTime", "drive.commutation.delay", "burst.runningFrequency"],
+  }),
+  driveEntry(LEAD, {
     id: "leadAtZero",
     label: "Lead time for turn-off at zero current",
     symbol: "τ₀",
@@ -164,7 +174,7 @@ export const COMMUTATION_RESULTS: readonly ResultEntry[] = [
     symbol: "t_d,max",
     dimension: "time",
     words: "From the present turn-off to the current's zero.",
-    formula: "t = atan(ωτ)/ω − delay",
+    formula: "t = max(0, atan(ωτ)/ω − delay)",
     inputs: ["drive.commutation.leadTime", "drive.commutation.delay", "burst.runningFrequency"],
   }),
 ];

@@ -60,9 +60,9 @@ export const TANK_STRESS_RESULTS: readonly ResultEntry[] = [
     label: "Loss in the bank",
     symbol: "P_C",
     dimension: "power",
-    words: "Heat in the dielectric of all units.",
-    formula: "P_C = n·I_u²·tan δ/(2πf_run·C_u)",
-    inputs: ["tank.unitRmsCurrent", "tank.unit.dissipationFactor"],
+    words: "Heat in the dielectric of all units: the burst's own account, at the repetition rate.",
+    formula: "P_C = f_rep·W_C",
+    inputs: ["burst.energy.bank", "interrupter.repetitionRate"],
   },
   {
     ...MARGIN,

@@ -38,13 +38,15 @@ export const currentDrivenPastLimit: Rule = {
   code: "current-driven-past-limit",
   severity: "warning",
   sentence:
-    "{field} of {value} stands well above the over-current limit of {limit}: what the tank holds drives the current on after the switches have gone off.",
-  judge: above({
-    quantity: "burst.peakPrimaryCurrent",
-    limit: ({ drive }) => OVERSHOOT * drive.overCurrentLimit,
-    where: "drive.overCurrentLimit",
-    remedy: "set the limit lower, so that the peak stays within the switches' rating",
-  }),
+    "{field} of {value} stands a tenth and more above the over-current limit of {limit}: what the tank holds drives the current on after the switches have gone off.",
+  judge: ({ drive: { overCurrentLimit } }, { burst }) =>
+    judgeWhen(burst !== null && burst.peakPrimaryCurrent > OVERSHOOT * overCurrentLimit, () => ({
+      where: "drive.overCurrentLimit",
+      quantity: "burst.peakPrimaryCurrent",
+      value: burst?.peakPrimaryCurrent ?? null,
+      limit: overCurrentLimit,
+      remedy: "set the limit lower, so that the peak stays within the switches' rating",
+    })),
 };
 
 export const onTimePastBeatMinimum: Rule = {

@@ -33,14 +33,22 @@ import {
 import {
   busNearRating,
   busOverRating,
+  deadTimeLongerThanHalfPeriod,
   deadTimeLongerThanLead,
   junctionNearLimit,
   junctionOverLimit,
   leadTooLong,
   limitAboveRating,
   peakCurrentOverRating,
+  turnOffLate,
 } from "./switches";
-import { couplingHigh, measuredResonanceDiffers, noSuggestedTap, notTuned } from "./tuning";
+import {
+  couplingHigh,
+  measuredResonanceDiffers,
+  noSuggestedTap,
+  nothingForMostEnergy,
+  notTuned,
+} from "./tuning";
 import { enamelThinnerThanWire, windingTooShort } from "./windingFits";
 
 export const RULES: readonly Rule[] = [
@@ -66,6 +74,7 @@ export const RULES: readonly Rule[] = [
   supplyOverloaded,
   mainsOverloaded,
   burstsOverlap,
+  nothingForMostEnergy,
   noSuggestedTap,
   closeToWinding,
   couplingHigh,
@@ -78,7 +87,9 @@ export const RULES: readonly Rule[] = [
   limitAboveBankRating,
   busNearRating,
   junctionNearLimit,
+  turnOffLate,
   deadTimeLongerThanLead,
+  deadTimeLongerThanHalfPeriod,
   leadTooLong,
   reservoirSags,
   mainsNearRating,

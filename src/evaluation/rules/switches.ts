@@ -106,13 +106,51 @@ export const deadTimeLongerThanLead: Rule = {
   judge: ({ drive: { commutation } }, { drive, burst }) => {
     const limit = drive?.longestDeadTime ?? null;
     const frequency = burst?.runningFrequency ?? null;
-    if (limit === null || frequency === null) return [];
+    if (limit === null || frequency === null || (drive?.turnOffAdvance ?? 0) < 0) return [];
     return judgeWhen(commutation.deadTime > limit + LATE_SHARE / frequency, () => ({
       where: "drive.commutation.deadTime",
       quantity: "drive.commutation.deadTime",
       value: commutation.deadTime,
       limit,
       remedy: "lengthen the lead time, or shorten delay and dead time",
+    }));
+  },
+};
+
+export const turnOffLate: Rule = {
+  code: "turn-off-after-zero",
+  severity: "warning",
+  sentence:
+    "With {field} of {value} a pair goes off after the current's zero, and the next comes on hard into conducting diodes; {limit} would bring its turn-off to the zero.",
+  judge: ({ drive: { commutation } }, { drive, burst }) => {
+    const advance = drive?.turnOffAdvance ?? null;
+    const frequency = burst?.runningFrequency ?? null;
+    if (advance === null || frequency === null) return [];
+    return judgeWhen(advance < -LATE_SHARE / frequency, () => ({
+      where: "drive.commutation.leadTime",
+      quantity: "drive.commutation.leadTime",
+      value: commutation.leadTime,
+      limit: drive?.leadAtZero ?? null,
+      remedy: "lengthen the lead time, or shorten the delay",
+    }));
+  },
+};
+
+export const deadTimeLongerThanHalfPeriod: Rule = {
+  code: "dead-time-covers-half-period",
+  severity: "warning",
+  sentence:
+    "{field} of {value} covers whole half periods of the fixed frequency, {limit} each: pairs are skipped.",
+  judge: ({ drive: { commutation } }, { primary }) => {
+    const frequency = commutation.frequency ?? primary?.resonance ?? null;
+    const limit = frequency && 0.5 / frequency;
+    const fixed = commutation.mode === "fixed frequency";
+    return judgeWhen(fixed && limit !== null && commutation.deadTime >= limit, () => ({
+      where: "drive.commutation.deadTime",
+      quantity: "drive.commutation.deadTime",
+      value: commutation.deadTime,
+      limit,
+      remedy: "shorten the dead time",
     }));
   },
 };

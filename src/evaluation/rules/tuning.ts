@@ -15,6 +15,27 @@ export const noSuggestedTap: Rule = {
     })),
 };
 
+export const nothingForMostEnergy: Rule = {
+  code: "no-energy-to-aim-at",
+  severity: "error",
+  sentence:
+    "Most energy into the spark is aimed at, and with {field} of {value} there is none: no tap can be suggested.",
+  judge: ({ tuningAim, spark, interrupter }) => {
+    if (tuningAim.kind !== "most energy") return [];
+    const missing = [
+      { path: "spark.length", value: spark.length },
+      { path: "interrupter.onTime", value: interrupter.onTime },
+    ].filter(({ value }) => value === 0);
+    return missing.map(({ path, value }) => ({
+      where: path,
+      quantity: path,
+      value,
+      limit: null,
+      remedy: "set it above zero, or choose another tuning aim",
+    }));
+  },
+};
+
 export const notTuned: Rule = {
   code: "primary-not-tuned",
   severity: "note",

@@ -55,15 +55,20 @@ function voltageAt(profile: readonly ProfilePoint[], height: number): number {
   return a.voltage + ((height - a.height) / (b.height - a.height)) * (b.voltage - a.voltage);
 }
 
-/** Cautiously, every turn is taken to stand at the whole voltage of the primary, against the winding's at its height. */
+/**
+ * Cautiously, every turn is taken to stand at the whole voltage of the primary, or at that of its free end where
+ * unused turns step it up, against the winding's at its height.
+ */
 function gapField(
   primary: readonly RoundConductor[],
   winding: Cylinder,
   profile: readonly ProfilePoint[],
   { peakBankVoltage, peakTopVoltage }: BurstOutcome,
+  freeEndVoltage: number,
 ): number | null {
   const fields = primary.map((turn) => {
-    const voltage = peakBankVoltage + peakTopVoltage * voltageAt(profile, turn.centreHeight);
+    const voltage =
+      peakBankVoltage * Math.max(1, freeEndVoltage) + peakTopVoltage * voltageAt(profile, turn.centreHeight);
     return voltage / cylinderGap(turn, winding);
   });
   return fields.length > 0 && fields.every((field) => field > 0) ? Math.max(...fields) : null;
@@ -73,12 +78,13 @@ export function burstGroup(
   { loaded, unloaded }: Bursts,
   secondary: SecondaryCircuit,
   { primary, primaryEnds, winding }: Pick<CoilConductors, "primary" | "primaryEnds" | "winding">,
+  freeEndVoltage: number,
 ): BurstGroup {
   const own = outcome(loaded.result, loaded.case.network);
   return {
     ...own,
     unloaded: outcome(unloaded.result, unloaded.case.network),
     windingGradient: secondary.maximumGradientPerVolt * own.peakTopVoltage,
-    gapField: gapField([...primary, ...primaryEnds], winding, secondary.profile, own),
+    gapField: gapField([...primary, ...primaryEnds], winding, secondary.profile, own, freeEndVoltage),
   };
 }

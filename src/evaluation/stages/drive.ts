@@ -4,7 +4,12 @@ import { rmsOfBursts } from "../../calc/circuit/bank";
 import type { BurstResult } from "../../calc/circuit/burstResult";
 import { commutationAdvice } from "../../calc/circuit/commutationAdvice";
 import { currentSense, proposeSense } from "../../calc/circuit/currentTransformer";
-import { noLoadBusVoltage, rectifierUnderLoad } from "../../calc/circuit/rectifier";
+import {
+  chargingPath,
+  noLoadBusVoltage,
+  type RectifierResult,
+  rectifierUnderLoad,
+} from "../../calc/circuit/rectifier";
 import {
   discharge,
   fuseHint,
@@ -13,7 +18,7 @@ import {
   reservoirRmsCurrent,
 } from "../../calc/circuit/reservoir";
 import { gateDrive, switchLosses } from "../../calc/circuit/switchLosses";
-import type { DesignParts } from "../../calc/design-parts";
+import type { DesignParts, Supply } from "../../calc/design-parts";
 import type { DriveResult } from "../driveResults";
 import { stage } from "../stage";
 import { meanFrequency } from "./burstOutcome";
@@ -38,12 +43,20 @@ const rectifierStage = stage(
     rectifierUnderLoad({ supply, reservoirCapacitance, power }),
 );
 
+/** What a line of the mains carries; a bench supply's mains side is its own affair. */
+function mainsSide({ arrangement }: Supply, { mainsCurrent, apparentPower, powerFactor }: RectifierResult) {
+  if (arrangement === "bench")
+    return { mainsCurrent: null, apparentPower: null, powerFactor: null, fuseHint: null };
+  return { mainsCurrent, apparentPower, powerFactor, fuseHint: fuseHint(mainsCurrent) };
+}
+
 function supplyResult(design: DesignParts, burst: BurstResult, power: number) {
   const { drive, interrupter } = design;
   const { supply, reservoirCapacitance } = drive;
   const busVoltage = noLoadBusVoltage(supply);
   const loaded = rectifierStage(design, power);
-  const charging = precharge(reservoirCapacitance, busVoltage, supply.prechargeResistance);
+  const path = chargingPath(supply, reservoirCapacitance);
+  const charging = precharge(path.capacitance, path.voltage, supply.prechargeResistance);
   const discharging = discharge(reservoirCapacitance, busVoltage, supply.dischargeResistance);
   return {
     busVoltage,
@@ -51,11 +64,8 @@ function supplyResult(design: DesignParts, burst: BurstResult, power: number) {
     lowestBusVoltage: loaded.lowestVoltage,
     busRipple: loaded.ripple,
     chargingCurrent: loaded.peakCurrent,
-    mainsCurrent: loaded.mainsCurrent,
-    apparentPower: loaded.apparentPower,
-    powerFactor: loaded.powerFactor,
+    ...mainsSide(supply, loaded),
     carriesLoad: loaded.carriesLoad,
-    fuseHint: fuseHint(loaded.mainsCurrent),
     reservoirRmsCurrent: reservoirRmsCurrent(
       loaded.rmsCurrent,
       loaded.meanCurrent,
@@ -63,12 +73,10 @@ function supplyResult(design: DesignParts, burst: BurstResult, power: number) {
       interrupter.repetitionRate,
     ),
     reservoirEnergy: discharging.energy,
-    inrushCurrent: finite(
-      inrushPeak(busVoltage, supply.sourceResistance, supply.sourceInductance, reservoirCapacitance),
-    ),
+    inrushCurrent: finite(inrushPeak(path.voltage, path.resistance, path.inductance, path.capacitance)),
     prechargeCurrent: charging.peakCurrent,
-    prechargeTime: charging.time,
-    prechargeEnergy: charging.energy,
+    prechargeTime: path.turns * charging.time,
+    prechargeEnergy: discharging.energy,
     dischargeTime: discharging.timeToSafe,
     dischargePower: discharging.power,
   };
@@ -94,6 +102,7 @@ function switchResult({ drive, interrupter }: Parts, burst: BurstResult, frequen
     leadAtZero: feedback ? advice.leadAtZero : null,
     leadAcrossDeadTime: feedback ? advice.leadAcrossDeadTime : null,
     longestDeadTime: feedback ? advice.longestDeadTime : null,
+    turnOffAdvance: feedback ? advice.advance : null,
   };
 }
 

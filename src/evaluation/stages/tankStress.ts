@@ -66,7 +66,7 @@ export function tankResult(
     unitRmsVoltage: stress.rmsVoltage,
     unitPeakCurrent: stress.peakCurrent,
     unitRmsCurrent: stress.rmsCurrent,
-    loss: stress.loss * bank.units,
+    loss: burst.energy.bank * interrupter.repetitionRate,
     voltageMargin: stress.voltageMargin,
     peakCurrentMargin: stress.peakCurrentMargin,
     rmsCurrentMargin: stress.rmsCurrentMargin,

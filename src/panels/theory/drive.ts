@@ -92,7 +92,12 @@ export const PARTS: TheorySection = {
       equations: ["t_lead = atan(ωτ)/ω,  turn-off at the zero: τ = tan(ω·delay)/ω"],
       symbols: "τ lead time, ω angular running frequency.",
       source: "Phase of a sine and its derivative",
-      results: ["drive.leadAtZero", "drive.leadAcrossDeadTime", "drive.longestDeadTime"],
+      results: [
+        "drive.turnOffAdvance",
+        "drive.leadAtZero",
+        "drive.leadAcrossDeadTime",
+        "drive.longestDeadTime",
+      ],
     },
     {
       title: "Current transformers",

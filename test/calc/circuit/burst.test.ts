@@ -142,6 +142,14 @@ describe("a burst", () => {
     expect(gates[4].from - gates[2].from).toBeCloseTo(1 / 105e3, 12);
   });
 
+  it("takes a current that stops and goes on the same way for one swing", () => {
+    const commutation = { ...fixedFrequency, deadTime: 2e-6 };
+    for (const { frequency } of burst({ commutation }).runningFrequency.slice(2)) {
+      expect(frequency).toBeGreaterThan(95e3);
+      expect(frequency).toBeLessThan(116e3);
+    }
+  });
+
   it("returns energy through the diodes after the on-time", () => {
     const { energy, primaryEnd, driveEnd } = burst();
     expect(energy.returned).toBeGreaterThan(0);

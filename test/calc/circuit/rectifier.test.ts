@@ -1,6 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { noLoadBusVoltage, type Rectifier, rectifierUnderLoad } from "../../../src/calc/circuit/rectifier";
+import {
+  chargingPath,
+  noLoadBusVoltage,
+  type Rectifier,
+  rectifierUnderLoad,
+} from "../../../src/calc/circuit/rectifier";
 import type { Supply } from "../../../src/calc/design-parts";
 import { publishedValue } from "../../reference/checks/publishedValue";
 import { SEEDED } from "./drivenNetworks";
@@ -100,6 +105,21 @@ describe("the bus at no load", () => {
 
   it("is the bench supply's own voltage", () => {
     expect(noLoadBusVoltage({ ...mains, arrangement: "bench", mainsVoltage: 80 })).toBe(80);
+  });
+});
+
+describe("the loop that charges an empty reservoir", () => {
+  const path = (arrangement: Supply["arrangement"]) => chargingPath({ ...mains, arrangement }, 1e-3);
+  const crest = Math.SQRT2 * 230;
+
+  it("holds the mains' crest, whatever the bus comes to", () => {
+    for (const arrangement of ["bridge rectifier", "doubler", "three-phase bridge"] as const)
+      expect(path(arrangement).voltage).toBeCloseTo(crest, 9);
+  });
+
+  it("is a half of a doubler's reservoir at a time, and two lines of three phases", () => {
+    expect(path("doubler")).toMatchObject({ capacitance: 2e-3, resistance: 0.5, turns: 2 });
+    expect(path("three-phase bridge")).toMatchObject({ capacitance: 1e-3, resistance: 1, inductance: 4e-4 });
   });
 });
 

@@ -17,7 +17,7 @@ describe("the proposals", () => {
   it("set a lead that spans the dead time, after which no finding asks for one", () => {
     act(() => workbench.setValue("drive.commutation.leadTime", 1e-7));
     const late = () =>
-      session.store.getState().evaluation.findings.some(({ code }) => code === "dead-time-longer-than-lead");
+      session.store.getState().evaluation.findings.some(({ code }) => code === "turn-off-after-zero");
     expect(late()).toBe(true);
     render(<ControlPanel />);
     // the running frequency moves a little with the lead

@@ -21,12 +21,16 @@ function besideSentence(name: string, coil: CoilBeside, phase: Show["phase"], te
 /** What one coil's burst leaves in the other, which is idle. */
 function inducedSentence(name: string, other: string, { induced }: CoilBeside, text: Text): string {
   if (!induced) return `The ${other} coil has no burst, and what it induces in the ${name} is not known.`;
-  const { voltage, partOfBreakout, baseCurrent, primaryVoltage } = induced;
+  const { voltage, partOfBreakout, baseCurrent, primaryVoltage, bound } = induced;
   const primary = primaryVoltage === null ? "" : ` and ${text(primaryVoltage, "voltage")} across its primary`;
-  const effect = `A burst of the ${other} coil raises the idle ${name} coil to ${text(voltage, "voltage")} at its top, ${text(partOfBreakout, "percent")} of its breakout, with ${text(baseCurrent, "current")} at its foot${primary}`;
+  const most = bound ? "at most " : "";
+  const effect = `A burst of the ${other} coil raises the idle ${name} coil to ${most}${text(voltage, "voltage")} at its top, ${text(partOfBreakout, "percent")} of its breakout, with ${text(baseCurrent, "current")} at its foot${primary}`;
+  const reaction = bound
+    ? " So much that it reacts on the burst, which is left out: an upper bound, at close spacing several times too high."
+    : "";
   return partOfBreakout < 1
-    ? `${effect}.`
-    : `${effect}: it can break out by itself. Treat both coils as live whenever either plays.`;
+    ? `${effect}.${reaction}`
+    : `${effect}: it can break out by itself. Treat both coils as live whenever either plays.${reaction}`;
 }
 
 function sparkSentence({ gap, sparkReach }: PairResult, text: Text): string {
