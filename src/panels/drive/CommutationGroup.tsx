@@ -10,6 +10,7 @@ import { Results } from "../parts/Results";
 const RESULTS = [
   "drive.turnOffCurrent",
   "drive.turnOffEnergy",
+  "drive.turnOffAdvance",
   "drive.leadAtZero",
   "drive.leadAcrossDeadTime",
   "drive.longestDeadTime",
