@@ -1,4 +1,5 @@
-import { useEffect, useState } from "react";
+import { useState } from "react";
+import { useOnChange } from "../ui/useOnChange";
 import { useDesign, useShow } from "../workbench/hooks";
 import { workbench } from "../workbench/session";
 import styles from "./Header.module.css";
@@ -8,8 +9,8 @@ export function DesignTitle() {
   const title = useDesign((design) => design.title);
   const id = useShow((show) => show.open);
   const [draft, setDraft] = useState<string | null>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a title changed from elsewhere outdates the draft
-  useEffect(() => setDraft(null), [title, id]);
+  // a title changed from elsewhere outdates the draft
+  useOnChange(`${id} ${title}`, () => setDraft(null));
   const take = () => {
     const next = draft?.trim();
     setDraft(null);

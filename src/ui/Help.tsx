@@ -1,6 +1,7 @@
 import styles from "./Help.module.css";
 import { Icon } from "./Icon";
 import { Slip } from "./Slip";
+import slip from "./SlipRows.module.css";
 
 export interface HelpText {
   what: string;
@@ -28,7 +29,7 @@ export function Help({ label, help, range }: HelpProps) {
       {() => (
         <>
           <p>{help.what}</p>
-          <dl className={styles.rows}>
+          <dl className={slip.rows}>
             <dt>To measure</dt>
             <dd>{help.measure}</dd>
             <dt>Typical</dt>

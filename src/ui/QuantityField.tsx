@@ -9,6 +9,7 @@ import { Cell, type CellProps, type Remark } from "./Cell";
 import styles from "./Field.module.css";
 import { Icon } from "./Icon";
 import { arrowStep, stepped } from "./step";
+import { useOnChange } from "./useOnChange";
 
 interface QuantityFieldProps extends Omit<CellProps, "id" | "children"> {
   /** SI; null where a nullable field is empty */
@@ -61,8 +62,8 @@ export function QuantityField(props: QuantityFieldProps) {
     setDraft(null);
     setTrouble(null);
   };
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a value changed from elsewhere outdates the draft
-  useEffect(dropDraft, [value]);
+  // a value changed from elsewhere outdates the draft
+  useOnChange(value, dropDraft);
 
   const take = (next: number | null) => {
     dropDraft();

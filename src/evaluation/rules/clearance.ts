@@ -1,7 +1,7 @@
 /** What the spark that is simulated may reach; local rules decide what must be kept clear. */
 import type { Design } from "../../design/design";
 import { conductorsStage } from "../stages/secondaryField";
-import { judgeWhen, type Rule } from "./rule";
+import { judgeWhen, type Rule, unlessSaid } from "./rule";
 
 /** m, from ground and axis to the farthest point of top load and breakout point; null while there is no coil. */
 function reachOf(design: Design): { height: number; radius: number } | null {
@@ -60,14 +60,10 @@ export const audienceNear: Rule = {
   severity: "warning",
   sentence:
     "{field}: people stand {value} from the top load's edge, nearer than {limit}, three times the spark (common practice).",
-  judge: (design, evaluation) =>
-    audienceInReach.judge(design, evaluation).length > 0
-      ? []
-      : within(
-          "audienceDistance",
-          TO_PEOPLE,
-          "move the barrier out; local rules may ask for more",
-        )(design, evaluation),
+  judge: unlessSaid(
+    audienceInReach,
+    within("audienceDistance", TO_PEOPLE, "move the barrier out; local rules may ask for more"),
+  ),
 };
 
 export const ceilingNear: Rule = {

@@ -15,6 +15,12 @@ export interface Rule {
   judge: (design: Design, evaluation: Judged) => Judgement[];
 }
 
+/** What a rule says where a graver one about the same thing says nothing. */
+export function unlessSaid(graver: Rule, judge: Rule["judge"]): Rule["judge"] {
+  return (design, evaluation) =>
+    graver.judge(design, evaluation).length > 0 ? [] : judge(design, evaluation);
+}
+
 /** A judgement in a list of its own where the condition holds, else nothing. */
 export function judgeWhen(condition: boolean, judgement: () => Judgement): Judgement[] {
   return condition ? [judgement()] : [];

@@ -1,6 +1,6 @@
 /** Limits of mains circuit, reservoir and interrupter. */
 import { above } from "./above";
-import { judgeWhen, type Rule } from "./rule";
+import { judgeWhen, type Rule, unlessSaid } from "./rule";
 
 export const supplyOverloaded: Rule = {
   code: "supply-does-not-carry-load",
@@ -36,15 +36,15 @@ export const mainsNearRating: Rule = {
   code: "mains-circuit-near-rating",
   severity: "warning",
   sentence: "{field} of {value} is above {limit}, what the circuit carries for long (common practice).",
-  judge: (design, evaluation) =>
-    mainsOverloaded.judge(design, evaluation).length > 0
-      ? []
-      : above({
-          quantity: "drive.mainsCurrent",
-          limit: ({ drive }) => LASTING_SHARE * drive.supply.circuitCurrent,
-          where: "interrupter.repetitionRate",
-          remedy: "play slower or shorter, or add a choke before the rectifier",
-        })(design, evaluation),
+  judge: unlessSaid(
+    mainsOverloaded,
+    above({
+      quantity: "drive.mainsCurrent",
+      limit: ({ drive }) => LASTING_SHARE * drive.supply.circuitCurrent,
+      where: "interrupter.repetitionRate",
+      remedy: "play slower or shorter, or add a choke before the rectifier",
+    }),
+  ),
 };
 
 /** s; IEC 60204-1 (2016), 6.2.4, figure from memory. */

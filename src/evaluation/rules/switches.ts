@@ -1,7 +1,7 @@
 /** Limits of the switches, their gates' timing and what heats them. */
 import type { Design } from "../../design/design";
 import { above } from "./above";
-import { judgeWhen, type Rule } from "./rule";
+import { judgeWhen, type Rule, unlessSaid } from "./rule";
 
 /** A, of all devices of a switch together. */
 function pulseRating({ drive }: Design): number {
@@ -54,15 +54,15 @@ export const busNearRating: Rule = {
   severity: "warning",
   sentence:
     "{field} of {value} is above {limit}, eight tenths of the switches' rating: the leads' overshoot at turn-off comes on top (common practice).",
-  judge: (design, evaluation) =>
-    busOverRating.judge(design, evaluation).length > 0
-      ? []
-      : above({
-          quantity: "drive.busVoltage",
-          limit: ({ drive }) => BUS_SHARE * drive.switch.voltageRating,
-          where: "drive.switch.voltageRating",
-          remedy: "take devices of a higher rating, or keep the bus lower",
-        })(design, evaluation),
+  judge: unlessSaid(
+    busOverRating,
+    above({
+      quantity: "drive.busVoltage",
+      limit: ({ drive }) => BUS_SHARE * drive.switch.voltageRating,
+      where: "drive.switch.voltageRating",
+      remedy: "take devices of a higher rating, or keep the bus lower",
+    }),
+  ),
 };
 
 export const junctionOverLimit: Rule = {
@@ -84,15 +84,15 @@ export const junctionNearLimit: Rule = {
   code: "junction-near-limit",
   severity: "warning",
   sentence: "{field} comes to {value}, less than 20 K below its limit: {limit} is as far as it should go.",
-  judge: (design, evaluation) =>
-    junctionOverLimit.judge(design, evaluation).length > 0
-      ? []
-      : above({
-          quantity: "drive.junctionTemperature",
-          limit: ({ drive }) => drive.switch.junctionLimit - JUNCTION_RESERVE,
-          where: "interrupter.repetitionRate",
-          remedy: "play slower or shorter, or cool better",
-        })(design, evaluation),
+  judge: unlessSaid(
+    junctionOverLimit,
+    above({
+      quantity: "drive.junctionTemperature",
+      limit: ({ drive }) => drive.switch.junctionLimit - JUNCTION_RESERVE,
+      where: "interrupter.repetitionRate",
+      remedy: "play slower or shorter, or cool better",
+    }),
+  ),
 };
 
 /** Part of a cycle by which a pair may come on late before it is worth a word; common practice, no source. */

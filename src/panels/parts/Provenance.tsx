@@ -1,5 +1,6 @@
 import { useContext } from "react";
 import type { ResultEntry } from "../../evaluation/register/entry";
+import slip from "../../ui/SlipRows.module.css";
 import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/hooks";
 import { Symbols } from "../theory/Symbols";
 import { GoToField } from "./GoToField";
@@ -19,7 +20,7 @@ export function Provenance({ entry, close }: ProvenanceProps) {
       <p className={styles.formula}>
         <Symbols text={entry.formula} />
       </p>
-      <dl className={styles.rows}>
+      <dl className={slip.rows}>
         <dt>From</dt>
         <dd>
           <Inputs ids={entry.inputs} close={close} />

@@ -3,6 +3,7 @@ import type { Coil } from "../../../calc/music/lane";
 import type { Arrangement } from "../../../design/arrangement";
 import type { CoilDesigns } from "../../../workbench/scoreScheduling";
 import { CoilChoice } from "../CoilChoice";
+import { Part } from "../Part";
 import { useCoilLoads } from "../useCoilLoads";
 import styles from "./Live.module.css";
 import { LiveCoil } from "./LiveCoil";
@@ -37,13 +38,9 @@ function LiveOf({ designs, arrangement }: LiveProps) {
 
 /** A keyboard that plays one coil's gate in the browser, through the limits of its score. */
 export function Live(props: LiveProps) {
-  const [open, setOpen] = useState(false);
   return (
-    <details className={styles.live} open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>
-        <h2 className={styles.heading}>Play by hand</h2>
-      </summary>
-      {open && <LiveOf {...props} />}
-    </details>
+    <Part title="Play by hand">
+      <LiveOf {...props} />
+    </Part>
   );
 }

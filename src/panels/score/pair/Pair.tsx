@@ -1,9 +1,10 @@
-import { useEffect, useState } from "react";
+import { useEffect } from "react";
 import { useStore } from "zustand";
 import type { PairOutcome } from "../../../evaluation/pair";
 import { useShow, useUnitSystem } from "../../../workbench/hooks";
 import type { PairRequest } from "../../../workbench/pairing";
 import { askPair, pairStore } from "../../../workbench/pairSession";
+import { Part } from "../Part";
 import styles from "./Pair.module.css";
 import { PairCoils } from "./PairCoils";
 import { PairDrawing } from "./PairDrawing";
@@ -60,9 +61,8 @@ function PairOf(request: PairRequest) {
   );
 }
 
-/** Two coils side by side; nothing is computed until it is opened. */
+/** Two coils side by side. */
 export function Pair() {
-  const [open, setOpen] = useState(false);
   const { left, right, spacing, phase } = useShow((show) => ({
     left: show.designs[show.left],
     right: show.right === null ? null : show.designs[show.right],
@@ -70,20 +70,13 @@ export function Pair() {
     phase: show.phase,
   }));
   return (
-    <details className={styles.pair} open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>
-        <h2 className={styles.heading}>The pair of coils</h2>
-      </summary>
-      {open && (
-        <>
-          <PairCoils />
-          {right ? (
-            <PairOf left={left} right={right} spacing={spacing} phase={phase} />
-          ) : (
-            <p>Choose a design as the right coil: the left coil's own for a copy of it.</p>
-          )}
-        </>
+    <Part title="The pair of coils">
+      <PairCoils />
+      {right ? (
+        <PairOf left={left} right={right} spacing={spacing} phase={phase} />
+      ) : (
+        <p>Choose a design as the right coil: the left coil's own for a copy of it.</p>
       )}
-    </details>
+    </Part>
   );
 }

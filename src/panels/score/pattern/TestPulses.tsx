@@ -6,6 +6,7 @@ import { type PatternGate, type PulsePattern, patternGate } from "../../../calc/
 import type { Design } from "../../../design/design";
 import type { CoilDesigns } from "../../../workbench/scoreScheduling";
 import { CoilChoice } from "../CoilChoice";
+import { Part } from "../Part";
 import { Player } from "../Player";
 import styles from "../Score.module.css";
 import { ScoreQuantity } from "../ScoreQuantity";
@@ -87,15 +88,11 @@ function TestOf({ designs }: { designs: CoilDesigns }) {
   );
 }
 
-/** Test pulses for one coil; nothing is made until it is opened. */
+/** Test pulses for one coil. */
 export function TestPulses({ designs }: { designs: CoilDesigns }) {
-  const [open, setOpen] = useState(false);
   return (
-    <details className={styles.part} open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>
-        <h2 className={styles.heading}>Test pulses</h2>
-      </summary>
-      {open && <TestOf designs={designs} />}
-    </details>
+    <Part title="Test pulses">
+      <TestOf designs={designs} />
+    </Part>
   );
 }
