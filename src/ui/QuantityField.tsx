@@ -1,8 +1,8 @@
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
 import type { Dimension } from "../units/dimension";
-import { formatQuantity } from "../units/format";
+import { formatIn } from "../units/format";
 import { parseQuantity } from "../units/parse";
-import { preferredUnit } from "../units/quantities";
+import { fieldUnit } from "../units/quantities";
 import type { UnitSystem } from "../units/unitSystem";
 import { Button } from "./Button";
 import { Cell, type CellProps, type Remark } from "./Cell";
@@ -14,6 +14,8 @@ import { useOnChange } from "./useOnChange";
 interface QuantityFieldProps extends Omit<CellProps, "id" | "children"> {
   /** SI; null where a nullable field is empty */
   value: number | null;
+  /** SI, a usual value: the field shows and reads bare numbers in its unit; null where there is none */
+  usual: number | null;
   dimension: Dimension;
   system: UnitSystem;
   onCommit: (value: number | null) => void;
@@ -40,6 +42,7 @@ const fullDigits = 12;
 export function QuantityField(props: QuantityFieldProps) {
   const {
     value,
+    usual,
     dimension,
     system,
     onCommit,
@@ -53,10 +56,10 @@ export function QuantityField(props: QuantityFieldProps) {
   const [focused, setFocused] = useState(false);
   const [draft, setDraft] = useState<string | null>(null);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
-  const shown = formatQuantity(value, dimension, system, restingDigits);
-  const unit = value === null ? preferredUnit(dimension, system).symbol : shown.unit;
-  const full = value === null ? "" : formatQuantity(value, dimension, system, fullDigits).number;
-  const resting = value === null ? "" : shown.number;
+  const fixed = fieldUnit(usual, dimension, system);
+  const unit = fixed.symbol;
+  const inUnit = (digits: number) => (value === null ? "" : formatIn(fixed, value, dimension, digits).number);
+  const [full, resting] = [inUnit(fullDigits), inUnit(restingDigits)];
 
   const dropDraft = () => {
     setDraft(null);

@@ -76,7 +76,11 @@ export function formatQuantity(
 ): FormattedQuantity {
   if (value === null || value === undefined || !Number.isFinite(value))
     return { number: DASH, unit: "", text: DASH };
-  const unit = shownUnit(value, dimension, system);
+  return formatIn(shownUnit(value, dimension, system), value, dimension, digits);
+}
+
+/** A finite value for reading in a unit that is given; digits as above. */
+export function formatIn(unit: Unit, value: number, dimension: Dimension, digits = 4): FormattedQuantity {
   const number = numberText(inUnit(value, unit), dimension, digits);
   const gap = unit.symbol === "" || unit.symbol === "°" ? "" : NARROW_NO_BREAK_SPACE;
   return { number, unit: unit.symbol, text: `${number}${gap}${unit.symbol}` };

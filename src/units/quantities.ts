@@ -224,6 +224,14 @@ export function preferredUnit(dimension: Dimension, system: UnitSystem): Unit {
 }
 
 /**
+ * The unit of a field, whatever stands in it: a bare number means the same from one entry to the next.
+ * @param usual SI, the field's usual value; null where it has none
+ */
+export function fieldUnit(usual: number | null, dimension: Dimension, system: UnitSystem): Unit {
+  return usual === null ? preferredUnit(dimension, system) : shownUnit(usual, dimension, system);
+}
+
+/**
  * The unit to show a value in: the largest that leaves at least 1 before the point, in lengths at
  * least 2 for the metre and 10 for the foot, because a drawing is read in millimetres and inches.
  */

@@ -11,6 +11,7 @@ afterEach(cleanup);
 
 interface Given {
   value?: number | null;
+  usual?: number | null;
   dimension?: Dimension;
   system?: UnitSystem;
   nullable?: boolean;
@@ -19,7 +20,13 @@ interface Given {
 }
 
 /** A field that is kept by its surroundings, as in the app. */
-function field({ value = 0.125, dimension = "length", system = "metric", ...rest }: Given = {}) {
+function field({
+  value = 0.125,
+  usual = value,
+  dimension = "length",
+  system = "metric",
+  ...rest
+}: Given = {}) {
   const commits = vi.fn();
   function Kept() {
     const [kept, setKept] = useState<number | null>(value);
@@ -28,6 +35,7 @@ function field({ value = 0.125, dimension = "length", system = "metric", ...rest
         <QuantityField
           label="Former diameter"
           value={kept}
+          usual={usual}
           dimension={dimension}
           system={system}
           onCommit={(next) => {
@@ -60,6 +68,15 @@ describe("a field for a quantity", () => {
     const { input } = field();
     expect(input.value).toBe("125");
     expect(screen.getByText("mm")).toBeTruthy();
+  });
+
+  it("reads a bare number in one unit, whatever stood there before", async () => {
+    const { commits, input, user } = field({ value: 120, dimension: "frequency" });
+    await retype(user, input, "1500{Enter}");
+    expect(commits).toHaveBeenLastCalledWith(1500);
+    expect(input.value).toBe("1500");
+    await retype(user, input, "120{Enter}");
+    expect(commits).toHaveBeenLastCalledWith(120);
   });
 
   it("changes nothing when it is looked into and left", async () => {

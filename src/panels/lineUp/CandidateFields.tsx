@@ -34,6 +34,7 @@ export function CandidateFields({ candidate }: { candidate: LineUpCandidate }) {
                 label={field.label}
                 help={field.help}
                 value={value}
+                usual={field.default}
                 dimension={field.dimension}
                 system={system}
                 refuse={(typed) => meaningRefusal(field, typed, system)}

@@ -61,6 +61,7 @@ function NumberEntry({ field, path, wide, quiet }: EntryProps<NumberField>) {
       path={path}
       wide={wide}
       value={value as number | null}
+      usual={field.default}
       dimension={field.dimension}
       system={system}
       nullable={field.nullable}

@@ -53,6 +53,7 @@ export function ScoreQuantity({ field, value, onCommit, label = field.label, bar
       range={spanText(field.range, field, system)}
       remarks={rangeRemarks(field, value, system)}
       value={value}
+      usual={field.default}
       dimension={field.dimension}
       system={system}
       whole={field.whole}
