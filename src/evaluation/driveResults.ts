@@ -75,13 +75,30 @@ export interface TankResult extends BankResult {
   arrangements: Arrangement[];
 }
 
-export interface DriveResult {
+/** What follows from the drive's own parts, whatever the coil on it. */
+export interface DriveAtRest {
   /** V at no load */
   busVoltage: number;
+  duty: number;
+  reservoirEnergy: number;
+  /** A into the empty reservoir, without and with the pre-charge resistor */
+  inrushCurrent: number | null;
+  prechargeCurrent: number;
+  prechargeTime: number;
+  prechargeEnergy: number;
+  /** s to 60 V through the discharge resistor, and its power at the full bus */
+  dischargeTime: number;
+  dischargePower: number;
+  transformerRatio: number;
+  /** V at the comparator where the over-current limit is reached */
+  limitVoltageAtComparator: number;
+  senseProposal: SenseProposal;
+}
+
+/** What the design's burst, repeated at its rate, makes of the drive. */
+export interface DriveUnderBurst {
   /** W taken from the reservoir at the repetition rate */
   averagePower: number;
-  duty: number;
-
   /** V, mean and least of the bus under that power */
   meanBusVoltage: number;
   lowestBusVoltage: number;
@@ -93,18 +110,9 @@ export interface DriveResult {
   apparentPower: number | null;
   powerFactor: number | null;
   carriesLoad: boolean;
-  /** A; a hint for the licensed person; null beyond the preferred ratings, and for a bench supply */
+  /** A; a hint for the licensed person; null where the circuit's own rating is below it, and for a bench supply */
   fuseHint: number | null;
   reservoirRmsCurrent: number;
-  reservoirEnergy: number;
-  /** A into the empty reservoir, without and with the pre-charge resistor */
-  inrushCurrent: number | null;
-  prechargeCurrent: number;
-  prechargeTime: number;
-  prechargeEnergy: number;
-  /** s to 60 V through the discharge resistor, and its power at the full bus */
-  dischargeTime: number;
-  dischargePower: number;
 
   /** K, absolute: at the worst moment of a burst among many, and on average */
   junctionTemperature: number;
@@ -117,7 +125,10 @@ export interface DriveResult {
   conductionEnergy: number;
   turnOffEnergy: number;
   switchPeakCurrent: number;
+  /** A of one device, largest; the burst's last turn-off, which comes when the on-time says, included */
   turnOffCurrent: number;
+  /** the same with that last one left out */
+  commutationCurrent: number;
   /** A; null without a gate resistance */
   gatePeakCurrent: number | null;
   gatePower: number;
@@ -128,12 +139,13 @@ export interface DriveResult {
   /** s from turn-off to the current's zero; below 0 where the pair goes off late */
   turnOffAdvance: number | null;
 
-  transformerRatio: number;
-  /** V at the comparator where the over-current limit is reached */
-  limitVoltageAtComparator: number;
   peakVoltageAtComparator: number;
   burdenPower: number;
   /** T, of the core that is worked hardest, at the larger of limit and peak */
   coreFluxDensity: number | null;
-  senseProposal: SenseProposal;
 }
+
+type OrNull<Results> = { [Name in keyof Results]: Results[Name] | null };
+
+/** What stands under the burst is null while there is none. */
+export type DriveResult = DriveAtRest & OrNull<DriveUnderBurst>;

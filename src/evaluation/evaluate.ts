@@ -126,7 +126,7 @@ function burstResults(
     burst:
       bursts && secondary && coil && burstGroup(bursts, secondary, coil, primary?.result.freeEndVoltage ?? 1),
     tank: field.tank && tankResult(design, field.tank, result, resonance),
-    drive: result && driveResult(design, result, resonance),
+    drive: driveResult(design, result, resonance),
   };
 }
 

@@ -181,9 +181,9 @@ describe("what bursts cost", () => {
       if (!drive) throw new Error("no drive");
       const reading = toneReading(repetitionRate, onTime, coilLoad(design));
       const parts = [
-        (reading.power ?? 0) / drive.averagePower,
+        (reading.power ?? 0) / (drive.averagePower ?? 0),
         (reading.mainsCurrent ?? 0) / (drive.mainsCurrent ?? 0),
-        ((reading.junctionTemperature ?? 0) - 318.15) / (drive.junctionTemperature - 318.15),
+        ((reading.junctionTemperature ?? 0) - 318.15) / ((drive.junctionTemperature ?? 0) - 318.15),
       ];
       for (const part of parts.slice(0, 2)) expect(part).toBeLessThan(1.2);
       expect(parts[2]).toBeLessThan(1.7);

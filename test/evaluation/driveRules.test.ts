@@ -140,6 +140,13 @@ describe("the rules of the drive", () => {
     expect(codes(bench).filter((code) => code.startsWith("mains-circuit"))).toEqual([]);
   });
 
+  it("hint at no fuse above the circuit's own rating", () => {
+    const hint = (repetitionRate: number) =>
+      evaluate(changed({ "interrupter.repetitionRate": repetitionRate })).drive?.fuseHint;
+    expect(hint(120)).toBe(10);
+    expect(hint(1200)).toBeNull();
+  });
+
   it("take a limit that ends half cycles for no beat", () => {
     const limited = { "drive.overCurrentAction": "end half cycle", "drive.overCurrentLimit": 250 };
     expect(codes(limited)).not.toContain("on-time-past-beat-minimum");

@@ -86,6 +86,9 @@ describe("designs that cannot be solved", () => {
     expect(evaluation.primary).toBeNull();
     expect(evaluation.secondary?.resonance).toBeGreaterThan(1e5);
     expect(evaluation.tuning?.suggestedTap).toBeGreaterThan(5);
+    expect(evaluation.drive).toMatchObject({ averagePower: null, junctionTemperature: null });
+    expect(evaluation.drive?.dischargeTime).toBeGreaterThan(100);
+    expect(evaluation.findings.map(({ code }) => code)).toContain("reservoir-discharges-slowly");
   });
 });
 

@@ -1,6 +1,6 @@
 /** Losses and temperature of one switching device, and the power of its gate. */
 import type { Drive } from "../design-parts";
-import type { HalfCycle } from "./burstRecord";
+import type { HalfCycle, TurnOff } from "./burstRecord";
 import type { BurstResult } from "./burstResult";
 import { type HeatPulse, type JunctionRise, repeatedRise } from "./foster";
 
@@ -19,6 +19,8 @@ export interface SwitchLosses {
   /** A in one device */
   peakCurrent: number;
   turnOffCurrent: number;
+  /** the same, the burst's last turn-off left out: that one comes when the on-time says */
+  commutationCurrent: number;
 }
 
 /** Power of one device in a half cycle of the pair that it belongs to, and the energy of its turn-off. */
@@ -46,6 +48,10 @@ function energyOf(pulses: readonly HeatPulse[]): { conduction: number; turnOff: 
   };
 }
 
+function largestTurnOff(turnOffs: readonly TurnOff[]): number {
+  return turnOffs.reduce((most, { current }) => Math.max(most, current), 0);
+}
+
 /**
  * Losses of one device from a burst's own half cycles, repeated at a rate.
  * A device and its diode are taken as one, so that what the diode carries heats the device too; turn-on and the
@@ -60,7 +66,6 @@ export function switchLosses(drive: Drive, burst: BurstResult, repetitionRate: n
   }));
   const { pulses, rise } = candidates[0].rise.peak >= candidates[1].rise.peak ? candidates[0] : candidates[1];
   const { conduction, turnOff } = energyOf(pulses);
-  const largestTurnOff = burst.turnOffs.reduce((most, { current }) => Math.max(most, current), 0);
   return {
     conductionEnergy: conduction,
     turnOffEnergy: turnOff,
@@ -70,7 +75,8 @@ export function switchLosses(drive: Drive, burst: BurstResult, repetitionRate: n
     meanJunction: caseTemperature + rise.mean,
     margin: junctionLimit - caseTemperature - rise.peak,
     peakCurrent: burst.peakPrimaryCurrent.value / parallelDevices,
-    turnOffCurrent: largestTurnOff / parallelDevices,
+    turnOffCurrent: largestTurnOff(burst.turnOffs) / parallelDevices,
+    commutationCurrent: largestTurnOff(burst.turnOffs.slice(0, -1)) / parallelDevices,
   };
 }
 

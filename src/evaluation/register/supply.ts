@@ -124,7 +124,8 @@ export const SUPPLY_RESULTS: readonly ResultEntry[] = [
       label: "Fuse, a hint",
       symbol: "I_F",
       dimension: "current",
-      words: "Next preferred rating above 1.25 times the mains current. The licensed person decides.",
+      words:
+        "Next preferred rating above 1.25 times the mains current, none where the circuit itself is rated below it. The licensed person decides.",
       formula: "I_F ≥ 1.25·I_mains",
       inputs: ["drive.mainsCurrent"],
     },

@@ -89,6 +89,16 @@ export const SWITCH_RESULTS: readonly ResultEntry[] = [
     inputs: ["burst.peakPrimaryCurrent", "drive.switch.parallelDevices"],
   }),
   driveEntry(HEAT, {
+    id: "commutationCurrent",
+    label: "Largest current at a commutation",
+    symbol: "i_com",
+    dimension: "current",
+    words:
+      "Largest current that one device switches off where the bridge turns over; the burst's last turn-off left out.",
+    formula: "i_com = max i(t_off)/n, last left out",
+    inputs: ["drive.commutation", "burst.peakPrimaryCurrent"],
+  }),
+  driveEntry(HEAT, {
     id: "turnOffCurrent",
     label: "Largest turn-off current",
     symbol: "i_off",

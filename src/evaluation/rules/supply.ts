@@ -8,7 +8,7 @@ export const supplyOverloaded: Rule = {
   sentence:
     "{field} of {value} pulls the bus below half of its no-load voltage: the supply does not carry it.",
   judge: (_, { drive }) =>
-    judgeWhen(drive !== null && !drive.carriesLoad, () => ({
+    judgeWhen(drive?.carriesLoad === false, () => ({
       where: "interrupter.repetitionRate",
       quantity: "drive.averagePower",
       value: drive?.averagePower ?? null,

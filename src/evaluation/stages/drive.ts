@@ -19,7 +19,7 @@ import {
 } from "../../calc/circuit/reservoir";
 import { gateDrive, switchLosses } from "../../calc/circuit/switchLosses";
 import type { DesignParts, Supply } from "../../calc/design-parts";
-import type { DriveResult } from "../driveResults";
+import type { DriveAtRest, DriveResult, DriveUnderBurst } from "../driveResults";
 import { stage } from "../stage";
 import { meanFrequency } from "./burstOutcome";
 
@@ -43,42 +43,37 @@ const rectifierStage = stage(
     rectifierUnderLoad({ supply, reservoirCapacitance, power }),
 );
 
+/** A hint above the circuit's own rating would be none. */
+function fuseWithin(circuitCurrent: number, mainsCurrent: number): number | null {
+  const hint = fuseHint(mainsCurrent);
+  return hint !== null && hint <= circuitCurrent ? hint : null;
+}
+
 /** What a line of the mains carries; a bench supply's mains side is its own affair. */
-function mainsSide({ arrangement }: Supply, { mainsCurrent, apparentPower, powerFactor }: RectifierResult) {
+function mainsSide(
+  { arrangement, circuitCurrent }: Supply,
+  { mainsCurrent, apparentPower, powerFactor }: RectifierResult,
+) {
   if (arrangement === "bench")
     return { mainsCurrent: null, apparentPower: null, powerFactor: null, fuseHint: null };
-  return { mainsCurrent, apparentPower, powerFactor, fuseHint: fuseHint(mainsCurrent) };
+  return { mainsCurrent, apparentPower, powerFactor, fuseHint: fuseWithin(circuitCurrent, mainsCurrent) };
 }
 
 function supplyResult(design: DesignParts, burst: BurstResult, power: number) {
-  const { drive, interrupter } = design;
-  const { supply, reservoirCapacitance } = drive;
-  const busVoltage = noLoadBusVoltage(supply);
   const loaded = rectifierStage(design, power);
-  const path = chargingPath(supply, reservoirCapacitance);
-  const charging = precharge(path.capacitance, path.voltage, supply.prechargeResistance);
-  const discharging = discharge(reservoirCapacitance, busVoltage, supply.dischargeResistance);
   return {
-    busVoltage,
     meanBusVoltage: loaded.meanVoltage,
     lowestBusVoltage: loaded.lowestVoltage,
     busRipple: loaded.ripple,
     chargingCurrent: loaded.peakCurrent,
-    ...mainsSide(supply, loaded),
+    ...mainsSide(design.drive.supply, loaded),
     carriesLoad: loaded.carriesLoad,
     reservoirRmsCurrent: reservoirRmsCurrent(
       loaded.rmsCurrent,
       loaded.meanCurrent,
-      burstSquareTime(drive, burst),
-      interrupter.repetitionRate,
+      burstSquareTime(design.drive, burst),
+      design.interrupter.repetitionRate,
     ),
-    reservoirEnergy: discharging.energy,
-    inrushCurrent: finite(inrushPeak(path.voltage, path.resistance, path.inductance, path.capacitance)),
-    prechargeCurrent: charging.peakCurrent,
-    prechargeTime: path.turns * charging.time,
-    prechargeEnergy: discharging.energy,
-    dischargeTime: discharging.timeToSafe,
-    dischargePower: discharging.power,
   };
 }
 
@@ -97,6 +92,7 @@ function switchResult({ drive, interrupter }: Parts, burst: BurstResult, frequen
     turnOffEnergy: losses.turnOffEnergy,
     switchPeakCurrent: losses.peakCurrent,
     turnOffCurrent: losses.turnOffCurrent,
+    commutationCurrent: losses.commutationCurrent,
     gatePeakCurrent: finite(gate.peakCurrent),
     gatePower: gate.power,
     leadAtZero: feedback ? advice.leadAtZero : null,
@@ -106,33 +102,92 @@ function switchResult({ drive, interrupter }: Parts, burst: BurstResult, frequen
   };
 }
 
-function limitResult({ drive, interrupter }: Parts, burst: BurstResult, frequency: number) {
+function senseResult({ drive, interrupter }: Parts, burst: BurstResult, frequency: number) {
   const { currentTransformer, overCurrentLimit } = drive;
   const rms = rmsOfBursts(burst.squareCurrentTime, interrupter.repetitionRate);
   const peak = burst.peakPrimaryCurrent.value;
-  const atLimit = currentSense(currentTransformer, overCurrentLimit, rms, frequency);
-  const atPeak = currentSense(currentTransformer, Math.max(peak, overCurrentLimit), rms, frequency);
+  const atPeak = currentSense(currentTransformer, peak, rms, frequency);
+  const atMost = currentSense(currentTransformer, Math.max(peak, overCurrentLimit), rms, frequency);
   return {
-    transformerRatio: atLimit.ratio,
-    limitVoltageAtComparator: atLimit.voltage,
-    peakVoltageAtComparator: (peak / atLimit.ratio) * currentTransformer.burden,
-    burdenPower: atLimit.burdenPower,
-    coreFluxDensity: finite(Math.max(...atPeak.cores.map(({ fluxDensity }) => fluxDensity))),
-    senseProposal: proposeSense(overCurrentLimit, currentTransformer.comparatorVoltage ?? COMPARATOR_VOLTAGE),
+    peakVoltageAtComparator: atPeak.voltage,
+    burdenPower: atPeak.burdenPower,
+    coreFluxDensity: finite(Math.max(...atMost.cores.map(({ fluxDensity }) => fluxDensity))),
   };
 }
 
 /** @param resonance Hz, of the primary: the frequency where a burst has no cycle */
-export function driveResult(design: DesignParts, burst: BurstResult, resonance: number): DriveResult {
+function underBurst(design: DesignParts, burst: BurstResult, resonance: number): DriveUnderBurst {
   const { supplied, returned, turnOff } = burst.energy;
-  const { onTime, repetitionRate } = design.interrupter;
-  const averagePower = Math.max(0, supplied - returned + turnOff) * repetitionRate;
+  const averagePower = Math.max(0, supplied - returned + turnOff) * design.interrupter.repetitionRate;
   const frequency = meanFrequency(burst) ?? resonance;
   return {
     averagePower,
-    duty: onTime * repetitionRate,
     ...supplyResult(design, burst, averagePower),
     ...switchResult(design, burst, frequency),
-    ...limitResult(design, burst, frequency),
+    ...senseResult(design, burst, frequency),
   };
+}
+
+const NOT_KNOWN: Record<keyof DriveUnderBurst, null> = {
+  averagePower: null,
+  meanBusVoltage: null,
+  lowestBusVoltage: null,
+  busRipple: null,
+  chargingCurrent: null,
+  mainsCurrent: null,
+  apparentPower: null,
+  powerFactor: null,
+  carriesLoad: null,
+  fuseHint: null,
+  reservoirRmsCurrent: null,
+  junctionTemperature: null,
+  meanJunctionTemperature: null,
+  junctionRise: null,
+  junctionMargin: null,
+  switchPower: null,
+  conductionEnergy: null,
+  turnOffEnergy: null,
+  switchPeakCurrent: null,
+  turnOffCurrent: null,
+  commutationCurrent: null,
+  gatePeakCurrent: null,
+  gatePower: null,
+  leadAtZero: null,
+  leadAcrossDeadTime: null,
+  longestDeadTime: null,
+  turnOffAdvance: null,
+  peakVoltageAtComparator: null,
+  burdenPower: null,
+  coreFluxDensity: null,
+};
+
+function atRest({ drive, interrupter }: Parts): DriveAtRest {
+  const { supply, reservoirCapacitance, currentTransformer, overCurrentLimit } = drive;
+  const busVoltage = noLoadBusVoltage(supply);
+  const path = chargingPath(supply, reservoirCapacitance);
+  const charging = precharge(path.capacitance, path.voltage, supply.prechargeResistance);
+  const discharging = discharge(reservoirCapacitance, busVoltage, supply.dischargeResistance);
+  const { ratio, voltage } = currentSense(currentTransformer, overCurrentLimit, 0, 1);
+  return {
+    busVoltage,
+    duty: interrupter.onTime * interrupter.repetitionRate,
+    reservoirEnergy: discharging.energy,
+    inrushCurrent: finite(inrushPeak(path.voltage, path.resistance, path.inductance, path.capacitance)),
+    prechargeCurrent: charging.peakCurrent,
+    prechargeTime: path.turns * charging.time,
+    prechargeEnergy: discharging.energy,
+    dischargeTime: discharging.timeToSafe,
+    dischargePower: discharging.power,
+    transformerRatio: ratio,
+    limitVoltageAtComparator: voltage,
+    senseProposal: proposeSense(overCurrentLimit, currentTransformer.comparatorVoltage ?? COMPARATOR_VOLTAGE),
+  };
+}
+
+/**
+ * @param burst null while it cannot be computed: what the drive is at rest stays known
+ * @param resonance Hz, of the primary: the frequency where a burst has no cycle
+ */
+export function driveResult(design: DesignParts, burst: BurstResult | null, resonance: number): DriveResult {
+  return { ...atRest(design), ...(burst ? underBurst(design, burst, resonance) : NOT_KNOWN) };
 }

@@ -8,7 +8,7 @@ import { Proposal } from "../parts/Proposal";
 import { Results } from "../parts/Results";
 
 const RESULTS = [
-  "drive.turnOffCurrent",
+  "drive.commutationCurrent",
   "drive.turnOffEnergy",
   "drive.turnOffAdvance",
   "drive.leadAtZero",

@@ -80,6 +80,7 @@ export const PARTS: TheorySection = {
         "drive.conductionEnergy",
         "drive.turnOffEnergy",
         "drive.turnOffCurrent",
+        "drive.commutationCurrent",
         "drive.switchPeakCurrent",
         "drive.gatePeakCurrent",
         "drive.gatePower",
