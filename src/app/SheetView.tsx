@@ -7,7 +7,10 @@ import { Waiting } from "./Waiting";
 const BuildSheet = lazy(async () => ({ default: (await import("../sheet/BuildSheet")).BuildSheet }));
 
 /** The button that led here is out of sight now, so the focus goes with the reader. */
-const takeFocus = (sheet: HTMLElement | null) => sheet?.focus();
+const takeFocus = (sheet: HTMLElement | null) => {
+  sheet?.focus({ preventScroll: true });
+  if (sheet) window.scrollTo(0, 0);
+};
 
 /** The build sheet as it will be printed, with a bar above it that stays off the paper. */
 export function SheetView() {

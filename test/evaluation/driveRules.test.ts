@@ -53,7 +53,16 @@ describe("the rules of the drive", () => {
     ["current-limit-above-rating", { "drive.overCurrentLimit": 599 }, { "drive.overCurrentLimit": 601 }],
     ["current-limit-above-bank-rating", { "tank.strings": 3 }, { "tank.strings": 1 }],
     ["current-limit-reached", { "drive.overCurrentLimit": 560 }, { "drive.overCurrentLimit": 400 }],
-    ["current-driven-past-limit", { "drive.overCurrentLimit": 440 }, { "drive.overCurrentLimit": 60 }],
+    [
+      "current-driven-past-limit",
+      { "drive.overCurrentLimit": 60 },
+      { "drive.overCurrentLimit": 60, "drive.switch.pulseCurrentRating": 90 },
+    ],
+    [
+      "current-driven-past-limit",
+      { "spark.length": 0, "drive.overCurrentLimit": 560 },
+      { "spark.length": 0 },
+    ],
     ["on-time-past-beat-minimum", { "interrupter.onTime": 5e-5 }, { "interrupter.onTime": 9e-5 }],
     ["bus-near-switch-rating", { "drive.switch.voltageRating": 410 }, { "drive.switch.voltageRating": 400 }],
     [

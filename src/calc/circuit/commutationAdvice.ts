@@ -65,17 +65,17 @@ export interface QuietLead {
 
 /**
  * The lead time with the smallest turn-off current over a whole burst, by golden section: some sixteen bursts.
- * @param longest s, the longest lead that is tried
+ * @param leads s, the shortest and the longest lead that are tried
  */
 export function quietLead(
   network: Network,
   drive: BurstDrive,
-  longest: number,
+  leads: { shortest: number; longest: number },
   options: BurstOptions = {},
 ): QuietLead {
   const at = (leadTime: number) =>
     turnOffRms(network, { ...drive, commutation: { ...drive.commutation, leadTime } }, options);
-  let [low, high] = [0, longest];
+  let [low, high] = [leads.shortest, leads.longest];
   let [a, b] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
   let [currentA, currentB] = [at(a), at(b)];
   for (let trial = 0; trial < TRIALS; trial++) {

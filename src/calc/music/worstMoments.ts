@@ -18,6 +18,8 @@ export interface WorstMoment {
   limit: number | null;
   /** s */
   time: number;
+  /** SI, of a coil at rest */
+  rest: number;
   /** part of the way from rest to the limit; null without one */
   used: number | null;
 }
@@ -46,7 +48,7 @@ function usedPart(value: number, rest: number, limit: number | null): number | n
 function worst({ quantity, values, rest, limit }: Judged, time: readonly number[]): WorstMoment {
   const index = farthest(values, rest);
   const value = values[index];
-  return { quantity, value, limit, time: time[index], used: usedPart(value, rest, limit) };
+  return { quantity, value, limit, rest, time: time[index], used: usedPart(value, rest, limit) };
 }
 
 function judged(line: TimeLine, load: CoilLoad | null, dutyLimit: number): Judged[] {

@@ -33,20 +33,25 @@ export const limitTrips: Rule = {
 
 /** Of the limit: less is the delay of the switches alone. */
 const OVERSHOOT = 1.1;
+/** Of the pulse rating: far below it the overshoot harms nothing; common practice, no source. */
+const NEAR_RATING = 0.8;
 
 export const currentDrivenPastLimit: Rule = {
   code: "current-driven-past-limit",
   severity: "warning",
   sentence:
     "{field} of {value} stands a tenth and more above the over-current limit of {limit}: what the tank holds drives the current on after the switches have gone off.",
-  judge: ({ drive: { overCurrentLimit } }, { burst }) =>
-    judgeWhen(burst !== null && burst.peakPrimaryCurrent > OVERSHOOT * overCurrentLimit, () => ({
+  judge: ({ drive: { overCurrentLimit, switch: device } }, { burst }) => {
+    const peak = burst?.peakPrimaryCurrent ?? 0;
+    const near = peak > NEAR_RATING * device.pulseCurrentRating * device.parallelDevices;
+    return judgeWhen(near && peak > OVERSHOOT * overCurrentLimit, () => ({
       where: "drive.overCurrentLimit",
       quantity: "burst.peakPrimaryCurrent",
-      value: burst?.peakPrimaryCurrent ?? null,
+      value: peak,
       limit: overCurrentLimit,
       remedy: "set the limit lower, so that the peak stays within the switches' rating",
-    })),
+    }));
+  },
 };
 
 export const onTimePastBeatMinimum: Rule = {

@@ -66,7 +66,8 @@ export const dischargeSlow: Rule = {
 export const burstsOverlap: Rule = {
   code: "bursts-closer-than-gap",
   severity: "error",
-  sentence: "{field} of {value} leaves no shortest gap between bursts: {limit} is the most at this on-time.",
+  sentence:
+    "{field} of {value} leaves less than the shortest gap between bursts: {limit} is the most at this on-time.",
   judge: ({ interrupter: { onTime, repetitionRate, shortestGap } }) => {
     const most = 1 / (onTime + shortestGap);
     return judgeWhen(repetitionRate > most, () => ({

@@ -41,13 +41,16 @@ export const notTuned: Rule = {
   severity: "note",
   sentence: "{field} at {value} is not the suggested {limit}.",
   judge: ({ primary }, { tuning }) =>
-    judgeWhen(tuning !== null && tuning.suggestedTap !== null && !tuning.tuned, () => ({
-      where: "primary.tap",
-      quantity: "primary.tap",
-      value: primary.tap,
-      limit: tuning?.suggestedTap ?? null,
-      remedy: "move the tap, or take the suggested one",
-    })),
+    judgeWhen(
+      tuning !== null && tuning.suggestedTap !== null && !tuning.tuned && primary.tap <= primary.turns,
+      () => ({
+        where: "primary.tap",
+        quantity: "primary.tap",
+        value: primary.tap,
+        limit: tuning?.suggestedTap ?? null,
+        remedy: "move the tap, or take the suggested one",
+      }),
+    ),
 };
 
 const WORTH_A_WORD = 0.03;

@@ -59,8 +59,8 @@ function QuietLead() {
         onTake={search}
       >
         {state === "done"
-          ? "No lead was found: this design has no burst."
-          : "The lead with which the bridge switches off least current, over whole bursts."}
+          ? "No lead was found: there is no burst, or none spans delay and dead time."
+          : "Of the leads that span the dead time, the one that switches off least current over whole bursts."}
       </Proposal>
     );
   const lead = toStep(found.leadTime);
@@ -71,7 +71,7 @@ function QuietLead() {
       taken={Math.abs(design.drive.commutation.leadTime - lead) < STEP / 2}
       onTake={() => workbench.setValue(path, lead, "take the quietest lead time")}
     >
-      {`Least current is switched off with a lead of ${text}: ${formatQuantity(found.turnOffCurrent, "current", system, 3).text} RMS over the burst. Its dead time should be no longer than the lead allows.`}
+      {`Of the leads that span the dead time, ${text} switches off least over whole bursts: ${formatQuantity(found.turnOffCurrent, "current", system, 3).text} RMS. A shorter dead time lets it be less.`}
     </Proposal>
   );
 }

@@ -15,6 +15,9 @@ const RESULTS = [
   "drive.coreFluxDensity",
 ];
 
+/** What a reference can be trimmed to. */
+const LEVEL_DIGITS = 3;
+
 function same(a: readonly number[], b: readonly number[]): boolean {
   return a.length === b.length && a.every((value, index) => value === b[index]);
 }
@@ -25,7 +28,8 @@ function ChainProposal() {
   const present = useDesign((design) => design.drive.currentTransformer);
   const proposal = useEvaluation(({ drive }) => drive?.senseProposal ?? null);
   if (!proposal) return null;
-  const { turns, burden, comparatorVoltage } = proposal;
+  const { turns, burden } = proposal;
+  const comparatorVoltage = Number(proposal.comparatorVoltage.toPrecision(LEVEL_DIGITS));
   const resistance = formatQuantity(burden, "resistance", system, 3).text;
   const level = formatQuantity(comparatorVoltage, "voltage", system, 3).text;
   const count = turns.length === 1 ? `${turns[0]} turns` : `two in cascade of ${turns.join(" and ")} turns`;

@@ -53,7 +53,7 @@ export function CoilScore({ name, played, duration, design }: CoilScoreProps) {
       <h3 className={styles.heading}>{name} coil</h3>
       <p className={styles.line}>
         {fates.played} notes played, {fates.shortened} shortened, {fates.dropped} dropped; {pulses} pulses.
-        {reasons.map(({ reason, notes }) => ` ${notes} × ${reason}.`)}
+        {reasons.map(({ reason, notes }) => ` Pulses ${reason} in ${notes} notes.`)}
       </p>
       <p className={styles.line}>{limitsText(design, system, played.line.load !== null)}</p>
       <Findings findings={played.findings} />

@@ -48,7 +48,8 @@ function Plot({ values, moment, span, duration, spoken }: PlotProps) {
 function Caption({ entry, moment }: { entry: ResultEntry; moment: WorstMoment }) {
   const system = useUnitSystem();
   const text = (value: number | null) => formatQuantity(value, entry.dimension, system, 4).text;
-  const limit = moment.limit === null ? "" : ` of ${text(moment.limit)}`;
+  const bound = moment.limit !== null && moment.limit < moment.rest ? "at least" : "of";
+  const limit = moment.limit === null ? "" : ` ${bound} ${text(moment.limit)}`;
   return (
     <figcaption className={styles.caption}>
       <Slip

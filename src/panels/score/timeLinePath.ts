@@ -10,9 +10,9 @@ export interface Span {
 const ROOM = 0.08;
 
 /** From rest to the worst, or to the limit where there is one. */
-export function spanOf(values: readonly number[], { limit, value }: WorstMoment): Span {
-  const least = values.reduce((low, each) => Math.min(low, each), limit ?? value);
-  const most = values.reduce((high, each) => Math.max(high, each), limit ?? value);
+export function spanOf(values: readonly number[], { limit, rest }: WorstMoment): Span {
+  const least = values.reduce((low, each) => Math.min(low, each), Math.min(rest, limit ?? rest));
+  const most = values.reduce((high, each) => Math.max(high, each), Math.max(rest, limit ?? rest));
   const room = ROOM * (most - least || 1);
   return { from: least - room, to: most + room };
 }
