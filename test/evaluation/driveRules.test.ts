@@ -56,7 +56,7 @@ describe("the rules of the drive", () => {
     [
       "current-driven-past-limit",
       { "drive.overCurrentLimit": 60 },
-      { "drive.overCurrentLimit": 60, "drive.switch.pulseCurrentRating": 90 },
+      { "drive.overCurrentLimit": 60, "drive.switch.pulseCurrentRating": 80 },
     ],
     [
       "current-driven-past-limit",
