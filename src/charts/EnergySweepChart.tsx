@@ -1,4 +1,4 @@
-import type { EnergySweep } from "../evaluation/energySweep";
+import { BESIDE_BEST, type EnergySweep } from "../evaluation/energySweep";
 import { Button } from "../ui/Button";
 import type { Dimension } from "../units/dimension";
 import { formatQuantity } from "../units/format";
@@ -127,17 +127,20 @@ function EnergyCharts({ sweep }: { sweep: EnergySweep }) {
 function BestTap({ sweep }: { sweep: EnergySweep }) {
   const design = useDesign((each) => each);
   const [energy, current, turns] = [useFormat("energy", 3), useFormat("current", 3), useFormat("turns", 4)];
-  const { points, onTime, mostEnergyTap } = sweep;
+  const { points, onTime, mostEnergyTap, leastBeside } = sweep;
   const best = points.find((point) => point.onTime === onTime && point.tap === mostEnergyTap);
   if (!best) return <span>{whyNoEnergy(design)}.</span>;
   return (
     <>
       <span className={styles.figure}>
         Most energy: {energy(best.sparkEnergy)} at {turns(best.tap)}, {current(best.peakPrimaryCurrent)} peak
+        {leastBeside !== null && `; as little as ${energy(leastBeside)} within ${turns(BESIDE_BEST)} of it`}
       </span>
       <Button
-        disabled={Math.abs(best.tap - design.primary.tap) < SAME_TAP}
-        onClick={() => takeTap(best.tap, "take tap with most energy")}
+        disabled={
+          Math.abs(best.tap - design.primary.tap) < SAME_TAP && design.tuningAim.kind === "most energy"
+        }
+        onClick={() => takeTap(best.tap, "take tap with most energy", { kind: "most energy" })}
       >
         Take this tap
       </Button>

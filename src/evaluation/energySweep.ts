@@ -36,8 +36,12 @@ export interface EnergySweep {
   allowedCurrent: number;
   /** turns; null where no tap gives the spark any energy within the allowed current */
   mostEnergyTap: number | null;
+  /** J, least energy of the taps that a clamp or the winding's tolerance may put in its place; null without one */
+  leastBeside: number | null;
 }
 
+/** Turns on either side of the best tap that a clamp and a winding's tolerance leave open; common practice, no source. */
+export const BESIDE_BEST = 0.06;
 const TAPS = 40;
 /** Steps on either side of a row's best tap that its second pass divides, and the taps that it puts into each. */
 const DIVIDED_STEPS = 2;
@@ -157,6 +161,13 @@ export function mostEnergyPoint(points: readonly EnergyPoint[], allowedCurrent: 
     );
 }
 
+/** J, the least that a tap near the best one gives the spark. */
+function leastBeside(row: readonly EnergyPoint[], best: EnergyPoint | null): number | null {
+  if (!best) return null;
+  const beside = row.filter(({ tap }) => Math.abs(tap - best.tap) <= BESIDE_BEST);
+  return Math.min(...beside.map(({ sparkEnergy }) => sparkEnergy));
+}
+
 /** One row, with a second pass about its best tap. Yields after each burst. */
 function* sweepRow(coil: SweptCoil, onTime: number): Generator<void, EnergyPoint[]> {
   const row: EnergyPoint[] = [];
@@ -202,11 +213,13 @@ export function* energySweep(
     points.push(...step.value);
   }
   const own = points.filter((point) => point.onTime === onTime);
+  const best = mostEnergyPoint(own, allowed);
   return {
     points,
     onTime,
     allowedCurrent: allowed,
-    mostEnergyTap: mostEnergyPoint(own, allowed)?.tap ?? null,
+    mostEnergyTap: best?.tap ?? null,
+    leastBeside: leastBeside(own, best),
   };
 }
 

@@ -7,6 +7,7 @@ import styles from "./BuildSheet.module.css";
 import { DriveBlocks } from "./DriveBlocks";
 import { FieldRow, ResultRow, Row } from "./Rows";
 import { SheetDrawing } from "./SheetDrawing";
+import { SheetFindings } from "./SheetFindings";
 import { TurnTable } from "./TurnTable";
 
 /** With more elements than these the column beside the drawing is set closer, so that it stays on the page. */
@@ -160,6 +161,7 @@ export function BuildSheet() {
       <div className={`${styles.foot} ${styles.drive}`}>
         <DriveBlocks />
       </div>
+      <SheetFindings />
       <footer className={styles.cautions}>
         <p className={styles.practice}>
           <strong>This can kill.</strong> {practiceSentence}

@@ -29,6 +29,17 @@ describe("the build sheet", () => {
     expect(row("To 60 V after switching off: measure")).toHaveTextContent(/122\.7.s$/);
   });
 
+  it("prints no design as in order that has errors", () => {
+    const { unmount } = render(<BuildSheet />);
+    expect(screen.queryByRole("region", { name: /^Findings against/ })).toBeNull();
+    unmount();
+    act(() => workbench.setValue("drive.switch.pulseCurrentRating", 300));
+    render(<BuildSheet />);
+    const against = screen.getByRole("region", { name: /^Findings against/ });
+    expect(against).toHaveTextContent(/do not build from this sheet/);
+    expect(against).toHaveTextContent(/is above the pulse rating of 300/);
+  });
+
   it("lists every element of the top load, two at one height too, and says where the tap lies", () => {
     const toroid = { shape: "toroid", outerDiameter: 0.46, tubeDiameter: 0.11, centreHeight: 0.745 };
     act(() =>

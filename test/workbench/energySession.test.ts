@@ -4,7 +4,13 @@ import { newEnergySweeps } from "../../src/workbench/energySession";
 import { type EnergyReply, type EnergyRequest, sweepBursts } from "../../src/workbench/energySweeping";
 import { HandWorker, newBench } from "./fakes";
 
-const SWEEP: EnergySweep = { points: [], onTime: 1e-4, allowedCurrent: 600, mostEnergyTap: 6.5 };
+const SWEEP: EnergySweep = {
+  points: [],
+  onTime: 1e-4,
+  allowedCurrent: 600,
+  mostEnergyTap: 6.5,
+  leastBeside: 4,
+};
 const AIM = { kind: "most energy" };
 
 beforeEach(() => {
