@@ -4,5 +4,5 @@ import type { Design } from "../design/design";
 export function whyNoEnergy({ spark, interrupter }: Design): string {
   if (spark.length === 0) return "The design has no spark, so no energy goes into it";
   if (interrupter.onTime === 0) return "The on-time is nothing, so no energy goes into the spark";
-  return "No tap gives the spark energy within the switches' pulse rating";
+  return "No tap gives the spark energy within what switches and bank bear in pulses";
 }

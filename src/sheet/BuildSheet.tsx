@@ -10,7 +10,7 @@ import { SheetDrawing } from "./SheetDrawing";
 import { SheetFindings } from "./SheetFindings";
 import { TurnTable } from "./TurnTable";
 
-/** With more elements than these the column beside the drawing is set closer, so that it stays on the page. */
+/** With more elements than these, or with findings below, the column beside the drawing is set closer, to stay on the page. */
 const ROOMY_ELEMENTS = 3;
 
 function isoDate(date: Date): string {
@@ -91,9 +91,14 @@ function RailRows() {
 /** The one page that goes to the workshop, light on any theme, for A4 and Letter alike. */
 export function BuildSheet() {
   const title = useDesign((design) => design.title);
-  const dense = useDesign((design) => design.topLoad.elements.length > ROOMY_ELEMENTS);
+  const crowded = useDesign((design) => design.topLoad.elements.length > ROOMY_ELEMENTS);
+  const faulty = useEvaluation(({ findings }) => findings.some(({ severity }) => severity !== "note"));
   return (
-    <article className={styles.sheet} data-theme="light" aria-label="Build sheet">
+    <article
+      className={faulty ? `${styles.sheet} ${styles.faulty}` : styles.sheet}
+      data-theme="light"
+      aria-label="Build sheet"
+    >
       <header className={styles.head}>
         <h1>{title || "Untitled coil"}</h1>
         <p>
@@ -104,7 +109,7 @@ export function BuildSheet() {
       </header>
       <div className={styles.body}>
         <SheetDrawing />
-        <div className={dense ? `${styles.beside} ${styles.dense}` : styles.beside}>
+        <div className={crowded || faulty ? `${styles.beside} ${styles.dense}` : styles.beside}>
           <TapBlock />
           <Block title="Predicted frequencies">
             <dl>

@@ -97,7 +97,7 @@ describe("the tap against the energy into the spark", () => {
   it.each([
     ["spark.length", 0, /no spark/],
     ["interrupter.onTime", 0, /on-time is nothing/],
-    ["drive.switch.pulseCurrentRating", 5, /within the switches' pulse rating/],
+    ["drive.switch.pulseCurrentRating", 5, /within what switches and bank bear/],
     ["secondary.windingLength", 0.1, /cannot be swept/],
   ])("says why there is no best tap: %s at %d", (path, value, reason) => {
     act(() => workbench.setValue(path, value));

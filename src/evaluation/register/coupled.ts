@@ -131,7 +131,7 @@ export const COUPLED_RESULTS: readonly ResultEntry[] = [
     symbol: "n*",
     dimension: "turns",
     words:
-      "Where the primary's resonance meets the tuning aim, by root search over the continuous tap. For most energy: the best tap of whole bursts swept over all taps, peak current within the switches' pulse rating.",
+      "Where the primary's resonance meets the tuning aim, by root search over the continuous tap. For most energy: the best tap of whole bursts swept over all taps, peak current within what switches and bank bear in pulses.",
     formula: "f_p(n*) = f_target, or n* = arg max W_spark(n)",
     inputs: ["primary.resonance", "tuning.targetResonance", "tuningAim"],
     source: "Root search on the models above",
