@@ -1,7 +1,20 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { openPage, pageCount } from "./support/page";
 
+const ASSETS = join(import.meta.dirname, "..", "..", "dist", "assets");
+
 describe("the production build in a real browser", () => {
+  it("holds no development version of React in any chunk, because what is tested is what is served", () => {
+    const chunks = readdirSync(ASSETS).filter((name) => name.endsWith(".js"));
+    expect(chunks.length).toBeGreaterThan(10);
+    const development = chunks.filter((name) =>
+      /jsxDEV|react-dom[\w-]*\.development/.test(readFileSync(join(ASSETS, name), "utf8")),
+    );
+    expect(development).toEqual([]);
+  });
+
   it("starts without an error and fetches nothing from outside", async () => {
     const { page, faults } = await openPage();
     await page.waitForSelector("#root > *");
