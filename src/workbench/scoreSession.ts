@@ -4,7 +4,7 @@ import { firstLanes } from "../calc/music/firstLanes";
 import { midiScore } from "../calc/music/midiScore";
 import type { Score } from "../calc/music/score";
 import type { Show } from "../design/show";
-import { keepBytes, keptBytes } from "./scoreBytes";
+import { keepBytes, keptBytes } from "./keeping/scoreBytes";
 import { type PlayedCoils, playScore, type ScoreReply, type ScoreRequest } from "./scoreScheduling";
 import { workbench } from "./session";
 

@@ -1,9 +1,10 @@
 /** The session of this page. */
-import { browserStorage } from "./browserStorage";
+
 import { directEvaluator } from "./directEvaluator";
 import { newEnergySweeps } from "./energySession";
 import type { Evaluator } from "./evaluator";
-import { watchPage } from "./page";
+import { browserStorage } from "./keeping/browserStorage";
+import { watchPage } from "./keeping/page";
 import { createWorkbench } from "./store";
 import { workerEvaluator } from "./workerEvaluator";
 

@@ -6,10 +6,10 @@ import { type Editing, newEditing } from "./editing";
 import { connectEvaluator } from "./evaluating";
 import type { Evaluator } from "./evaluator";
 import { newHistory, recordStep } from "./history";
-import { type Keeper, newKeeper } from "./keeper";
+import { type Keeper, newKeeper } from "./keeping/keeper";
+import { openKept } from "./keeping/opening";
+import { connectSaving, type Saving } from "./keeping/saving";
 import { type WayOut, withoutNotice } from "./notice";
-import { openKept } from "./opening";
-import { connectSaving, type Saving } from "./saving";
 import { initialState, type WorkbenchState } from "./workbenchState";
 
 export interface WorkbenchOptions {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { PREFERENCES_KEY } from "../../src/workbench/keeping/storageKeys";
 import { createPreferences } from "../../src/workbench/preferences";
-import { PREFERENCES_KEY } from "../../src/workbench/storageKeys";
 import { MemoryStorage } from "./fakes";
 
 const now = () => new Date("2026-05-01T12:00:00Z");

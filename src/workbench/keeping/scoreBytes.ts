@@ -1,6 +1,5 @@
 /** Bytes of scores, kept in the browser's database; in memory where there is none. */
-const DATABASE = "coilwright/scores";
-const STORE = "bytes";
+import { BYTES_STORE, SCORES_DATABASE, SCORES_DATABASE_VERSION } from "./storageKeys";
 
 const memory = new Map<string, Uint8Array>();
 
@@ -12,11 +11,11 @@ function answer<Value>(request: IDBRequest<Value>): Promise<Value> {
 }
 
 async function inStore<Value>(mode: IDBTransactionMode, use: (store: IDBObjectStore) => IDBRequest<Value>) {
-  const opening = indexedDB.open(DATABASE, 1);
-  opening.onupgradeneeded = () => opening.result.createObjectStore(STORE);
+  const opening = indexedDB.open(SCORES_DATABASE, SCORES_DATABASE_VERSION);
+  opening.onupgradeneeded = () => opening.result.createObjectStore(BYTES_STORE);
   const database = await answer(opening);
   try {
-    return await answer(use(database.transaction(STORE, mode).objectStore(STORE)));
+    return await answer(use(database.transaction(BYTES_STORE, mode).objectStore(BYTES_STORE)));
   } finally {
     database.close();
   }

@@ -1,6 +1,6 @@
 /** Reads what was kept in the browser: parse, envelope, migrate, validate; nothing is written here. */
-import type { Refusal } from "../design/document";
-import type { Show } from "../design/show";
+import type { Refusal } from "../../design/document";
+import type { Show } from "../../design/show";
 
 export const APP_NAME = "coilwright";
 export const ENVELOPE_VERSION = 1;

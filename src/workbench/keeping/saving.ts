@@ -1,9 +1,9 @@
 /** Saves what is committed a moment after the last change, and at once when the page goes away. */
 import type { StoreApi } from "zustand/vanilla";
-import type { Show } from "../design/show";
+import type { Show } from "../../design/show";
+import { type Notice, withNotice, withoutNotice } from "../notice";
+import type { WorkbenchState } from "../workbenchState";
 import type { Keeper, SaveOutcome } from "./keeper";
-import { type Notice, withNotice, withoutNotice } from "./notice";
-import type { WorkbenchState } from "./workbenchState";
 
 /** ms from the last change to the save */
 export const SAVE_DELAY = 400;

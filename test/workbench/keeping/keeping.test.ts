@@ -1,11 +1,11 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { exampleShow } from "../../src/design/examples";
-import type { Show } from "../../src/design/show";
-import { ENVELOPE_VERSION, type Envelope } from "../../src/workbench/loadedShow";
-import { watchPage } from "../../src/workbench/page";
-import { SAVE_DELAY } from "../../src/workbench/saving";
-import { BACKUP_KEYS, KEPT_PREFIX, SHOW_KEY } from "../../src/workbench/storageKeys";
-import { MemoryStorage, newBench } from "./fakes";
+import { exampleShow } from "../../../src/design/examples";
+import type { Show } from "../../../src/design/show";
+import { ENVELOPE_VERSION, type Envelope } from "../../../src/workbench/keeping/loadedShow";
+import { watchPage } from "../../../src/workbench/keeping/page";
+import { SAVE_DELAY } from "../../../src/workbench/keeping/saving";
+import { BACKUP_KEYS, KEPT_PREFIX, SHOW_KEY } from "../../../src/workbench/keeping/storageKeys";
+import { MemoryStorage, newBench } from "../fakes";
 
 beforeEach(() => vi.useFakeTimers());
 afterEach(() => vi.useRealTimers());

@@ -2,7 +2,7 @@
  * Keeps the show in the browser's storage. One writer at a time across tabs: each save carries a
  * revision, and a save is held back when the stored text is not the one that this tab saw last.
  */
-import type { Show } from "../design/show";
+import type { Show } from "../../design/show";
 import { addBackup, backupIsDue, lastSetAside, newestBackup, setAside } from "./backups";
 import { keptText, type LoadedShow, type ReadShow, readKeptText } from "./loadedShow";
 import { refusedWriteSentence } from "./storageError";

@@ -1,7 +1,7 @@
 /** What the page tells a session: that it goes away, or that another tab has written. */
 
+import type { Workbench } from "../store";
 import { SHOW_KEY } from "./storageKeys";
-import type { Workbench } from "./store";
 
 /** Saves when the page is hidden or left, and looks at what other tabs save. Returns what ends it. */
 export function watchPage(workbench: Pick<Workbench, "flush" | "lookElsewhere">, page: Window): () => void {

@@ -1,9 +1,9 @@
 /** What the workbench begins with: the kept show, a backup, or the example, and what is told about it. */
-import { exampleShow } from "../design/examples";
-import type { Show } from "../design/show";
+import { exampleShow } from "../../design/examples";
+import type { Show } from "../../design/show";
+import type { Notice } from "../notice";
 import type { Keeper } from "./keeper";
 import type { LoadedShow } from "./loadedShow";
-import type { Notice } from "./notice";
 
 export interface Opening {
   show: Show;

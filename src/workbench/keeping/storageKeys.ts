@@ -1,0 +1,25 @@
+/**
+ * The names under which this app keeps things in the browser. Constants alone and no imports, so that
+ * the page that helps where the program cannot start may read what is kept.
+ */
+
+/** local storage: the present show, in its envelope */
+export const SHOW_KEY = "coilwright/show";
+/** local storage: the ring of earlier states that builds before the versions made */
+export const BACKUP_KEYS = ["coilwright/backup/0", "coilwright/backup/1", "coilwright/backup/2"] as const;
+/** local storage: text that could not be read is kept under this and a time */
+export const KEPT_PREFIX = "coilwright/kept/";
+export const PREFERENCES_KEY = "coilwright/preferences";
+
+/** database: the journal and the versions */
+export const KEEPING_DATABASE = "coilwright/keeping";
+export const KEEPING_DATABASE_VERSION = 1;
+/** records `{ revision, text }` by revision; the text is the envelope that local storage holds */
+export const JOURNAL_STORE = "journal";
+/** dated versions by id */
+export const VERSIONS_STORE = "versions";
+
+/** database: the bytes of score files, by key */
+export const SCORES_DATABASE = "coilwright/scores";
+export const SCORES_DATABASE_VERSION = 1;
+export const BYTES_STORE = "bytes";
