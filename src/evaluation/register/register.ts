@@ -38,13 +38,18 @@ function withoutIndices(id: string): string {
   return id.replace(/\.\d+(?=\.|$)/g, ".*");
 }
 
+/** The entry of a result, with or without indices in its path; null where no result is called so. */
+export function entryAt(id: string): ResultEntry | null {
+  return BY_ID.get(withoutIndices(id)) ?? null;
+}
+
 /**
  * The entry of a result.
  * @param id dotted path in the evaluation, with or without indices
  * @throws where no result is called so: a name in the code is wrong
  */
 export function resultEntry(id: string): ResultEntry {
-  const entry = BY_ID.get(withoutIndices(id));
+  const entry = entryAt(id);
   if (!entry) throw new Error(`no result is registered as “${id}”`);
   return entry;
 }

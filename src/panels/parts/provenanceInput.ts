@@ -3,7 +3,8 @@ import type { Design } from "../../design/design";
 import type { Field } from "../../design/field";
 import { fieldAt } from "../../design/fields";
 import type { Evaluation } from "../../evaluation/evaluation";
-import { resultEntry, resultValue } from "../../evaluation/register/register";
+import { INPUT_GROUPS } from "../../evaluation/register/inputGroups";
+import { entryAt, resultValue } from "../../evaluation/register/register";
 import { formatQuantity } from "../../units/format";
 import type { UnitSystem } from "../../units/unitSystem";
 
@@ -15,32 +16,29 @@ export interface ProvenanceInput {
   field: string | null;
 }
 
-/** Parts of a design and groups of results that stand among the inputs as a whole. */
-const GROUPS: Readonly<Record<string, { label: string; field: string | null }>> = {
-  "topLoad.elements": { label: "Bodies of the top load", field: "topLoad.elements" },
-  "topLoad.breakoutPoint": { label: "Breakout point", field: "topLoad.breakoutPoint" },
-  tuningAim: { label: "What the primary is tuned to", field: "tuningAim" },
-  "secondary.profile": { label: "Voltage and current along the winding", field: null },
-};
+const NONE = "–";
 
 function shown(field: Field, value: unknown, system: UnitSystem): string {
+  if (value === undefined || value === null) return NONE;
   if (field.kind === "switch") return value ? "on" : "off";
-  if (field.kind === "choice") return String(value ?? field.default);
-  return formatQuantity(value as number | null, field.dimension, system).text;
+  if (field.kind === "choice") return String(value);
+  return formatQuantity(Number(value), field.dimension, system).text;
 }
 
-/** What goes into a result, with its value in the open design. */
+/** What goes into a result, with its value in the open design. A name that nothing knows stands for itself. */
 export function provenanceInput(
   id: string,
   design: Design,
   evaluation: Evaluation,
   system: UnitSystem,
 ): ProvenanceInput {
-  const group = GROUPS[id];
+  const group = INPUT_GROUPS[id];
   if (group) return { ...group, value: null };
   const field = fieldAt(id);
   if (field) return { label: field.label, value: shown(field, valueAt(design, id), system), field: id };
-  const entry = resultEntry(id);
+  const entry = entryAt(id);
+  if (!entry) return { label: id, value: null, field: null };
+  if (id.includes("*")) return { label: entry.label, value: null, field: null };
   const { text } = formatQuantity(resultValue(evaluation, id), entry.dimension, system);
   return { label: entry.label, value: text, field: null };
 }
