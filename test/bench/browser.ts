@@ -3,21 +3,12 @@
  * speed and at a quarter of it. No test depends on these figures.
  */
 import { type CDPSession, chromium, type Page } from "playwright-core";
-import { preview } from "vite";
-import { findBrowser } from "../browser/support/findBrowser";
+import { launching } from "../browser/support/launching";
+import { serve } from "../browser/support/serve";
 
 const PRESSES = 80;
 const WARM_UP = 20;
 const TALL = { width: 1440, height: 2600 };
-const ARGUMENTS = [
-  "--no-sandbox",
-  "--no-zygote",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-];
-
 async function metric(session: CDPSession, name: string): Promise<number> {
   const { metrics } = await session.send("Performance.getMetrics");
   return metrics.find((each) => each.name === name)?.value ?? 0;
@@ -98,15 +89,10 @@ async function everyView(page: Page, session: CDPSession, rate: number): Promise
 
 /** Prints a line for each speed; the page must be built. */
 export async function benchBrowser(): Promise<void> {
-  const server = await preview({ logLevel: "silent", preview: { port: 0, host: "127.0.0.1" } });
-  const { executablePath, environment } = findBrowser();
-  const browser = await chromium.launch({
-    executablePath,
-    args: ARGUMENTS,
-    env: { ...process.env, ...environment } as Record<string, string>,
-  });
+  const server = await serve();
+  const browser = await chromium.launch(launching());
   const page = await browser.newPage({ viewport: TALL });
-  await page.goto(server.resolvedUrls?.local[0] ?? "");
+  await page.goto(server.address);
   const dialog = page.getByRole("dialog");
   await dialog.waitFor();
   for (const box of await dialog.getByRole("checkbox").all()) await box.check();

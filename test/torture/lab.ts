@@ -1,11 +1,31 @@
 /** Where the rows of the torture find what they try things on. */
-import type { BrowserContext, LaunchOptions } from "playwright-core";
+import { type Browser, type BrowserContext, chromium } from "playwright-core";
+import { type Launching, launching } from "../browser/support/launching";
 
 export interface Lab {
   /** address of the production build, ending in a slash */
   address: string;
   /** how a browser of its own is started, as with a profile that outlives it */
-  launch: Pick<LaunchOptions, "executablePath" | "env" | "args">;
+  launch: Launching;
   /** a context of the shared browser with an empty storage; the row closes it */
   newContext(): Promise<BrowserContext>;
+}
+
+/** A lab over a build that is served; the browser that its contexts share starts with the first. */
+export function newLab(address: string): Lab & { close(): Promise<void> } {
+  let browser: Promise<Browser> | undefined;
+  const launch = launching();
+  return {
+    address,
+    launch,
+    async newContext() {
+      browser ??= chromium.launch(launch);
+      return (await browser).newContext({
+        viewport: { width: 1440, height: 900 },
+        locale: "en-GB",
+        timezoneId: "UTC",
+      });
+    },
+    close: async () => (await browser)?.close(),
+  };
 }

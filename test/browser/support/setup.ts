@@ -1,9 +1,8 @@
-import { join } from "node:path";
-import { type BrowserServer, chromium } from "playwright-core";
-import { type PreviewServer, preview } from "vite";
+import { chromium } from "playwright-core";
 import type { TestProject } from "vitest/node";
 import { ensureBuilt } from "../../../.scripts/build.mjs";
-import { findBrowser } from "./findBrowser";
+import { launching } from "./launching";
+import { serve } from "./serve";
 
 declare module "vitest" {
   export interface ProvidedContext {
@@ -16,35 +15,6 @@ declare module "vitest" {
   }
 }
 
-const ROOT = join(import.meta.dirname, "..", "..", "..");
-
-const ARGUMENTS = [
-  "--no-sandbox",
-  "--no-zygote",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
-
-function serve(): Promise<PreviewServer> {
-  return preview({ root: ROOT, logLevel: "silent", preview: { port: 0, host: "127.0.0.1" } });
-}
-
-function launch(): Promise<BrowserServer> {
-  const { executablePath, environment } = findBrowser();
-  const env = { ...process.env, ...environment } as Record<string, string>;
-  return chromium.launchServer({ executablePath, args: ARGUMENTS, env });
-}
-
-function addressOf(server: PreviewServer): string {
-  const bound = server.httpServer.address();
-  if (bound === null || typeof bound === "string") throw new Error("The preview server has no port.");
-  return `http://127.0.0.1:${bound.port}/`;
-}
-
 /** A setup that throws would fail every project, so the reason goes to the browser tests instead. */
 export default async function setup(project: TestProject) {
   const open: { close: () => Promise<void> }[] = [];
@@ -53,8 +23,8 @@ export default async function setup(project: TestProject) {
     await ensureBuilt();
     const server = await serve();
     open.push(server);
-    project.provide("address", addressOf(server));
-    const browser = await launch();
+    project.provide("address", server.address);
+    const browser = await chromium.launchServer(launching());
     open.push(browser);
     project.provide("browserEndpoint", browser.wsEndpoint());
   } catch (error) {
