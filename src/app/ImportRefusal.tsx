@@ -4,8 +4,6 @@ import { Icon } from "../ui/Icon";
 import styles from "./ImportRefusal.module.css";
 import type { RefusedFile } from "./useImport";
 
-const most = 12;
-
 /** Why a file was not opened: each fault as a sentence with its path. */
 export function ImportRefusal({ refusal, onClose }: { refusal: RefusedFile | null; onClose: () => void }) {
   const faults = refusal?.faults ?? [];
@@ -22,7 +20,7 @@ export function ImportRefusal({ refusal, onClose }: { refusal: RefusedFile | nul
     >
       <p>“{refusal?.name}” cannot be used as it is. Nothing was changed.</p>
       <ul className={styles.faults}>
-        {faults.slice(0, most).map((fault) => (
+        {faults.map((fault) => (
           <li key={`${fault.path} ${fault.message}`}>
             <Icon name="error" />
             <span>
@@ -31,7 +29,6 @@ export function ImportRefusal({ refusal, onClose }: { refusal: RefusedFile | nul
           </li>
         ))}
       </ul>
-      {faults.length > most && <p>And {faults.length - most} more of the kind.</p>}
     </Dialog>
   );
 }

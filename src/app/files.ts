@@ -1,5 +1,7 @@
-import { type Design, fileName } from "../design/design";
+import type { Design } from "../design/design";
+import { fileStem } from "../design/fileName";
 import { burstNetlistOf, responseNetlistOf } from "../evaluation/netlist";
+import { saveFile } from "../ui/saveFile";
 import type { TextFile } from "../workbench/documents";
 import { workbench } from "../workbench/session";
 
@@ -15,34 +17,27 @@ export function chooseFile(): Promise<File | null> {
   });
 }
 
-/** Hands a text to the browser as a file to keep. */
-function saveFile({ fileName, text }: TextFile, type = "application/json") {
-  const address = URL.createObjectURL(new Blob([text], { type }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = fileName;
-  link.click();
-  URL.revokeObjectURL(address);
+function saveDocument({ fileName, text }: TextFile) {
+  saveFile(fileName, text, "application/json");
 }
 
 export function saveDesign(id: string) {
-  saveFile(workbench.exportDesign(id));
+  saveDocument(workbench.exportDesign(id));
 }
 
 /** Saves the coupled circuit for a circuit simulator; nothing where the design has none. */
 export function saveNetlist(design: Design, kind: "response" | "burst") {
   const netlist = kind === "burst" ? burstNetlistOf(design) : responseNetlistOf(design, true);
   if (!netlist) return;
-  const name = fileName(design.title, "design").replace(/\.coilwright-design\.json$/, ` ${kind}.cir`);
-  saveFile({ fileName: name, text: netlist.text }, "text/plain");
+  saveFile(`${fileStem(design.title)}-${kind}.cir`, netlist.text, "text/plain");
 }
 
 export function saveShow() {
-  saveFile(workbench.exportShow());
+  saveDocument(workbench.exportShow());
 }
 
 /** What the browser keeps under this app's name, readable or not. */
 export function saveKept() {
   const kept = workbench.keptFile();
-  if (kept) saveFile(kept);
+  if (kept) saveDocument(kept);
 }

@@ -1,5 +1,6 @@
 import { useCallback, useState } from "react";
 import type { Fault } from "../design/document";
+import { MOST_DOCUMENT_BYTES, sizeRefusal } from "../design/fileLimits";
 import { workbench } from "../workbench/session";
 import { chooseFile } from "./files";
 
@@ -12,6 +13,8 @@ export interface RefusedFile {
 export function useImport() {
   const [refusal, setRefusal] = useState<RefusedFile | null>(null);
   const importFile = useCallback(async (file: File) => {
+    const tooLong = sizeRefusal(file.size, MOST_DOCUMENT_BYTES);
+    if (tooLong) return setRefusal({ name: file.name, faults: [{ path: "", message: tooLong }] });
     const outcome = workbench.importText(await file.text(), file.name);
     setRefusal(outcome.ok ? null : { name: file.name, faults: outcome.faults });
   }, []);

@@ -1,6 +1,7 @@
 /** How a score is set for the coils of a show: its lanes, and how notes become on-times. */
 import { z } from "zod";
 import type { Expression, Lane } from "../calc/music/lane";
+import { MOST_PARTS } from "../calc/music/score";
 import { arrangementFields, laneFields, type ScoreField } from "./fields/score";
 
 export interface Arrangement extends Expression {
@@ -27,8 +28,6 @@ export const defaultArrangement: Arrangement = {
   voices: standard(arrangementFields.voices),
 };
 
-const MOST_LANES = 4096;
-
 function within({ limits, whole }: ScoreField): z.ZodNumber {
   const bounded = z.number().min(limits.minimum).max(limits.maximum);
   return whole ? bounded.int("must be a whole number") : bounded;
@@ -43,7 +42,7 @@ export const lanesSchema: z.ZodType<Lane[]> = z
       level: within(laneFields.level),
     }),
   )
-  .max(MOST_LANES);
+  .max(MOST_PARTS);
 
 export const arrangementSchema: z.ZodType<Arrangement> = z.strictObject({
   onTime: within(arrangementFields.onTime),

@@ -1,5 +1,6 @@
 import type { DesignParts } from "../calc/design-parts";
 import { type DocumentKind, type Refusal, readDocument, readJson } from "./document";
+import { fileStem } from "./fileName";
 import { DESIGN_FORMAT, DESIGN_VERSION, designSchema } from "./schema";
 
 /** Everything a builder decides about one coil; the document that is saved. */
@@ -35,11 +36,7 @@ export function serialiseDesign(design: Design): string {
   return `${JSON.stringify(designSchema.parse(design), null, 2)}\n`;
 }
 
-/** A file name from a title: letters and digits of any script, words joined by hyphens. */
+/** A document's file is named after its title. */
 export function fileName(title: string, kind: "design" | "show"): string {
-  const words = title
-    .normalize("NFKC")
-    .toLowerCase()
-    .match(/[\p{Letter}\p{Number}]+/gu) ?? ["untitled"];
-  return `${words.join("-").slice(0, 80)}.coilwright-${kind}.json`;
+  return `${fileStem(title)}.coilwright-${kind}.json`;
 }

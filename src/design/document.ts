@@ -1,6 +1,7 @@
 /** What every kind of saved document shares: how it is read, migrated and refused. */
 import type { z } from "zod";
 import { fieldAt } from "./fields";
+import { extentRefusal } from "./fileLimits";
 
 export interface Fault {
   /** dotted path, empty for the document itself */
@@ -34,14 +35,24 @@ function shown(value: unknown): string {
   if (Array.isArray(value))
     return value.length === 1 ? "a list of 1 entry" : `a list of ${value.length} entries`;
   if (value !== null && typeof value === "object") return "an object";
-  const text = typeof value === "string" ? JSON.stringify(value) : String(value);
-  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+  const text = typeof value === "string" ? JSON.stringify(value.slice(0, LONGEST_SHOWN)) : String(value);
+  return cut(text, LONGEST_SHOWN);
+}
+
+const LONGEST_SHOWN = 60;
+const LONGEST_PATH = 200;
+
+/** What a file holds may be of any length; a sentence has an end. */
+function cut(text: string, longest: number): string {
+  return text.length > longest ? `${text.slice(0, longest - 3)}…` : text;
 }
 
 function valueAtPath(document: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>(
     (value, key) =>
-      value !== null && typeof value === "object" ? (value as Record<PropertyKey, unknown>)[key] : undefined,
+      value !== null && typeof value === "object" && Object.hasOwn(value, key)
+        ? (value as Record<PropertyKey, unknown>)[key]
+        : undefined,
     document,
   );
 }
@@ -96,12 +107,12 @@ function complaint(issue: Issue, value: unknown): string {
 
 function faultsOf(issue: Issue, document: unknown): Fault[] {
   if (issue.code === "unrecognized_keys") {
-    return issue.keys.map((key) => {
-      const path = [...issue.path, key].join(".");
+    return issue.keys.slice(0, MOST_FAULTS).map((key) => {
+      const path = cut([...issue.path, key].join("."), LONGEST_PATH);
       return { path, message: `${path} is not a part of this document: remove it or correct its name.` };
     });
   }
-  const path = issue.path.join(".");
+  const path = cut(issue.path.join("."), LONGEST_PATH);
   return [{ path, message: `${named(path)} ${complaint(issue, valueAtPath(document, issue.path))}.` }];
 }
 
@@ -134,11 +145,38 @@ function migrated<Value>(
   return current;
 }
 
+/** The library hands its issues on as arguments of a call, which engines take some hundred thousand of. */
+function checked<Value>(schema: z.ZodType<Value>, document: unknown) {
+  try {
+    return schema.safeParse(document);
+  } catch {
+    return null;
+  }
+}
+
 function validated<Value>(schema: z.ZodType<Value>, document: unknown): Reading<Value> {
-  const parsed = schema.safeParse(document);
+  const parsed = checked(schema, document);
+  if (!parsed)
+    return refuse("invalid", "The document has more faults than can be listed: open a backup of it.");
   if (parsed.success) return { ok: true, value: parsed.data };
-  const faults = parsed.error.issues.flatMap((issue) => faultsOf(issue, document));
-  return { ok: false, kind: "invalid", faults };
+  return { ok: false, kind: "invalid", faults: firstFaults(parsed.error.issues, document) };
+}
+
+const MOST_FAULTS = 20;
+
+/** The first faults, and how many more there are. */
+function firstFaults(issues: readonly Issue[], document: unknown): Fault[] {
+  const count = issues.reduce(
+    (sum, issue) => sum + (issue.code === "unrecognized_keys" ? issue.keys.length : 1),
+    0,
+  );
+  const first = issues
+    .slice(0, MOST_FAULTS)
+    .flatMap((issue) => faultsOf(issue, document))
+    .slice(0, MOST_FAULTS);
+  const more = count - first.length;
+  if (more <= 0) return first;
+  return [...first, { path: "", message: `${more} more ${more === 1 ? "fault follows" : "faults follow"}.` }];
 }
 
 /**
@@ -165,12 +203,22 @@ export function readDocument<Value>(kind: DocumentKind<Value>, json: unknown): R
   return validated(kind.schema, current);
 }
 
+/** Engines say where they stopped in words of their own: “position 17”, or “line 2 column 3”. */
+function placeIn(text: string, reason: unknown): string {
+  const said = reason instanceof Error ? reason.message : "";
+  const position = said.match(/position (\d+)/)?.[1];
+  const line = position ? text.slice(0, Number(position)).split("\n").length : said.match(/line (\d+)/)?.[1];
+  return line ? `look at its line ${line}` : "it is of another kind, or was cut short";
+}
+
 /** Parses the text of a file, whose first character may be a byte order mark. */
 export function readJson(text: string): { ok: true; json: unknown } | Refusal {
+  const refusal = extentRefusal(text);
+  if (refusal) return refuse("invalid", refusal);
+  const plain = text.replace(/^\ufeff/, "");
   try {
-    return { ok: true, json: JSON.parse(text.replace(/^\ufeff/, "")) };
+    return { ok: true, json: JSON.parse(plain) };
   } catch (reason) {
-    const detail = reason instanceof Error ? reason.message : String(reason);
-    return refuse("not-json", `This is not JSON and cannot be read: ${detail}.`);
+    return refuse("not-json", `This is not JSON and cannot be read: ${placeIn(plain, reason)}.`);
   }
 }

@@ -49,11 +49,17 @@ const DEFAULT_SPACING = spacingField.default ?? 2;
 
 const id = z.string().min(1).max(64);
 
+/** How many there are is asked first: each of a hundred thousand would be refused key by key. */
+const designs = z
+  .record(id, z.unknown())
+  .refine((all) => Object.keys(all).length <= MOST_DESIGNS, `must hold at most ${MOST_DESIGNS} designs`)
+  .pipe(z.record(id, designSchema));
+
 const showSchema: z.ZodType<Show> = z
   .strictObject({
     format: z.literal("coilwright-show"),
     version: z.literal(1),
-    designs: z.record(id, designSchema),
+    designs,
     order: z.array(id).min(1).max(MOST_DESIGNS),
     open: id,
     left: id,

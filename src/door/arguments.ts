@@ -1,6 +1,6 @@
 import { existsSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
-import { fromCaller } from "./evaluateFile";
+import { fromCaller } from "./readInput";
 
 const USAGE = "Usage: npm run --silent evaluate -- design.json [more.json … | folder]";
 

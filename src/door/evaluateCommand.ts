@@ -17,8 +17,9 @@ function complaintsOf(outcome: Outcome): string[] {
   return [];
 }
 
+/** A complaint may quote a file; what is no character of a line would command the terminal. */
 export function oneLine(text: string): string {
-  return text.replace(/\s+/g, " ");
+  return text.replace(/[\s\p{Cc}]+/gu, " ");
 }
 
 function exitCodeOf(outcomes: Outcome[]): Answer["exitCode"] {

@@ -1,15 +1,10 @@
-import { readFileSync } from "node:fs";
-import { resolve } from "node:path";
 import { type ParsedDesign, parseDesign } from "../design/design";
+import { MOST_DOCUMENT_BYTES } from "../design/fileLimits";
 import { evaluate } from "../evaluation/evaluate";
 import type { Evaluation } from "../evaluation/evaluation";
 import { findingMessage } from "../evaluation/findingMessage";
 import type { Outcome, PrintedEvaluation } from "./outcome";
-
-/** npm runs a script in the project's folder and says where it was called. */
-export function fromCaller(path: string): string {
-  return resolve(process.env.INIT_CWD ?? process.cwd(), path);
-}
+import { readInput } from "./readInput";
 
 function printed(evaluation: Evaluation): PrintedEvaluation {
   const findings = evaluation.findings.map((finding) => ({
@@ -21,18 +16,9 @@ function printed(evaluation: Evaluation): PrintedEvaluation {
 
 /** A design from a file, or why it is none. */
 export function readDesign(file: string): ParsedDesign {
-  let text: string;
-  try {
-    text = readFileSync(fromCaller(file), "utf8");
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error);
-    return {
-      ok: false,
-      kind: "not-json",
-      faults: [{ path: "", message: `The file cannot be read: ${reason}.` }],
-    };
-  }
-  return parseDesign(text);
+  const read = readInput(file, MOST_DOCUMENT_BYTES);
+  if (!read.ok) return { ok: false, kind: "not-json", faults: [{ path: "", message: read.message }] };
+  return parseDesign(read.bytes.toString("utf8"));
 }
 
 /** Reads and evaluates one file; whatever happens, it returns. */

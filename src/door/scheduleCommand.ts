@@ -1,4 +1,3 @@
-import { readFileSync } from "node:fs";
 import { firstLanes } from "../calc/music/firstLanes";
 import type { Coil } from "../calc/music/lane";
 import { type MidiReading, midiScore } from "../calc/music/midiScore";
@@ -7,10 +6,12 @@ import { type ScheduleSummary, scheduleSummary } from "../calc/music/scheduleSum
 import type { Score } from "../calc/music/score";
 import { defaultArrangement } from "../design/arrangement";
 import type { Design } from "../design/design";
+import { MOST_SCORE_BYTES } from "../design/fileLimits";
 import { playCoil } from "../evaluation/playedCoil";
 import { scoreFindingMessage } from "../evaluation/scoreFindings";
 import { type Answer, oneLine } from "./evaluateCommand";
-import { fromCaller, readDesign } from "./evaluateFile";
+import { readDesign } from "./evaluateFile";
+import { readInput } from "./readInput";
 
 const USAGE = "Usage: npm run --silent schedule -- score.mid left.json [right.json]";
 
@@ -30,12 +31,8 @@ function misused(given: string[]): string | null {
 }
 
 function readScore(file: string): MidiReading {
-  try {
-    return midiScore(readFileSync(fromCaller(file)));
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error);
-    return { ok: false, message: `The file cannot be read: ${reason}.` };
-  }
+  const read = readInput(file, MOST_SCORE_BYTES);
+  return read.ok ? midiScore(read.bytes) : read;
 }
 
 function summaryLines(coil: Coil, summary: ScheduleSummary): string[] {

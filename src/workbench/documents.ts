@@ -1,7 +1,7 @@
 /** Designs and shows that come and go: new, copied, renamed, deleted, imported, exported. */
 import type { TopLoad } from "../calc/design-parts";
 import { type Design, fileName, parseDesign, serialiseDesign } from "../design/design";
-import type { Fault } from "../design/document";
+import { type Fault, readJson } from "../design/document";
 import { exampleShow } from "../design/examples";
 import { parseShow, type Show, serialiseShow } from "../design/show";
 import type { Editing } from "./editing";
@@ -40,10 +40,12 @@ function addingDesign(design: Design): (show: Show, id: string) => Show {
 }
 
 function read(text: string): Imported {
-  const design = parseDesign(text);
+  const json = readJson(text);
+  if (!json.ok) return json;
+  const design = parseDesign(json.json);
   if (design.ok) return { ok: true, apply: addingDesign(design.design) };
   if (design.kind !== "not-ours") return design;
-  const show = parseShow(text);
+  const show = parseShow(json.json);
   if (show.ok) return { ok: true, apply: () => show.show };
   if (show.kind !== "not-ours") return show;
   return {

@@ -3,6 +3,7 @@ import { createStore } from "zustand/vanilla";
 import { firstLanes } from "../calc/music/firstLanes";
 import { midiScore } from "../calc/music/midiScore";
 import type { Score } from "../calc/music/score";
+import { MOST_SCORE_BYTES, sizeRefusal } from "../design/fileLimits";
 import type { Show } from "../design/show";
 import { keepBytes, keptBytes } from "./keeping/scoreBytes";
 import { type PlayedCoils, playScore, type ScoreReply, type ScoreRequest } from "./scoreScheduling";
@@ -80,6 +81,11 @@ function startScheduling(request: ScoreRequest): void {
 
 /** Opens a file as the score of the show, with a first assignment; a file that is none changes nothing. */
 export async function openScore(file: File, pair: boolean): Promise<void> {
+  const tooLong = sizeRefusal(file.size, MOST_SCORE_BYTES);
+  if (tooLong) {
+    scoreStore.setState({ message: `${file.name}: ${tooLong}` });
+    return;
+  }
   const bytes = new Uint8Array(await file.arrayBuffer());
   const reading = midiScore(bytes);
   if (!reading.ok) {

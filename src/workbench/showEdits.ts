@@ -27,7 +27,7 @@ export function withAddedDesign(show: Show, id: string, design: Design): Show {
 
 /** The show with another design on the board; unchanged where the id is not known. */
 export function withOpened(show: Show, id: string): Show {
-  return id in show.designs && id !== show.open ? { ...show, open: id } : show;
+  return Object.hasOwn(show.designs, id) && id !== show.open ? { ...show, open: id } : show;
 }
 
 /** A title that no design of the show has: the wanted one, or with a number after it. */
@@ -48,7 +48,7 @@ export function startingDesign(title: string): Design {
  * where it was the last one, a starting design under the new id does.
  */
 export function withoutDesign(show: Show, id: string, newId: string): Show {
-  if (!(id in show.designs)) return show;
+  if (!Object.hasOwn(show.designs, id)) return show;
   if (show.order.length === 1) {
     return withoutDesign(withAddedDesign(show, newId, startingDesign("New design")), id, newId);
   }

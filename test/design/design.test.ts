@@ -129,8 +129,46 @@ describe("a design's file", () => {
 
   it("is refused in a sentence even when it is nested without end", () => {
     const deep = `${"[".repeat(1e5)}${"]".repeat(1e5)}`;
-    const parsed = parseDesign(`{"format":"coilwright-design","version":1,"secondary":${deep}}`);
-    expect(parsed).toMatchObject({ ok: false, kind: "invalid" });
+    const message = faults(`{"format":"coilwright-design","version":1,"secondary":${deep}}`)[0];
+    expect(message).toBe(
+      "The file is nested 100001 levels deep, and 32 are read: no design or show needs more.",
+    );
+    const nested = Array.from({ length: 1e5 }).reduce<unknown>((inner) => [inner], null);
+    expect(faults({ ...firstVersion, secondary: nested })[0]).toContain("a list of 1 entry");
+  });
+
+  it("counts a bracket within a text as text", () => {
+    const notes = `${"[{".repeat(5000)}\\"`;
+    expect(faults(JSON.stringify({ ...firstVersion, notes }))).toEqual([]);
+  });
+
+  it("is refused with the first 20 faults and how many more there are", () => {
+    const strange = Object.fromEntries(Array.from({ length: 1000 }, (_, index) => [`key${index}`, index]));
+    const found = faults({ ...firstVersion, ...strange });
+    expect(found).toHaveLength(21);
+    expect(found.at(-1)).toBe("980 more faults follow.");
+    expect(faults({ ...firstVersion, ...strange, secondary: {} })).toHaveLength(21);
+  });
+
+  it("is refused in sentences of bounded length, however long its texts and keys are", () => {
+    const long = "x".repeat(1e6);
+    const found = faults(JSON.stringify({ ...firstVersion, title: long, [long]: 1 }));
+    expect(found).toHaveLength(2);
+    for (const message of found) expect(message.length).toBeLessThan(300);
+  });
+
+  it("is refused at once where it holds more than any document", () => {
+    const list = JSON.stringify({ ...firstVersion, notes: Array(200_001).fill(0) });
+    expect(faults(list)[0]).toMatch(/^The file holds some 2\d{5} values, and at most 200000 are read/);
+    const wrong = { ...firstVersion.topLoad, elements: Array(150_000).fill({}) };
+    expect(faults({ ...firstVersion, topLoad: wrong })[0]).toContain("at most 8 entries");
+  });
+
+  it("says at which line its text breaks off, in no engine's own words", () => {
+    expect(faults('{\n"format" 1}')).toEqual(["This is not JSON and cannot be read: look at its line 2."]);
+    expect(faults("hello")).toEqual([
+      "This is not JSON and cannot be read: it is of another kind, or was cut short.",
+    ]);
   });
 
   it("is read behind a byte order mark", () => {

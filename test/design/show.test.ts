@@ -47,6 +47,28 @@ describe("a show", () => {
     });
   });
 
+  it("is refused where it holds more designs than are read, and looks into none of them", () => {
+    const many = Object.fromEntries(Array.from({ length: 50_000 }, (_, index) => [`d${index}`, {}]));
+    const parsed = parseShow(JSON.stringify({ ...exampleShow(), designs: many }));
+    expect(parsed.ok || parsed.faults[0].message).toBe(
+      "designs is an object: it must hold at most 200 designs.",
+    );
+    expect(parsed.ok || parsed.faults.some(({ path }) => path.startsWith("designs.d"))).toBe(false);
+  });
+
+  it("takes ids that objects have by birth as it takes any other", () => {
+    const show = showOf("constructor", pierHallLeft);
+    expect(parseShow(serialiseShow(show))).toEqual({ ok: true, show });
+    const absent = { ...exampleShow(), open: "toString", left: "__proto__" };
+    expect(parseShow(absent)).toMatchObject({ faults: [{ path: "open" }, { path: "left" }] });
+    const born = serialiseShow(exampleShow()).replace(
+      '"left": {',
+      '"__proto__": { "polluted": 1 }, "left": {',
+    );
+    parseShow(born);
+    expect(({} as Record<string, unknown>).polluted).toBeUndefined();
+  });
+
   it("is refused with the path of the fault inside a design", () => {
     const show = exampleShow();
     const broken = {

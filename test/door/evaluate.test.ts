@@ -23,11 +23,16 @@ function write(name: string, text: string): void {
   writeFileSync(join(folder, name), text);
 }
 
+/** A key that would command a terminal first. */
+const strangeKeys = Array.from({ length: 50 }, (_, index) => [`\u001b[31m${index}`, 0]);
+
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), "door-"));
   write("left.json", serialiseDesign(pierHallLeft));
   write("right.json", serialiseDesign(pierHallRight));
   write("half.json", "{");
+  write("strange.json", JSON.stringify({ ...pierHallLeft, ...Object.fromEntries(strangeKeys) }));
+  writeFileSync(join(folder, "long.json"), Buffer.alloc(33 * 2 ** 20));
   const wrong = { ...pierHallLeft, secondary: { ...pierHallLeft.secondary, turns: -3, windingLength: 0 } };
   write("wrong.json", JSON.stringify(wrong));
   mkdirSync(join(folder, "pair"));
@@ -83,6 +88,14 @@ describe("the headless door", () => {
     expect(complaints.join("\n")).toContain("secondary.windingLength");
   });
 
+  it("prints the first 20 faults of a file and how many more, with nothing that commands a terminal", () => {
+    const { exitCode, complaints } = call("strange.json");
+    expect(exitCode).toBe(2);
+    expect(complaints).toHaveLength(21);
+    expect(complaints[20]).toBe("strange.json: 30 more faults follow.");
+    expect(complaints.join("")).not.toContain("\u001b");
+  });
+
   it("prints the valid designs even where others are not", () => {
     const { exitCode, output, complaints } = call("half.json", "left.json");
     const [refused, evaluated] = JSON.parse(output);
@@ -94,7 +107,8 @@ describe("the headless door", () => {
 
   it.each([
     [[], "No design is named"],
-    [["absent.json"], "cannot be read"],
+    [["absent.json"], "cannot be read: there is none of this name"],
+    [["long.json"], "33.0 MiB, and at most 32 MiB"],
     [["empty"], "holds no JSON file"],
     [["--quick", "left.json"], "--quick"],
   ])("answers %j with one line that says what is wrong", (given, said) => {

@@ -4,7 +4,7 @@
  *
  * Source: Standard MIDI Files 1.0 (RP-001), "Chunks" and "Header chunks".
  */
-import { cleanTrack } from "./midiTrackEvents";
+import { type CleanTrack, cleanTrack } from "./midiTrackEvents";
 
 interface MidiHeader {
   format: number;
@@ -13,7 +13,7 @@ interface MidiHeader {
 }
 
 type MidiChunks =
-  | { ok: true; header: MidiHeader; tracks: { bytes: number[]; events: number }[]; reports: string[] }
+  | { ok: true; header: MidiHeader; tracks: CleanTrack[]; reports: string[] }
   | { ok: false; message: string };
 
 const HEADER_LENGTH = 6;
@@ -63,7 +63,7 @@ export function midiChunks(file: Uint8Array): MidiChunks {
   const header = readHeader(bytes);
   if (typeof header === "string") return { ok: false, message: header };
   const announced = view(bytes).getUint16(10);
-  const tracks: { bytes: number[]; events: number }[] = [];
+  const tracks: CleanTrack[] = [];
   const reports: string[] = [];
   let offset = CHUNK_HEAD + Math.max(HEADER_LENGTH, view(bytes).getUint32(4));
   while (offset + CHUNK_HEAD <= bytes.length && tracks.length < MOST_TRACKS) {

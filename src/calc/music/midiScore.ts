@@ -6,7 +6,8 @@
 import { type MidiEvent, parseMidi } from "midi-file";
 import { type ChannelEvent, channelNotes } from "./channelNotes";
 import { midiChunks } from "./midiChunks";
-import type { Score, ScorePart } from "./score";
+import type { CleanTrack } from "./midiTrackEvents";
+import { MOST_PARTS, type Score, type ScorePart } from "./score";
 import { type TempoMap, type TempoMark, tempoMap } from "./tempoMap";
 
 export type MidiReading = { ok: true; score: Score } | { ok: false; message: string };
@@ -23,6 +24,7 @@ interface Track {
 
 const PERCUSSION_CHANNEL = 9;
 const MOST_EVENTS = 1_000_000;
+const MOST_REPORTS = 20;
 /** s; longer files have a broken delta time, or are no performance */
 const LONGEST = 6 * 3600;
 /** s; common practice, no source */
@@ -54,13 +56,11 @@ function trackFile(bytes: readonly number[], division: number): number[] {
   ].concat(bytes);
 }
 
-function readTrack(bytes: readonly number[], division: number, index: number): Track {
+function readTrack({ bytes, name }: CleanTrack, division: number, index: number): Track {
   const [events] = parseMidi(trackFile(bytes, division)).tracks;
   let tick = 0;
-  let name = "";
   const timed = events.map((event) => {
     tick += event.deltaTime;
-    if (event.type === "trackName" || (event.type === "instrumentName" && !name)) name = event.text.trim();
     return { tick, event };
   });
   return { name: name || `Track ${index + 1}`, events: timed };
@@ -68,13 +68,15 @@ function readTrack(bytes: readonly number[], division: number, index: number): T
 
 function tempoMarks(tracks: readonly Track[], reports: string[]): TempoMark[] {
   const marks: TempoMark[] = [];
+  let zeros = 0;
   for (const { events } of tracks) {
     for (const { tick, event } of events) {
       if (event.type !== "setTempo") continue;
       if (event.microsecondsPerBeat > 0) marks.push({ tick, microsecondsPerBeat: event.microsecondsPerBeat });
-      else reports.push("A tempo of zero was left out; the tempo before it goes on.");
+      else zeros++;
     }
   }
+  if (zeros > 0) reports.push(`Tempos of zero were left out, the tempo before them goes on: ${zeros}.`);
   return marks.sort((a, b) => a.tick - b.tick);
 }
 
@@ -138,6 +140,11 @@ function endStuckNotes(parts: readonly ScorePart[], reports: string[]): ScorePar
   return ended;
 }
 
+function firstOf(reports: readonly string[]): string[] {
+  const more = reports.length - MOST_REPORTS;
+  return more > 0 ? [...reports.slice(0, MOST_REPORTS), `And ${more} more such remarks.`] : [...reports];
+}
+
 /**
  * Reads a file as far as it can be read.
  * @param bytes the whole file
@@ -151,12 +158,18 @@ export function midiScore(bytes: Uint8Array): MidiReading {
     return { ok: false, message: "This file holds more than a million events. Open a shorter one." };
   }
   const reports = [...chunks.reports];
-  const tracks = chunks.tracks.map((track, index) => readTrack(track.bytes, division, index));
+  const tracks = chunks.tracks.map((track, index) => readTrack(track, division, index));
   const map = tempoMap(division, tempoMarks(tracks, reports));
   const parts = tracks
     .flatMap((track, index) => trackParts(track, index, map))
     .filter((part) => part.notes.length > 0);
   if (parts.length === 0) return { ok: false, message: "This file can be read, but no note is in it." };
+  if (parts.length > MOST_PARTS) {
+    return {
+      ok: false,
+      message: `This file holds ${parts.length} parts, and at most ${MOST_PARTS} are read. Open one with fewer.`,
+    };
+  }
   if (lastEnd(parts) > LONGEST) {
     return {
       ok: false,
@@ -164,5 +177,8 @@ export function midiScore(bytes: Uint8Array): MidiReading {
     };
   }
   const ended = endStuckNotes(parts, reports);
-  return { ok: true, score: { parts: ended, duration: lastEnd(ended), tempos: map.tempos, reports } };
+  return {
+    ok: true,
+    score: { parts: ended, duration: lastEnd(ended), tempos: map.tempos, reports: firstOf(reports) },
+  };
 }

@@ -6,7 +6,11 @@
  * running status, meta events FF type length, system exclusive F0/F7 length.
  */
 
-interface CleanTrack {
+import { midiName } from "./midiText";
+
+export interface CleanTrack {
+  /** empty where the track has none */
+  name: string;
   /** the kept events with their delta times, ended by an end-of-track event */
   bytes: number[];
   events: number;
@@ -79,28 +83,29 @@ function channelMessage(reader: Reader, status: number, first: number | null): n
   return kind === 0xa || kind === 0xd ? null : [status, ...data];
 }
 
-/** A meta event that a score reads, or null. */
-function metaEvent(reader: Reader): number[] | null {
-  const type = reader.next();
-  const length = reader.variableLength();
-  const data = reader.take(length);
-  const named = type === TRACK_NAME || type === INSTRUMENT_NAME;
-  const tempo = type === SET_TEMPO && length === TEMPO_LENGTH;
-  if (type === END_OF_TRACK) return [META, END_OF_TRACK, 0];
-  return named || tempo ? [META, type, ...variableLengthBytes(length), ...data] : null;
-}
-
-/** State of the walk: the running status that the next event may rely on. */
+/** State of the walk: the running status that the next event may rely on, and what the track is called. */
 interface Walk {
   reader: Reader;
   runningStatus: number | null;
+  name: string;
+}
+
+/** A meta event that a score reads, or null; names are kept here, because their texts are long and foreign. */
+function metaEvent(walk: Walk): number[] | null {
+  const type = walk.reader.next();
+  const length = walk.reader.variableLength();
+  const data = walk.reader.take(length);
+  if (type === END_OF_TRACK) return [META, END_OF_TRACK, 0];
+  if (type === TRACK_NAME || (type === INSTRUMENT_NAME && !walk.name))
+    walk.name = midiName(data) || walk.name;
+  return type === SET_TEMPO && length === TEMPO_LENGTH ? [META, type, TEMPO_LENGTH, ...data] : null;
 }
 
 /** One event without its delta time, or null where it is skipped. */
 function nextEvent(walk: Walk): number[] | null {
   const { reader } = walk;
   const status = reader.next();
-  if (status === META) return metaEvent(reader);
+  if (status === META) return metaEvent(walk);
   if (status === 0xf0 || status === 0xf7) {
     reader.take(reader.variableLength());
     return null;
@@ -119,10 +124,10 @@ const LARGEST_DELTA = 0x0fffffff;
 /**
  * Reads one track chunk's data as far as it can be read.
  * @param data the bytes after the chunk's length
- * @param name what to call the track in a report
+ * @param called what to call the track in a report
  */
-export function cleanTrack(data: Uint8Array, name: string): CleanTrack {
-  const walk: Walk = { reader: new Reader(data), runningStatus: null };
+export function cleanTrack(data: Uint8Array, called: string): CleanTrack {
+  const walk: Walk = { reader: new Reader(data), runningStatus: null, name: "" };
   const bytes: number[] = [];
   const reports: string[] = [];
   let waiting = 0;
@@ -141,8 +146,8 @@ export function cleanTrack(data: Uint8Array, name: string): CleanTrack {
     }
   } catch (reason) {
     if (!(reason instanceof Broken)) throw reason;
-    reports.push(`${name} was read up to its event ${events + 1}: ${reason.message}.`);
+    reports.push(`${called} was read up to its event ${events + 1}: ${reason.message}.`);
   }
   if (!ended) bytes.push(0, META, END_OF_TRACK, 0);
-  return { bytes, events, reports };
+  return { name: walk.name, bytes, events, reports };
 }

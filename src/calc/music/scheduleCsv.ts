@@ -1,3 +1,4 @@
+import { textCell } from "../csv";
 import type { Gate } from "./gate";
 import type { Coil } from "./lane";
 
@@ -28,7 +29,7 @@ function seconds(nanoseconds: number): string {
 /** The gate schedule as CSV: header `time,coil,onTime`, seconds with nine decimals, in order of time. */
 export function scheduleCsv(gates: Gates): string {
   const rows = pulsesInOrder(gates).map(
-    ({ coil, start, onTime }) => `${seconds(start)},${coil},${seconds(onTime)}`,
+    ({ coil, start, onTime }) => `${seconds(start)},${textCell(coil)},${seconds(onTime)}`,
   );
   return `${["time,coil,onTime", ...rows].join("\n")}\n`;
 }

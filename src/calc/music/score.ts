@@ -34,6 +34,9 @@ export interface ScorePart {
   levels: Change[];
 }
 
+/** More parts than any ensemble has; a score with more is refused. */
+export const MOST_PARTS = 4096;
+
 export interface Score {
   parts: ScorePart[];
   /** s */

@@ -1,22 +1,16 @@
 import { gateWave } from "../../calc/music/gateWave";
 import { type Gates, scheduleCsv } from "../../calc/music/scheduleCsv";
+import { fileStem } from "../../design/fileName";
 import { Button } from "../../ui/Button";
+import { saveFile } from "../../ui/saveFile";
 import styles from "./Score.module.css";
 
 const SAMPLE_RATE = 48_000;
 
-function save(fileName: string, parts: BlobPart[], type: string): void {
-  const address = URL.createObjectURL(new Blob(parts, { type }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = fileName;
-  link.click();
-  URL.revokeObjectURL(address);
-}
-
 interface TakeAwayProps {
   gates: Gates;
   duration: number;
+  /** the score's */
   title: string;
   /** while the schedule is older than what it was made from */
   disabled: boolean;
@@ -24,8 +18,10 @@ interface TakeAwayProps {
 
 /** The schedule as files, with what must be said beside them. */
 export function TakeAway({ gates, duration, title, disabled }: TakeAwayProps) {
-  const csv = () => save(`${title}.csv`, [scheduleCsv(gates)], "text/csv");
-  const wave = () => save(`${title}.wav`, [gateWave(gates, duration, SAMPLE_RATE)], "audio/wav");
+  const coils = (["left", "right"] as const).filter((coil) => gates[coil]);
+  const stem = [fileStem(title), ...coils, "gate"].join("-");
+  const csv = () => saveFile(`${stem}-schedule.csv`, scheduleCsv(gates), "text/csv");
+  const wave = () => saveFile(`${stem}-wave.wav`, gateWave(gates, duration, SAMPLE_RATE), "audio/wav");
   return (
     <div className={styles.player}>
       <Button disabled={disabled} onClick={csv}>

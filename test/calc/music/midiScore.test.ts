@@ -179,10 +179,29 @@ describe("files that are not as they should be", () => {
     expect(midiScore(new Uint8Array())).toMatchObject({ ok: false });
   });
 
+  it("reads a track whose name has megabytes, and gives the name's beginning", () => {
+    const name = Array<number>(2_000_000).fill(0x61);
+    const long = [0, 0xff, 0x03, 0xfa, 0x89, 0x00, ...name];
+    const score = read(rawFile([...long, 0, 0x90, 60, 100, 0x60, 60, 0, ...END]));
+    expect(score.parts[0].name).toBe(`${"a".repeat(119)}…`);
+  });
+
+  it("refuses more parts than a show keeps lanes for", () => {
+    const everyChannel = Array.from({ length: 16 }, (_, channel) => [
+      ...[0, 0x90 | channel, 60, 100, 0x60, 0x80 | channel, 60, 0],
+    ]).flat();
+    const [header, track] = [rawFile([]).slice(0, 14), rawFile([...everyChannel, ...END]).slice(14)];
+    const tracks = Array.from({ length: 257 }, () => [...track]).flat();
+    expect(midiScore(Uint8Array.from([...header, ...tracks]))).toMatchObject({
+      ok: false,
+      message: "This file holds 4112 parts, and at most 4096 are read. Open one with fewer.",
+    });
+  });
+
   it("leaves a tempo of zero out and says so", () => {
     const score = read(rawFile([0, 0xff, 0x51, 3, 0, 0, 0, 0, 0x90, 60, 100, 0x83, 0x60, 60, 0, ...END]));
     expect(score.parts[0].notes[0].end).toBe(0.5);
-    expect(score.reports[0]).toContain("tempo of zero");
+    expect(score.reports[0]).toContain("Tempos of zero");
   });
 
   it("refuses a file that lasts for days by a broken delta time", () => {
