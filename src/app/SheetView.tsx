@@ -1,7 +1,10 @@
-import { lazy, Suspense } from "react";
+import { lazy, Suspense, useEffect } from "react";
 import { Button } from "../ui/Button";
+import { useSession } from "../workbench/hooks";
+import { session } from "../workbench/session";
 import { backToBench } from "./place";
 import styles from "./SheetView.module.css";
+import { settleDrafts, UNREAD_NOTICE } from "./settleDrafts";
 import { Waiting } from "./Waiting";
 
 const BuildSheet = lazy(async () => ({ default: (await import("../sheet/BuildSheet")).BuildSheet }));
@@ -12,8 +15,22 @@ const takeFocus = (sheet: HTMLElement | null) => {
   if (sheet) window.scrollTo(0, 0);
 };
 
+/** What was typed on the bench and could not be used, because the bench's own notices are out of sight. */
+function UnreadDrafts() {
+  const notice = useSession(({ notices }) => notices.find(({ id }) => id === UNREAD_NOTICE));
+  return (
+    <div role="status" className={styles.unread}>
+      {notice && <p>{notice.sentence}</p>}
+      {notice?.details.map((detail) => (
+        <p key={detail}>{detail}</p>
+      ))}
+    </div>
+  );
+}
+
 /** The build sheet as it will be printed, with a bar above it that stays off the paper. */
 export function SheetView() {
+  useEffect(() => settleDrafts(session.store.getState().history.present.open), []);
   return (
     <div className={styles.view}>
       <header className={styles.bar}>
@@ -22,6 +39,7 @@ export function SheetView() {
         <Button kind="filled" icon="sheet" onClick={() => window.print()}>
           Print
         </Button>
+        <UnreadDrafts />
       </header>
       <main className={styles.paper} tabIndex={-1} ref={takeFocus}>
         <Suspense fallback={<Waiting what="build sheet" />}>

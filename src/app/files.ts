@@ -1,9 +1,9 @@
-import type { Design } from "../design/design";
 import { fileStem } from "../design/fileName";
 import { burstNetlistOf, responseNetlistOf } from "../evaluation/netlist";
 import { saveFile } from "../ui/saveFile";
 import type { TextFile } from "../workbench/documents";
-import { workbench } from "../workbench/session";
+import { session, workbench } from "../workbench/session";
+import { settleDrafts } from "./settleDrafts";
 
 /** Asks for one JSON file with the browser's own dialog; null where none was chosen. */
 export function chooseFile(): Promise<File | null> {
@@ -22,17 +22,21 @@ function saveDocument({ fileName, text }: TextFile) {
 }
 
 export function saveDesign(id: string) {
+  settleDrafts(id);
   saveDocument(workbench.exportDesign(id));
 }
 
-/** Saves the coupled circuit for a circuit simulator; nothing where the design has none. */
-export function saveNetlist(design: Design, kind: "response" | "burst") {
+/** Saves the coupled circuit of a design for a circuit simulator; nothing where the design has none. */
+export function saveNetlist(id: string, kind: "response" | "burst") {
+  settleDrafts(id);
+  const design = session.store.getState().history.present.designs[id];
   const netlist = kind === "burst" ? burstNetlistOf(design) : responseNetlistOf(design, true);
   if (!netlist) return;
   saveFile(`${fileStem(design.title)}-${kind}.cir`, netlist.text, "text/plain");
 }
 
 export function saveShow() {
+  settleDrafts();
   saveDocument(workbench.exportShow());
 }
 

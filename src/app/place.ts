@@ -14,6 +14,10 @@ export function usePlace(): Place {
   return useSyncExternalStore(subscribe, () => addresses[window.location.hash] ?? "bench");
 }
 
+export function sheetIsOpen(): boolean {
+  return addresses[window.location.hash] === "sheet";
+}
+
 export function openSheet() {
   window.location.hash = "#sheet";
 }

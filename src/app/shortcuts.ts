@@ -1,3 +1,5 @@
+import { draftPlace } from "../ui/drafts";
+
 /** What a key press asks of the whole screen, whatever has the focus. */
 export type ShortcutName = "undo" | "redo" | "export" | "sheet";
 
@@ -17,8 +19,13 @@ export function shortcutOf(
   return keys[`${event.shiftKey ? "shift+" : ""}${event.key.toLowerCase()}`] ?? null;
 }
 
-/** In a field with unread text the browser's own undo of typing comes first. */
+/** What the browser's own menus and gestures ask of a text; null for what is no step back or forth. */
+export function historyStepOf(inputType: string): "undo" | "redo" | null {
+  return { historyUndo: "undo" as const, historyRedo: "redo" as const }[inputType] ?? null;
+}
+
+/** In free text that is not taken over yet the browser's own undo of typing comes first. */
 export function belongsToField(name: ShortcutName, target: EventTarget | null): boolean {
-  const typing = target instanceof HTMLElement && target.dataset.draft !== undefined;
-  return typing && (name === "undo" || name === "redo");
+  if (name !== "undo" && name !== "redo") return false;
+  return draftPlace(target) !== null && (target as HTMLElement).dataset.ownUndo !== undefined;
 }

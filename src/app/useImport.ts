@@ -1,6 +1,7 @@
 import { useCallback, useState } from "react";
 import type { Fault } from "../design/document";
 import { MOST_DOCUMENT_BYTES, sizeRefusal } from "../design/fileLimits";
+import { takeDrafts } from "../ui/drafts";
 import { workbench } from "../workbench/session";
 import { chooseFile } from "./files";
 
@@ -15,6 +16,7 @@ export function useImport() {
   const importFile = useCallback(async (file: File) => {
     const tooLong = sizeRefusal(file.size, MOST_DOCUMENT_BYTES);
     if (tooLong) return setRefusal({ name: file.name, faults: [{ path: "", message: tooLong }] });
+    takeDrafts();
     const outcome = workbench.importText(await file.text(), file.name);
     setRefusal(outcome.ok ? null : { name: file.name, faults: outcome.faults });
   }, []);

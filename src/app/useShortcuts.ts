@@ -1,28 +1,56 @@
 import { useEffect } from "react";
+import { draftPlace, dropDraft, takeDrafts } from "../ui/drafts";
 import { session, workbench } from "../workbench/session";
 import { saveDesign } from "./files";
-import { openSheet } from "./place";
-import { belongsToField, type ShortcutName, shortcutOf } from "./shortcuts";
+import { openSheet, sheetIsOpen } from "./place";
+import { belongsToField, historyStepOf, type ShortcutName, shortcutOf } from "./shortcuts";
 
 const openDesignId = () => session.store.getState().history.present.open;
 
+/** What is typed and not taken over goes first: the field that has the focus shows its value again. */
+function undo() {
+  const place = draftPlace(document.activeElement);
+  if (place === null) workbench.undo();
+  else dropDraft(place);
+}
+
 const actions: Record<ShortcutName, () => void> = {
-  undo: () => workbench.undo(),
+  undo,
   redo: () => workbench.redo(),
   export: () => saveDesign(openDesignId()),
-  sheet: openSheet,
+  sheet: () => (sheetIsOpen() ? window.print() : openSheet()),
 };
 
-/** Listens for the keys of the whole screen while the app stands. */
+function onKeyDown(event: KeyboardEvent) {
+  if (event.isComposing) return;
+  const name = shortcutOf(event);
+  if (!name || belongsToField(name, event.target)) return;
+  event.preventDefault();
+  actions[name]();
+}
+
+/**
+ * The browser's history of typing knows no design: it would put a text of long ago into whichever field
+ * it was typed in. So it works within free text alone, and only where the focus is.
+ */
+function onBeforeInput(event: InputEvent) {
+  const name = historyStepOf(event.inputType);
+  if (!name) return;
+  if (event.target === document.activeElement && belongsToField(name, event.target)) return;
+  event.preventDefault();
+  actions[name]();
+}
+
+/** Listens for the keys of the whole screen, and takes over what was typed before the page goes, while the app stands. */
 export function useShortcuts() {
   useEffect(() => {
-    const onKeyDown = (event: KeyboardEvent) => {
-      const name = shortcutOf(event);
-      if (!name || belongsToField(name, event.target)) return;
-      event.preventDefault();
-      actions[name]();
-    };
-    window.addEventListener("keydown", onKeyDown);
-    return () => window.removeEventListener("keydown", onKeyDown);
+    const listening = new AbortController();
+    const { signal } = listening;
+    window.addEventListener("keydown", onKeyDown, { signal });
+    window.addEventListener("beforeinput", onBeforeInput, { signal });
+    window.addEventListener("beforeprint", takeDrafts, { signal });
+    // before the session's own listener, which saves
+    window.addEventListener("pagehide", takeDrafts, { signal, capture: true });
+    return () => listening.abort();
   }, []);
 }

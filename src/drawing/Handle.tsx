@@ -77,7 +77,7 @@ export function Handle(props: HandleProps) {
     event.preventDefault();
     workbench.begin(step);
     onChange(within(next));
-    workbench.commit();
+    workbench.commit(step);
   };
 
   return (
@@ -93,7 +93,7 @@ export function Handle(props: HandleProps) {
       transform={`translate(${x} ${y})`}
       onPointerDown={begin}
       onPointerMove={move}
-      onPointerUp={() => end(workbench.commit)}
+      onPointerUp={() => end(() => workbench.commit())}
       onPointerCancel={() => end(workbench.cancel)}
       onKeyDown={onKeyDown}
     >

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
+import { type ClipboardEvent, type KeyboardEvent, useId, useState } from "react";
 import type { Dimension } from "../units/dimension";
 import { formatIn } from "../units/format";
 import { parseQuantity } from "../units/parse";
@@ -6,10 +6,10 @@ import { fieldUnit } from "../units/quantities";
 import type { UnitSystem } from "../units/unitSystem";
 import { Button } from "./Button";
 import { Cell, type CellProps, type Remark } from "./Cell";
+import { dropDraft, putDraft, type Trouble, useDraft } from "./drafts";
 import styles from "./Field.module.css";
 import { Icon } from "./Icon";
 import { arrowStep, stepped } from "./step";
-import { useOnChange } from "./useOnChange";
 
 interface QuantityFieldProps extends Omit<CellProps, "id" | "children"> {
   /** SI; null where a nullable field is empty */
@@ -18,18 +18,15 @@ interface QuantityFieldProps extends Omit<CellProps, "id" | "children"> {
   usual: number | null;
   dimension: Dimension;
   system: UnitSystem;
-  onCommit: (value: number | null) => void;
+  /** tells the field from every other one, of other designs too: its draft is kept under it */
+  place: string;
+  /** `run` is the field's place where an arrow key made the step: steps of a run belong together */
+  onCommit: (value: number | null, run?: string) => void;
   /** a sentence where the value has no meaning, null where it has one */
   refuse?: (value: number) => string | null;
   nullable?: boolean;
   whole?: boolean;
   path?: string;
-}
-
-/** Why what was typed is not taken over; it stays in the field until it is mended. */
-interface Trouble {
-  sentence: string;
-  choices: readonly string[];
 }
 
 const restingDigits = 7;
@@ -45,6 +42,7 @@ export function QuantityField(props: QuantityFieldProps) {
     usual,
     dimension,
     system,
+    place,
     onCommit,
     refuse,
     nullable = false,
@@ -54,43 +52,43 @@ export function QuantityField(props: QuantityFieldProps) {
   } = props;
   const id = useId();
   const [focused, setFocused] = useState(false);
-  const [draft, setDraft] = useState<string | null>(null);
-  const [trouble, setTrouble] = useState<Trouble | null>(null);
   const fixed = fieldUnit(usual, dimension, system);
   const unit = fixed.symbol;
   const inUnit = (digits: number) => (value === null ? "" : formatIn(fixed, value, dimension, digits).number);
   const [full, resting] = [inUnit(fullDigits), inUnit(restingDigits)];
 
-  const dropDraft = () => {
-    setDraft(null);
-    setTrouble(null);
-  };
-  // a value changed from elsewhere outdates the draft
-  useOnChange(value, dropDraft);
-
-  const take = (next: number | null) => {
-    dropDraft();
-    if (next !== value) onCommit(next);
+  const write = (text: string, trouble: Trouble | null = null) => {
+    const kept = value === null ? "none" : `${resting} ${unit}`.trim();
+    putDraft(place, { label: cell.label, text, over: value, kept, trouble });
   };
 
-  const commit = (text: string | null) => {
-    if (text === null || text === full) return dropDraft();
+  const take = (next: number | null, run?: string) => {
+    dropDraft(place);
+    if (next !== value) onCommit(next, run);
+  };
+
+  const commit = (text: string, run?: string) => {
+    if (text === full) return dropDraft(place);
     if (text.trim() === "" && nullable) return take(null);
     const read = parseQuantity(text, dimension, system, unit);
     const refusal = read.ok ? refuse?.(read.value) : read.message;
-    if (read.ok && !refusal) return take(read.value);
-    setDraft(text);
-    setTrouble({ sentence: refusal ?? "", choices: read.ok ? [] : (read.choices ?? []) });
+    if (read.ok && !refusal) return take(read.value, run);
+    write(text, { sentence: refusal ?? "", choices: read.ok ? [] : (read.choices ?? []) });
   };
 
+  const draft = useDraft(place, value, commit);
+
   const step = (steps: number) => {
-    const now = Number(draft ?? full);
-    if (Number.isFinite(now)) commit(stepped(now, steps * arrowStep(now, whole)));
+    const now = Number(draft?.text ?? full);
+    if (Number.isFinite(now)) commit(stepped(now, steps * arrowStep(now, whole)), place);
   };
 
   const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key === "Enter") commit(draft);
-    else if (event.key === "Escape" && draft !== null) dropDraft();
+    // the keys that compose a character belong to the keyboard's own window
+    if (event.nativeEvent.isComposing) return;
+    if (event.key === "Enter") {
+      if (draft) commit(draft.text);
+    } else if (event.key === "Escape" && draft) dropDraft(place);
     else if (event.key === "ArrowUp") step(event.shiftKey ? 10 : 1);
     else if (event.key === "ArrowDown") step(event.shiftKey ? -10 : -1);
     else return;
@@ -98,7 +96,7 @@ export function QuantityField(props: QuantityFieldProps) {
     event.stopPropagation();
   };
 
-  const input = useFocusedWheel(step);
+  const trouble = draft?.trouble ?? null;
   const remarks: Remark[] = trouble
     ? [{ severity: "error", sentence: trouble.sentence }, ...(cell.remarks ?? [])]
     : [...(cell.remarks ?? [])];
@@ -112,10 +110,9 @@ export function QuantityField(props: QuantityFieldProps) {
     >
       <div className={styles.entry}>
         <input
-          ref={input}
           id={id}
           data-field={path}
-          data-draft={draft !== null || undefined}
+          data-draft={draft ? place : undefined}
           className={styles.input}
           type="text"
           inputMode="decimal"
@@ -124,12 +121,13 @@ export function QuantityField(props: QuantityFieldProps) {
           placeholder={nullable ? "none" : undefined}
           aria-invalid={trouble !== null}
           aria-describedby={`${id}-unit ${id}-remarks`}
-          value={draft ?? (focused ? full : resting)}
+          value={draft?.text ?? (focused ? full : resting)}
           onFocus={() => setFocused(true)}
-          onChange={(event) => setDraft(event.target.value)}
+          onChange={(event) => (event.target.value === full ? dropDraft(place) : write(event.target.value))}
+          onPaste={(event) => pasteInOneLine(event, write)}
           onBlur={() => {
             setFocused(false);
-            commit(draft);
+            if (draft) commit(draft.text);
           }}
           onKeyDown={onKeyDown}
         />
@@ -164,20 +162,11 @@ function Choices({ of, onChoose }: { of: readonly string[]; onChoose: (text: str
   );
 }
 
-/** The wheel steps the field that has the focus and never any other; React's own listener cannot hold the page still. */
-function useFocusedWheel(step: (steps: number) => void) {
-  const input = useRef<HTMLInputElement>(null);
-  const latest = useRef(step);
-  latest.current = step;
-  useEffect(() => {
-    const element = input.current;
-    const onWheel = (event: WheelEvent) => {
-      if (document.activeElement !== element) return;
-      event.preventDefault();
-      latest.current(event.deltaY < 0 ? 1 : -1);
-    };
-    element?.addEventListener("wheel", onWheel, { passive: false });
-    return () => element?.removeEventListener("wheel", onWheel);
-  }, []);
-  return input;
+/** Some browsers join the lines of what is pasted, so that two numbers would become one. */
+function pasteInOneLine(event: ClipboardEvent<HTMLInputElement>, write: (text: string) => void) {
+  const text = event.clipboardData.getData("text").trim();
+  if (!/[\r\n]/.test(text)) return;
+  event.preventDefault();
+  const { value, selectionStart, selectionEnd } = event.currentTarget;
+  write(value.slice(0, selectionStart ?? 0) + text.replace(/\s+/g, " ") + value.slice(selectionEnd ?? 0));
 }

@@ -19,6 +19,8 @@ const OHM_AS_POINT = /^(\d+)R(\d*)$/;
 /** Marks between groups of three that can be nothing else: a second one follows, or the other mark. */
 const GROUPED_BY_COMMA = /(?<![\d.,])[1-9]\d{0,2}(?:(?:,\d{3})+(?=\.\d)|(?:,\d{3}){2,}(?![\d,]))/g;
 const GROUPED_BY_POINT = /(?<![\d.,])[1-9]\d{0,2}(?:(?:\.\d{3})+(?=,\d)|(?:\.\d{3}){2,}(?![\d.]))/g;
+/** Signs as wide as an ideogram, as keyboards for such scripts write them; each has its narrow one. */
+const FULL_WIDTH = /[！-～]/g;
 const VULGAR_FRACTION = /[¼½¾⅐-⅞]/g;
 /** One comma before exactly three digits may be a thousand or a decimal. */
 const AMBIGUOUS_COMMA = /(?<![\d.,])([1-9]\d{0,2}),(\d{3})(?![\d.,])/;
@@ -113,6 +115,7 @@ function toSi(number: number, unit: Unit): ParsedQuantity {
 function plainText(typed: string): string {
   return typed
     .replace(/[\u00a0\u202f]/g, " ")
+    .replace(FULL_WIDTH, (sign) => sign.normalize("NFKC"))
     .replace(VULGAR_FRACTION, (sign) => ` ${sign.normalize("NFKC").replace("\u2044", "/")}`)
     .replace(GROUPED_BY_COMMA, (number) => number.replaceAll(",", ""))
     .replace(GROUPED_BY_POINT, (number) => number.replaceAll(".", ""))

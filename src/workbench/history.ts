@@ -38,6 +38,13 @@ export function recordStep<State>(
   return { past, present: after, future: [] };
 }
 
+/** Lets the last step lead to another state; there is no step left where that is what was before it. */
+export function extendStep<State>(history: History<State>, after: State): History<State> {
+  const last = history.past.at(-1);
+  if (!last) return history;
+  return recordStep({ ...history, past: history.past.slice(0, -1) }, last.label, last.state, after);
+}
+
 /** Replaces the present without a step, as within a gesture. */
 export function replacePresent<State>(history: History<State>, present: State): History<State> {
   return { ...history, present };

@@ -96,7 +96,7 @@ export function createWorkbench({ evaluator, storage, now, newId }: WorkbenchOpt
   const store = createStore<WorkbenchState>(() => ({ ...initialState(newHistory(show)), ...opening }));
   const saving = connectSaving(store, keeper);
   const endEvaluating = connectEvaluator(store, evaluator);
-  const editing = newEditing(store);
+  const editing = newEditing(store, now);
   const present = () => store.getState().history.present;
   const documents = newDocuments(editing, present, newId, () => store.getState().readOnly);
   return {

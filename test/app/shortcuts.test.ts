@@ -24,11 +24,14 @@ describe("the keys of the whole screen", () => {
     expect(press("s", { ctrlKey: true, altKey: true })).toBeNull();
   });
 
-  it("leave undo to a field while it holds text that is not taken over", () => {
+  it("leave undo to free text while it holds some that is not taken over, and to no other field", () => {
     const field = document.createElement("input");
+    field.dataset.ownUndo = "";
     expect(belongsToField("undo", field)).toBe(false);
-    field.dataset.draft = "true";
+    field.dataset.draft = "a place";
     expect(belongsToField("undo", field)).toBe(true);
     expect(belongsToField("export", field)).toBe(false);
+    delete field.dataset.ownUndo;
+    expect(belongsToField("undo", field)).toBe(false);
   });
 });

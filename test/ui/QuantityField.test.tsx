@@ -1,8 +1,9 @@
 // @vitest-environment jsdom
-import { cleanup, fireEvent, render, screen } from "@testing-library/react";
+import { act, cleanup, fireEvent, render, screen } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { useState } from "react";
 import { afterEach, describe, expect, it, vi } from "vitest";
+import { takeDrafts } from "../../src/ui/drafts";
 import { QuantityField } from "../../src/ui/QuantityField";
 import type { Dimension } from "../../src/units/dimension";
 import type { UnitSystem } from "../../src/units/unitSystem";
@@ -19,6 +20,8 @@ interface Given {
   refuse?: (value: number) => string | null;
 }
 
+let fields = 0;
+
 /** A field that is kept by its surroundings, as in the app. */
 function field({
   value = 0.125,
@@ -28,18 +31,21 @@ function field({
   ...rest
 }: Given = {}) {
   const commits = vi.fn();
+  const place = `field ${++fields}`;
   function Kept() {
     const [kept, setKept] = useState<number | null>(value);
     return (
       <>
         <QuantityField
           label="Former diameter"
+          place={place}
           value={kept}
           usual={usual}
           dimension={dimension}
           system={system}
-          onCommit={(next) => {
-            commits(next);
+          onCommit={(next, run) => {
+            if (run === undefined) commits(next);
+            else commits(next, run);
             setKept(next);
           }}
           {...rest}
@@ -179,15 +185,103 @@ describe("a field for a quantity", () => {
     const count = field({ value: 6, dimension: "count", whole: true });
     await count.user.click(count.input);
     await count.user.keyboard("{ArrowDown}");
-    expect(count.commits).toHaveBeenLastCalledWith(5);
+    expect(count.commits.mock.lastCall?.[0]).toBe(5);
   });
 
-  it("heeds the wheel only while it has the focus", async () => {
+  it("heeds no wheel, with the focus or without", async () => {
     const { commits, input, user } = field();
     fireEvent.wheel(input, { deltaY: -100 });
-    expect(commits).not.toHaveBeenCalled();
     await user.click(input);
     fireEvent.wheel(input, { deltaY: -100 });
-    expect(commits.mock.lastCall?.[0]).toBeCloseTo(0.126, 12);
+    expect(commits).not.toHaveBeenCalled();
+    expect(input.value).toBe("125");
+  });
+
+  it("says of steps by arrow that they belong together, and of what is typed that it does not", async () => {
+    const { commits, input, user } = field();
+    await user.click(input);
+    await user.keyboard("{ArrowUp}{ArrowUp}");
+    const [first, second] = commits.mock.calls;
+    expect(first[1]).toBeTruthy();
+    expect(second[1]).toBe(first[1]);
+    await retype(user, input, "90{Enter}");
+    expect(commits.mock.lastCall).toEqual([0.09]);
+  });
+
+  it("holds no draft once what is typed is the value again", async () => {
+    const { input, user } = field();
+    await user.type(input, "6{Backspace}");
+    expect(input.dataset.draft).toBeUndefined();
+  });
+
+  it("lets Enter end a composition without taking over what is half composed", async () => {
+    const { commits, input, user } = field();
+    await user.type(input, "0");
+    fireEvent.keyDown(input, { key: "Enter", isComposing: true });
+    expect(commits).not.toHaveBeenCalled();
+    expect(input.value).toBe("1250");
+  });
+
+  it("never makes one number of two lines that are pasted", async () => {
+    const { commits, input, user } = field();
+    await user.clear(input);
+    await user.paste("12\n34\n");
+    expect(input.value).toBe("12 34");
+    await user.keyboard("{Enter}");
+    expect(commits).not.toHaveBeenCalled();
+    expect(input.getAttribute("aria-invalid")).toBe("true");
+    await user.clear(input);
+    await user.paste("160\n");
+    await user.keyboard("{Enter}");
+    expect(commits).toHaveBeenLastCalledWith(0.16);
+  });
+});
+
+/** A field of the design that is chosen; both designs hold the same value. */
+function FieldOf({ design, onCommit }: { design: string; onCommit: (value: number | null) => void }) {
+  return (
+    <QuantityField
+      label="Former diameter"
+      place={`${design}/formerDiameter`}
+      value={0.125}
+      usual={0.125}
+      dimension="length"
+      system="metric"
+      onCommit={onCommit}
+    />
+  );
+}
+
+describe("what is typed and not taken over", () => {
+  const input = () => screen.getByLabelText<HTMLInputElement>("Former diameter");
+
+  it("stays with its design while another one is on the board, and is there when it comes back", async () => {
+    const [left, right] = [vi.fn(), vi.fn()];
+    const user = userEvent.setup();
+    const view = render(<FieldOf design="left" onCommit={left} />);
+    await user.type(input(), "0");
+    view.rerender(<FieldOf design="right" onCommit={right} />);
+    expect(input().value).toBe("125");
+    await user.tab();
+    act(takeDrafts);
+    expect([left, right].map((commit) => commit.mock.calls)).toEqual([[], []]);
+    view.rerender(<FieldOf design="left" onCommit={left} />);
+    expect(input().value).toBe("1250");
+    act(takeDrafts);
+    expect(left.mock.calls).toEqual([[1.25, undefined]]);
+    expect(right).not.toHaveBeenCalled();
+  });
+
+  it("outlives its field, with the sentence about it", async () => {
+    const user = userEvent.setup();
+    const first = render(<FieldOf design="kept" onCommit={vi.fn()} />);
+    await user.type(input(), " about");
+    await user.tab();
+    first.unmount();
+    render(<FieldOf design="kept" onCommit={vi.fn()} />);
+    expect(input().value).toBe("125 about");
+    expect(input().getAttribute("aria-invalid")).toBe("true");
+    await user.type(input(), "{Escape}");
+    expect(input().value).toBe("125");
   });
 });

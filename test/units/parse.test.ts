@@ -42,6 +42,7 @@ const READS: [string, Dimension, number][] = [
   ["1½ in", "length", 0.0381],
   ["4R7", "resistance", 4.7],
   ["68R", "resistance", 68],
+  ["１２．５ｍｍ", "length", 0.0125],
   ["2e3k", "resistance", 2e6],
   ["3 MV/m", "fieldStrength", 3e6],
 ];

@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Design } from "../../src/design/design";
+import { RUN_PAUSE } from "../../src/workbench/editing";
 import { HISTORY_DEPTH } from "../../src/workbench/history";
 import { sessionView } from "../../src/workbench/sessionView";
-import { newBench } from "./fakes";
+import { MemoryStorage, newBench } from "./fakes";
 
 function withTap(tap: number): (design: Design) => Design {
   return (design) => ({ ...design, primary: { ...design.primary, tap } });
@@ -110,6 +111,91 @@ describe("a typed value", () => {
     const bench = newBench();
     bench.actions.setValue("primary.tap", 99);
     expect(bench.open().primary.tap).toBe(99);
+  });
+});
+
+describe("small steps of one run", () => {
+  const clock = { ms: 0 };
+  const bench = () => newBench(new MemoryStorage(), () => new Date(clock.ms));
+  const tapTo = (to: ReturnType<typeof bench>, tap: number) => {
+    clock.ms += 300;
+    to.actions.setValue("primary.tap", tap, undefined, "tap");
+  };
+  const steps = (of: ReturnType<typeof bench>) => of.state().history.past.length;
+
+  it("that follow one another within a second are one step of undo", () => {
+    const stepped = bench();
+    const before = stepped.open().primary.tap;
+    for (const tap of [5, 5.1, 5.2, 5.3, 5.4]) tapTo(stepped, tap);
+    expect(steps(stepped)).toBe(1);
+    stepped.actions.undo();
+    expect(stepped.open().primary.tap).toBe(before);
+    stepped.actions.redo();
+    expect(stepped.open().primary.tap).toBe(5.4);
+  });
+
+  it("are a step of their own after a second's rest, an undo, another edit, or in another field", () => {
+    const stepped = bench();
+    tapTo(stepped, 5);
+    clock.ms += RUN_PAUSE;
+    tapTo(stepped, 5.1);
+    expect(steps(stepped)).toBe(2);
+    stepped.actions.setValue("primary.tap", 5.2);
+    tapTo(stepped, 5.3);
+    expect(steps(stepped)).toBe(4);
+    stepped.actions.undo();
+    tapTo(stepped, 5.4);
+    expect(steps(stepped)).toBe(4);
+    stepped.actions.setValue("secondary.turns", 1500, undefined, "turns");
+    expect(steps(stepped)).toBe(5);
+    stepped.actions.openDesign("right");
+    stepped.actions.setValue("secondary.turns", 1501, undefined, "turns");
+    expect(steps(stepped)).toBe(6);
+  });
+
+  it("that lead back to where they began leave no step, and do not lengthen the one before", () => {
+    const stepped = bench();
+    stepped.actions.setValue("secondary.turns", 1500);
+    const { tap } = stepped.open().primary;
+    for (const next of [5, tap, 5.1]) tapTo(stepped, next);
+    expect(steps(stepped)).toBe(2);
+    stepped.actions.undo();
+    expect(stepped.open()).toMatchObject({ primary: { tap }, secondary: { turns: 1500 } });
+  });
+
+  it("may be gestures, as of a key held on a handle", () => {
+    const stepped = bench();
+    for (const tap of [5, 5.1]) {
+      stepped.actions.begin("move tap");
+      stepped.actions.change(withTap(tap));
+      stepped.actions.commit("tap");
+    }
+    expect(steps(stepped)).toBe(1);
+  });
+
+  it("are taken back as one however they are mixed with others", () => {
+    const edit = fc.record({
+      run: fc.constantFrom("a", "b", undefined),
+      tap: fc.integer({ min: 1, max: 5 }),
+      pause: fc.constantFrom(10, 2 * RUN_PAUSE),
+    });
+    fc.assert(
+      fc.property(fc.array(edit, { maxLength: 12 }), (edits) => {
+        const stepped = bench();
+        const first = stepped.show();
+        for (const { run, tap, pause } of edits) {
+          clock.ms += pause;
+          stepped.actions.setValue("primary.tap", tap, undefined, run);
+        }
+        const last = stepped.show();
+        const made = steps(stepped);
+        for (let step = 0; step < made; step++) stepped.actions.undo();
+        expect(stepped.show()).toEqual(first);
+        for (let step = 0; step < made; step++) stepped.actions.redo();
+        expect(stepped.show()).toEqual(last);
+      }),
+      { numRuns: 30 },
+    );
   });
 });
 

@@ -84,12 +84,11 @@ export const EMPTY_DRIVE: DriveEvaluation = {
   findings: [],
 };
 
-/** A session for a test: over a storage of its own unless one is given. */
-export function newBench(storage: MemoryStorage | null = new MemoryStorage()) {
+/** A session for a test: over a storage and with a clock of its own unless others are given. */
+export function newBench(storage: MemoryStorage | null = new MemoryStorage(), now = () => new Date()) {
   const evaluator = new HandEvaluator();
   let ids = 0;
   const newId = () => `new-${++ids}`;
-  const now = () => new Date();
   const bench = createWorkbench({ evaluator, storage, now, newId });
   const show = () => bench.store.getState().history.present;
   return {

@@ -5,6 +5,7 @@ import { QuantityField } from "../../ui/QuantityField";
 import { useUnitSystem } from "../../workbench/hooks";
 import { workbench } from "../../workbench/session";
 import { meaningRefusal } from "../parts/meaning";
+import { placeInShow } from "../parts/places";
 import { changed, withCandidates } from "./candidates";
 import styles from "./LineUp.module.css";
 
@@ -18,15 +19,16 @@ export function CandidateFields({ candidate }: { candidate: LineUpCandidate }) {
           .filter((entry): entry is [string, number] => typeof entry[1] === "number")
           .map(([key, value]) => {
             const field = numberField(`topLoad.elements.*.${key}`);
-            const put = (next: number | null) =>
+            const put = (next: number | null, run?: string) =>
               workbench.editShow(
-                `change ${candidate.name}`,
+                `${field.label} of ${candidate.name}`,
                 withCandidates(
                   changed(
                     candidate.id,
                     withValueAt(candidate.topLoad, `elements.${index}.${key}`, next ?? value),
                   ),
                 ),
+                run,
               );
             return (
               <QuantityField
@@ -38,6 +40,7 @@ export function CandidateFields({ candidate }: { candidate: LineUpCandidate }) {
                 dimension={field.dimension}
                 system={system}
                 refuse={(typed) => meaningRefusal(field, typed, system)}
+                place={placeInShow(`lineUp.${candidate.id}.${index}.${key}`)}
                 onCommit={put}
               />
             );

@@ -5,9 +5,10 @@ import { ChoiceField } from "../../ui/ChoiceField";
 import { QuantityField } from "../../ui/QuantityField";
 import { SwitchField } from "../../ui/SwitchField";
 import { formatQuantity } from "../../units/format";
-import { useDesign, useUnitSystem } from "../../workbench/hooks";
+import { useDesign, useShow, useUnitSystem } from "../../workbench/hooks";
 import { workbench } from "../../workbench/session";
 import { meaningRefusal } from "./meaning";
+import { placeIn } from "./places";
 import { useRemarks } from "./useRemarks";
 
 /** enough to show a limit as it was declared, without trailing zeros */
@@ -44,17 +45,19 @@ function useEntry(path: string) {
   return {
     value: useDesign((design) => valueAt(design, path)),
     remarks: useRemarks(path),
-    onCommit: (value: unknown) => workbench.setValue(path, value),
+    onCommit: (value: unknown, run?: string) => workbench.setValue(path, value, undefined, run),
   };
 }
 
 function NumberEntry({ field, path, wide, quiet }: EntryProps<NumberField>) {
   const system = useUnitSystem();
   const { value, remarks, ...entry } = useEntry(path);
+  const place = useShow((show) => placeIn(show.open, path));
   const text = (limit: number) => formatQuantity(limit, field.dimension, system, rangeDigits).text;
   return (
     <QuantityField
       {...entry}
+      place={place}
       remarks={quiet ? [] : remarks}
       label={field.label}
       help={field.help}

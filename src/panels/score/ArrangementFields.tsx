@@ -15,11 +15,12 @@ export function ArrangementFields({ arrangement }: { arrangement: Arrangement })
           key={key}
           field={arrangementFields[key]}
           value={arrangement[key]}
-          onCommit={(value) =>
-            workbench.editShow("Change arrangement", (show) => ({
-              ...show,
-              arrangement: { ...show.arrangement, [key]: value },
-            }))
+          onCommit={(value, run) =>
+            workbench.editShow(
+              arrangementFields[key].label,
+              (show) => ({ ...show, arrangement: { ...show.arrangement, [key]: value } }),
+              run,
+            )
           }
         />
       ))}

@@ -7,11 +7,10 @@ import { workbench } from "../../workbench/session";
 import styles from "./Score.module.css";
 import { ScoreQuantity } from "./ScoreQuantity";
 
-function changeLane(part: string, change: Partial<Lane>): void {
-  workbench.editShow("Change lane", (show) => ({
-    ...show,
-    lanes: show.lanes.map((lane) => (lane.part === part ? { ...lane, ...change } : lane)),
-  }));
+function changeLane(part: string, label: string, change: Partial<Lane>, run?: string): void {
+  const lanesOf = (lanes: Lane[]) =>
+    lanes.map((lane) => (lane.part === part ? { ...lane, ...change } : lane));
+  workbench.editShow(label, (show) => ({ ...show, lanes: lanesOf(show.lanes) }), run);
 }
 
 const COILS: Lane["coil"][] = ["left", "right", "both", "none"];
@@ -31,7 +30,7 @@ function LaneRow({ part, lane }: { part: ScorePart; lane: Lane }) {
           value={lane.coil}
           onChange={(event) => {
             const coil = COILS.find((each) => each === event.target.value);
-            if (coil) changeLane(part.id, { coil });
+            if (coil) changeLane(part.id, `Destination of ${name}`, { coil });
           }}
         >
           {COILS.map((coil) => (
@@ -43,18 +42,20 @@ function LaneRow({ part, lane }: { part: ScorePart; lane: Lane }) {
         <ScoreQuantity
           bare
           field={laneFields.transpose}
+          path={`lanes.${part.id}.transpose`}
           label={`Transposition of ${name} in semitones`}
           value={lane.transpose}
-          onCommit={(transpose) => changeLane(part.id, { transpose })}
+          onCommit={(transpose, run) => changeLane(part.id, `Transposition of ${name}`, { transpose }, run)}
         />
       </td>
       <td>
         <ScoreQuantity
           bare
           field={laneFields.level}
+          path={`lanes.${part.id}.level`}
           label={`Level of ${name}`}
           value={lane.level}
-          onCommit={(level) => changeLane(part.id, { level })}
+          onCommit={(level, run) => changeLane(part.id, `Level of ${name}`, { level }, run)}
         />
       </td>
     </tr>

@@ -5,6 +5,7 @@ import { formatQuantity } from "../../units/format";
 import type { UnitSystem } from "../../units/unitSystem";
 import { useUnitSystem } from "../../workbench/hooks";
 import { meaningRefusal } from "../parts/meaning";
+import { placeInShow } from "../parts/places";
 
 const rangeDigits = 7;
 
@@ -36,7 +37,10 @@ function rangeRemarks(field: ScoreField, value: number, system: UnitSystem): Rem
 interface ScoreQuantityProps {
   field: ScoreField;
   value: number;
-  onCommit: (value: number) => void;
+  /** `run` where an arrow key made the step */
+  onCommit: (value: number, run?: string) => void;
+  /** dotted path in the show, where the declaration's own stands for several */
+  path?: string;
   /** where the label alone does not say whose number it is */
   label?: string;
   /** without help, where the same field stands many times */
@@ -44,7 +48,8 @@ interface ScoreQuantityProps {
 }
 
 /** One number of the score with all that its declaration says. */
-export function ScoreQuantity({ field, value, onCommit, label = field.label, bare }: ScoreQuantityProps) {
+export function ScoreQuantity(props: ScoreQuantityProps) {
+  const { field, value, onCommit, path = field.path, label = field.label, bare } = props;
   const system = useUnitSystem();
   return (
     <QuantityField
@@ -58,7 +63,8 @@ export function ScoreQuantity({ field, value, onCommit, label = field.label, bar
       system={system}
       whole={field.whole}
       refuse={(typed) => scoreRefusal(field, typed, system)}
-      onCommit={(next) => next !== null && onCommit(next)}
+      place={placeInShow(path)}
+      onCommit={(next, run) => next !== null && onCommit(next, run)}
     />
   );
 }

@@ -31,9 +31,9 @@ export function TapSlider() {
         step={step}
         value={tap}
         onChange={(event) => gesture.move(Math.max(step, Number(event.target.value)))}
-        onPointerUp={gesture.end}
-        onKeyUp={gesture.end}
-        onBlur={gesture.end}
+        onPointerUp={() => gesture.end()}
+        onKeyUp={() => gesture.end("keys on the tap slider")}
+        onBlur={() => gesture.end()}
         onKeyDown={(event) => event.key === "Escape" && gesture.giveUp()}
       />
     </div>
@@ -53,7 +53,8 @@ function useTapGesture() {
       held.current = true;
       workbench.change((design) => ({ ...design, primary: { ...design.primary, tap } }));
     },
-    end: () => finish(workbench.commit),
+    /** keys that follow one another are a run of one step */
+    end: (run?: string) => finish(() => workbench.commit(run)),
     giveUp: () => finish(workbench.cancel),
   };
 }

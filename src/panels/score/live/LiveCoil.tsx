@@ -22,11 +22,12 @@ import { useMidiInput } from "./useMidiInput";
 
 const FULL_VELOCITY = 127;
 
-function setOnTime(onTime: number): void {
-  workbench.editShow("Change arrangement", (show) => ({
-    ...show,
-    arrangement: { ...show.arrangement, onTime },
-  }));
+function setOnTime(onTime: number, run?: string): void {
+  workbench.editShow(
+    arrangementFields.onTime.label,
+    (show) => ({ ...show, arrangement: { ...show.arrangement, onTime } }),
+    run,
+  );
 }
 
 /** What shortens a tone; null where nothing does. */

@@ -50,7 +50,9 @@ export function PairCoils() {
       <ScoreQuantity
         field={spacingField}
         value={spacing}
-        onCommit={(value) => workbench.editShow("Change spacing", (show) => ({ ...show, spacing: value }))}
+        onCommit={(spacing, run) =>
+          workbench.editShow(spacingField.label, (show) => ({ ...show, spacing }), run)
+        }
       />
       <ChoiceField
         label="Phase of the top voltages"

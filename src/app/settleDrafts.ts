@@ -1,0 +1,50 @@
+import { placeIn, placeInShow } from "../panels/parts/places";
+import { type Draft, drafts, takeDrafts } from "../ui/drafts";
+import { type Notice, withNotice, withoutNotice } from "../workbench/notice";
+import { session } from "../workbench/session";
+
+/** The notice that names what was typed and could not be used. */
+export const UNREAD_NOTICE = "unread-drafts";
+
+const LONGEST_QUOTE = 40;
+
+function quoted(text: string): string {
+  return `“${text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text}”`;
+}
+
+function detail({ label, text, kept, trouble }: Draft): string {
+  return `${label} stays ${kept}, not ${quoted(text)}. ${trouble?.sentence ?? ""}`.trim();
+}
+
+function unreadNotice(unread: readonly Draft[]): Notice {
+  return {
+    id: UNREAD_NOTICE,
+    severity: "warning",
+    sentence: `What was typed into ${unread.length === 1 ? "a field" : "these fields"} cannot be used yet: the last good value stands instead. The text is still in the field, to be mended.`,
+    details: unread.map(detail),
+    waysOut: ["dismiss"],
+  };
+}
+
+/** Whether what stands in a field would be part of what is made. */
+function concerns(place: string, designId: string | undefined): boolean {
+  const ids = designId === undefined ? session.store.getState().history.present.order : [designId];
+  if (ids.some((id) => place.startsWith(placeIn(id, "")))) return true;
+  const kept = place.startsWith(placeInShow("")) && !place.startsWith(placeInShow("pattern."));
+  return designId === undefined && kept;
+}
+
+/**
+ * Takes over what was typed, before something is made from the design; what cannot be used is named in a notice.
+ * @param designId the design that it is made from; the whole show where none is given
+ */
+export function settleDrafts(designId?: string): void {
+  takeDrafts();
+  const unread = Object.entries(drafts.getState()).flatMap(([place, draft]) =>
+    concerns(place, designId) ? draft : [],
+  );
+  session.store.setState(({ notices }) => ({
+    notices:
+      unread.length > 0 ? withNotice(notices, unreadNotice(unread)) : withoutNotice(notices, UNREAD_NOTICE),
+  }));
+}

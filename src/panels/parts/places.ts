@@ -1,0 +1,11 @@
+/** Places of fields, under which what is typed is kept until it is taken over. */
+
+/** The place of a field of one design. */
+export function placeIn(designId: string, path: string): string {
+  return `design/${designId}/${path}`;
+}
+
+/** The place of a field that belongs to the show as a whole. */
+export function placeInShow(path: string): string {
+  return `show/${path}`;
+}

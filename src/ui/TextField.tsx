@@ -1,0 +1,45 @@
+import type { InputHTMLAttributes } from "react";
+import { dropDraft, putDraft, useDraft } from "./drafts";
+
+interface TextFieldProps
+  extends Omit<InputHTMLAttributes<HTMLInputElement>, "value" | "onChange" | "onBlur" | "onKeyDown"> {
+  label: string;
+  value: string;
+  /** tells the field from every other one: its draft is kept under it */
+  place: string;
+  onCommit: (value: string) => void;
+}
+
+/**
+ * A line of free text, taken over at Enter and on leaving. While something is typed the browser's own
+ * undo works within it; Escape, or an empty line, gives the old text back.
+ */
+export function TextField({ label, value, place, onCommit, ...input }: TextFieldProps) {
+  const write = (text: string) => {
+    if (text === value) dropDraft(place);
+    else putDraft(place, { label, text, over: value, kept: `“${value}”`, trouble: null });
+  };
+  const take = (text: string) => {
+    dropDraft(place);
+    const next = text.trim();
+    if (next && next !== value) onCommit(next);
+  };
+  const draft = useDraft(place, value, take);
+  return (
+    <input
+      {...input}
+      aria-label={label}
+      spellCheck={false}
+      data-own-undo
+      data-draft={draft ? place : undefined}
+      value={draft?.text ?? value}
+      onChange={(event) => write(event.target.value)}
+      onBlur={() => draft && take(draft.text)}
+      onKeyDown={(event) => {
+        if (event.nativeEvent.isComposing) return;
+        if (event.key === "Enter" && draft) take(draft.text);
+        if (event.key === "Escape") dropDraft(place);
+      }}
+    />
+  );
+}

@@ -1,0 +1,57 @@
+import type { Page } from "playwright-core";
+import { expect, it } from "vitest";
+import { begin } from "./support/begin";
+
+const undo = (page: Page) => page.keyboard.press("Control+z");
+
+it("takes typing back within its own field, and never brings back a text of long ago", async () => {
+  const { page, faults } = await begin();
+  const turns = page.getByLabel("Turns", { exact: true }).first();
+  const length = page.getByLabel("Winding length", { exact: true });
+  const title = page.getByLabel("Title of the design");
+  const texts = () => Promise.all([turns, length, title].map((field) => field.inputValue()));
+  const before = await texts();
+
+  await turns.fill("");
+  await turns.pressSequentially("1500");
+  await length.fill("");
+  await length.pressSequentially("700");
+  await title.focus();
+  const made = await texts();
+  expect(made.slice(0, 2)).toEqual(["1500", "700"]);
+
+  // free text has the browser's own undo, within itself
+  await page.keyboard.press("End");
+  await page.keyboard.type(" oak");
+  expect(await title.inputValue()).toBe(`${before[2]} oak`);
+  for (let most = 4; most > 0 && (await title.inputValue()) !== before[2]; most--) await undo(page);
+  expect(await texts()).toEqual(made);
+
+  // then the workbench's, step by step, whatever was typed where
+  await undo(page);
+  expect(await texts()).toEqual(["1500", before[1], before[2]]);
+  await turns.focus();
+  await page.keyboard.type("9");
+  await undo(page);
+  expect(await texts()).toEqual(["1500", before[1], before[2]]);
+  await undo(page);
+  expect(await texts()).toEqual(before);
+  for (let more = 0; more < 3; more++) await undo(page);
+  await page.evaluate(() => document.execCommand("undo"));
+  await page.evaluate(() => document.execCommand("redo"));
+  await page.evaluate(() => document.execCommand("undo"));
+  expect(await texts()).toEqual(before);
+
+  // a held arrow key is one step, and the wheel is none
+  await turns.focus();
+  for (let held = 0; held < 5; held++) await page.keyboard.down("ArrowUp");
+  await page.keyboard.up("ArrowUp");
+  const stepped = await turns.inputValue();
+  expect(stepped).not.toBe(before[0]);
+  await turns.hover();
+  await page.mouse.wheel(0, 120);
+  expect(await turns.inputValue()).toBe(stepped);
+  await undo(page);
+  expect(await texts()).toEqual(before);
+  expect(faults).toEqual([]);
+});
