@@ -1,5 +1,9 @@
 import type { TortureRow } from "./row";
+import { chunks } from "./rows/chunks";
+import { fullOfVersions } from "./rows/fullOfVersions";
 import { kills } from "./rows/kills";
+import { storageFaults } from "./rows/storageFaults";
+import { twoTabs } from "./rows/twoTabs";
 
 /** Every row, in the order in which they run. */
-export const ALL_ROWS: readonly TortureRow[] = [kills];
+export const ALL_ROWS: readonly TortureRow[] = [kills, storageFaults, fullOfVersions, twoTabs, chunks];
