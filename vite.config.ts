@@ -1,39 +1,10 @@
 import react from "@vitejs/plugin-react";
 import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig, type TestProjectConfiguration } from "vitest/config";
+import { licences } from "./.scripts/licences.mjs";
 import { referenceTable } from "./.scripts/referenceTable.mjs";
+import { responseHeaders } from "./.scripts/responseHeaders.mjs";
 import { designJsonSchema } from "./src/design/jsonSchema";
-
-/**
- * Only the built page carries the policy: the development server needs inline modules and a socket.
- * Styles may be inline because React and the charts set style attributes; scripts may not.
- */
-const CONTENT_SECURITY_POLICY = [
-  "default-src 'self'",
-  "script-src 'self'",
-  "style-src 'self' 'unsafe-inline'",
-  "img-src 'self' data: blob:",
-  "font-src 'self' data:",
-  "connect-src 'self'",
-  "worker-src 'self' blob:",
-  "object-src 'none'",
-  "base-uri 'none'",
-  "form-action 'none'",
-].join("; ");
-
-function contentSecurityPolicy() {
-  return {
-    name: "content-security-policy",
-    apply: "build" as const,
-    transformIndexHtml: () => [
-      {
-        tag: "meta",
-        attrs: { "http-equiv": "Content-Security-Policy", content: CONTENT_SECURITY_POLICY },
-        injectTo: "head-prepend" as const,
-      },
-    ],
-  };
-}
 
 /** The JSON Schema of a design's file, published beside the page. */
 function publishedSchema() {
@@ -63,7 +34,7 @@ const offline = VitePWA({
     background_color: "#f4ecdb",
     icons: [{ src: "mark.svg", sizes: "any", type: "image/svg+xml" }],
   },
-  workbox: { globPatterns: ["**/*.{js,css,html,svg,woff2}"], navigateFallback: "index.html" },
+  workbox: { globPatterns: ["**/*.{js,css,html,svg,woff2,txt}"], navigateFallback: "index.html" },
 });
 
 const node = (name: string, include: string[], rest: object = {}): TestProjectConfiguration => ({
@@ -76,10 +47,15 @@ const folders = (names: string[]) => names.map((name) => `test/${name}/**/*.test
 const LOGIC = ["calc", "design", "units", "evaluation", "music", "door"];
 const SCREEN = ["ui", "panels", "charts", "app", "workbench", "drawing", "sheet"];
 
+const licenceTexts = licences();
+
 export default defineConfig({
   base: "./",
-  plugins: [react(), referenceTable(), contentSecurityPolicy(), publishedSchema(), offline],
-  worker: { format: "es" },
+  // one page: any other address is not found, instead of answered with the page
+  appType: "mpa",
+  preview: { cors: false },
+  plugins: [react(), referenceTable(), responseHeaders(), publishedSchema(), licenceTexts.page, offline],
+  worker: { format: "es", plugins: () => [licenceTexts.workers] },
   build: { target: "es2023", chunkSizeWarningLimit: 700 },
   test: {
     testTimeout: 30_000,

@@ -6,7 +6,9 @@ import "./quietLoader.mjs";
 const SOURCES = [
   "src",
   "test/reference",
+  ".scripts/licences.mjs",
   ".scripts/referenceTable.mjs",
+  ".scripts/responseHeaders.mjs",
   "public",
   "index.html",
   "vite.config.ts",

@@ -82,6 +82,9 @@ export function Theory() {
         <SectionHead {...OTHER} />
         <ResultList entries={OTHER_RESULTS} />
       </section>
+      <footer className={styles.foot}>
+        <a href="./licences.txt">Licences of this program and of what it contains</a>
+      </footer>
     </div>
   );
 }
