@@ -164,6 +164,7 @@ export function exampleShow(): Show {
   return {
     format: "coilwright-show",
     version: 1,
+    name: "The pier hall pair",
     designs: { left: pierHallLeft, right: pierHallRight },
     order: ["left", "right"],
     open: "left",

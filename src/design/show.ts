@@ -13,6 +13,7 @@ import type { Design } from "./design";
 import { type DocumentKind, type Refusal, readDocument, readJson } from "./document";
 import { spacingField } from "./fields/score";
 import { designSchema, topLoadSchema } from "./schema";
+import { type ScoreFile, scoreFileSchema } from "./scoreFile";
 
 /** A top load that is compared with others on the open design. */
 export interface LineUpCandidate {
@@ -27,6 +28,7 @@ export interface LineUpCandidate {
 export interface Show {
   format: "coilwright-show";
   version: 1;
+  name: string;
   designs: Record<string, Design>;
   /** ids in the order of the list */
   order: string[];
@@ -55,48 +57,78 @@ const designs = z
   .refine((all) => Object.keys(all).length <= MOST_DESIGNS, `must hold at most ${MOST_DESIGNS} designs`)
   .pipe(z.record(id, designSchema));
 
-const showSchema: z.ZodType<Show> = z
-  .strictObject({
-    format: z.literal("coilwright-show"),
-    version: z.literal(1),
-    designs,
-    order: z.array(id).min(1).max(MOST_DESIGNS),
-    open: id,
-    left: id,
-    right: id.nullable(),
-    spacing: z.number().positive("must be above zero").default(DEFAULT_SPACING),
-    phase: z.enum(["in phase", "opposed"]).default("in phase"),
-    lineUp: z
-      .strictObject({
-        candidates: z
-          .array(
-            z.strictObject({ id, name: z.string().max(100), topLoad: topLoadSchema, shown: z.boolean() }),
-          )
-          .max(MOST_CANDIDATES),
-      })
-      .default({ candidates: [] }),
-    lanes: lanesSchema.default([]),
-    arrangement: arrangementSchema.default(defaultArrangement),
-    score: keptScoreSchema.default(null),
-  })
-  .superRefine((show, context) => {
-    const known = new Set(Object.keys(show.designs));
-    const check = (name: string | null, path: (string | number)[]): void => {
-      if (name !== null && !known.has(name))
-        context.addIssue({ code: "custom", path, message: "must name a design of this show" });
-    };
-    for (const [index, name] of show.order.entries()) check(name, ["order", index]);
-    for (const key of ["open", "left", "right"] as const) check(show[key], [key]);
-    if (new Set(show.order).size !== known.size) {
-      context.addIssue({ code: "custom", path: ["order"], message: "must list every design once" });
-    }
-  });
+const LONGEST_NAME = 200;
+
+const parts = z.strictObject({
+  format: z.literal("coilwright-show"),
+  version: z.literal(1),
+  name: z.string().max(LONGEST_NAME).optional(),
+  designs,
+  order: z.array(id).min(1).max(MOST_DESIGNS),
+  open: id,
+  left: id,
+  right: id.nullable(),
+  spacing: z.number().positive("must be above zero").default(DEFAULT_SPACING),
+  phase: z.enum(["in phase", "opposed"]).default("in phase"),
+  lineUp: z
+    .strictObject({
+      candidates: z
+        .array(z.strictObject({ id, name: z.string().max(100), topLoad: topLoadSchema, shown: z.boolean() }))
+        .max(MOST_CANDIDATES),
+    })
+    .default({ candidates: [] }),
+  lanes: lanesSchema.default([]),
+  arrangement: arrangementSchema.default(defaultArrangement),
+  score: keptScoreSchema.default(null),
+});
+
+type Parts = z.output<typeof parts>;
+
+function namesKnown(show: Parts, context: z.RefinementCtx): void {
+  const known = new Set(Object.keys(show.designs));
+  const check = (name: string | null, path: (string | number)[]): void => {
+    if (name !== null && !known.has(name))
+      context.addIssue({ code: "custom", path, message: "must name a design of this show" });
+  };
+  for (const [index, name] of show.order.entries()) check(name, ["order", index]);
+  for (const key of ["open", "left", "right"] as const) check(show[key], [key]);
+  if (new Set(show.order).size !== known.size) {
+    context.addIssue({ code: "custom", path: ["order"], message: "must list every design once" });
+  }
+}
+
+/** A show of the time before it had a name was called after its left design. */
+function named({ format, version, name, ...rest }: Parts): Show {
+  return { format, version, name: name ?? rest.designs[rest.left].title, ...rest };
+}
 
 const SHOW: DocumentKind<Show> = {
   format: "coilwright-show",
   version: 1,
-  schema: showSchema,
+  schema: parts.superRefine(namesKnown).transform(named),
   migrations: {},
+};
+
+/** A show as it travels: with the bytes of its score, where they were at hand. */
+interface TravellingShow {
+  show: Show;
+  scoreFile: ScoreFile | null;
+}
+
+const TRAVELLING_SHOW: DocumentKind<TravellingShow> = {
+  ...SHOW,
+  schema: parts
+    .extend({ scoreFile: scoreFileSchema.optional() })
+    .superRefine(namesKnown)
+    .superRefine(({ score, scoreFile }, context) => {
+      if (scoreFile && !score)
+        context.addIssue({
+          code: "custom",
+          path: ["score"],
+          message: "must name the score whose bytes are in scoreFile",
+        });
+    })
+    .transform(({ scoreFile = null, ...show }) => ({ show: named(show), scoreFile })),
 };
 
 export type ParsedShow = { ok: true; show: Show } | Refusal;
@@ -112,9 +144,20 @@ export function parseShow(source: unknown): ParsedShow {
   return reading.ok ? { ok: true, show: reading.value } : reading;
 }
 
-/** The text of a show's file. */
-export function serialiseShow(show: Show): string {
-  return `${JSON.stringify(show, null, 2)}\n`;
+/**
+ * A show that was exported, from the text of its file or from JSON data.
+ * @returns the show and the packed bytes of its score, or the faults with path and reason; never throws
+ */
+export function parseTravellingShow(source: unknown): ({ ok: true } & TravellingShow) | Refusal {
+  const json = typeof source === "string" ? readJson(source) : { ok: true as const, json: source };
+  if (!json.ok) return json;
+  const reading = readDocument(TRAVELLING_SHOW, json.json);
+  return reading.ok ? { ok: true, ...reading.value } : reading;
+}
+
+/** The text of a show's file, with the bytes of its score where they are given. */
+export function serialiseShow(show: Show, scoreFile?: ScoreFile): string {
+  return `${JSON.stringify({ ...show, scoreFile }, null, 2)}\n`;
 }
 
 /** A show of one design. */
@@ -122,6 +165,7 @@ export function showOf(designId: string, design: Design): Show {
   return {
     format: "coilwright-show",
     version: 1,
+    name: design.title,
     designs: { [designId]: design },
     order: [designId],
     open: designId,

@@ -34,7 +34,8 @@ function listed(outcome: Outcome): object {
 }
 
 function documentOf(outcomes: Outcome[], single: boolean): string {
-  if (!single) return `${JSON.stringify(outcomes.map(listed), null, 2)}\n`;
+  // a show is a list of its coils, even where it has one
+  if (!single || "coil" in outcomes[0]) return `${JSON.stringify(outcomes.map(listed), null, 2)}\n`;
   return "evaluation" in outcomes[0] ? `${JSON.stringify(outcomes[0].evaluation, null, 2)}\n` : "";
 }
 

@@ -1,12 +1,12 @@
-import { type ParsedDesign, parseDesign } from "../design/design";
-import { MOST_DOCUMENT_BYTES } from "../design/fileLimits";
+import type { Coil } from "../calc/music/lane";
+import type { Design } from "../design/design";
 import { evaluate } from "../evaluation/evaluate";
-import type { Evaluation } from "../evaluation/evaluation";
 import { findingMessage } from "../evaluation/findingMessage";
 import type { Outcome, PrintedEvaluation } from "./outcome";
-import { readInput } from "./readInput";
+import { coilsOf, readDocument } from "./readDocument";
 
-function printed(evaluation: Evaluation): PrintedEvaluation {
+function printed(design: Design): PrintedEvaluation {
+  const evaluation = evaluate(design);
   const findings = evaluation.findings.map((finding) => ({
     ...finding,
     message: findingMessage(finding, "metric"),
@@ -14,20 +14,19 @@ function printed(evaluation: Evaluation): PrintedEvaluation {
   return { ...evaluation, findings };
 }
 
-/** A design from a file, or why it is none. */
-export function readDesign(file: string): ParsedDesign {
-  const read = readInput(file, MOST_DOCUMENT_BYTES);
-  if (!read.ok) return { ok: false, kind: "not-json", faults: [{ path: "", message: read.message }] };
-  return parseDesign(read.bytes.toString("utf8"));
+function outcomesOf(file: string): Outcome[] {
+  const read = readDocument(file);
+  if (read.kind === "refused") return [{ file, faults: read.faults }];
+  if (read.kind === "design") return [{ file, evaluation: printed(read.design) }];
+  const coils = Object.entries(coilsOf(read.show)) as [Coil, Design][];
+  return coils.map(([coil, design]) => ({ file, coil, evaluation: printed(design) }));
 }
 
-/** Reads and evaluates one file; whatever happens, it returns. */
-export function evaluateFile(file: string): Outcome {
+/** Reads and evaluates one file, of a show left before right; whatever happens, it returns. */
+export function evaluateFile(file: string): Outcome[] {
   try {
-    const read = readDesign(file);
-    if (!read.ok) return { file, faults: read.faults };
-    return { file, evaluation: printed(evaluate(read.design)) };
+    return outcomesOf(file);
   } catch (error) {
-    return { file, failure: error instanceof Error ? (error.stack ?? error.message) : String(error) };
+    return [{ file, failure: error instanceof Error ? (error.stack ?? error.message) : String(error) }];
   }
 }

@@ -9,7 +9,12 @@ export function serveFiles(): void {
 }
 
 /** Lets one thread work through what is left of the list. */
-function workThrough(program: URL, next: () => number, files: string[], outcomes: Outcome[]): Promise<void> {
+function workThrough(
+  program: URL,
+  next: () => number,
+  files: string[],
+  outcomes: Outcome[][],
+): Promise<void> {
   return new Promise((done, fail) => {
     const thread = new Worker(program);
     let current = -1;
@@ -18,8 +23,8 @@ function workThrough(program: URL, next: () => number, files: string[], outcomes
       if (current < files.length) thread.postMessage(files[current]);
       else thread.terminate().then(() => done(), fail);
     }
-    thread.on("message", (outcome: Outcome) => {
-      outcomes[current] = outcome;
+    thread.on("message", (ofFile: Outcome[]) => {
+      outcomes[current] = ofFile;
       proceed();
     });
     thread.on("error", fail);
@@ -32,11 +37,11 @@ function workThrough(program: URL, next: () => number, files: string[], outcomes
  * @param program the bundled door, which serves files when it is started as a thread
  */
 export async function evaluateFiles(files: string[], program: URL): Promise<Outcome[]> {
-  if (files.length === 1) return [evaluateFile(files[0])];
-  const outcomes: Outcome[] = new Array(files.length);
+  if (files.length === 1) return evaluateFile(files[0]);
+  const outcomes: Outcome[][] = new Array(files.length);
   let taken = 0;
   const threads = Math.min(availableParallelism(), files.length);
   const work = () => workThrough(program, () => taken++, files, outcomes);
   await Promise.all(Array.from({ length: threads }, work));
-  return outcomes;
+  return outcomes.flat();
 }

@@ -3,10 +3,10 @@ import { isMainThread } from "node:worker_threads";
 import { type Answer, evaluateCommand } from "./evaluateCommand";
 import { serveFiles } from "./evaluateFiles";
 import { asksForNetlist, netlistCommand } from "./netlistCommand";
-import { scheduleCommand } from "./scheduleCommand";
+import { asksForShow, scheduleCommand, scheduleShow } from "./scheduleCommand";
 
 async function answerTo(command: string | undefined, given: string[]): Promise<Answer> {
-  if (command === "schedule") return scheduleCommand(given);
+  if (command === "schedule") return asksForShow(given) ? scheduleShow(given[0]) : scheduleCommand(given);
   if (asksForNetlist(given)) return netlistCommand(given);
   return evaluateCommand(given, new URL(import.meta.url));
 }

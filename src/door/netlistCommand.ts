@@ -4,7 +4,7 @@ import { findingMessage } from "../evaluation/findingMessage";
 import { burstNetlistOf, responseNetlistOf } from "../evaluation/netlist";
 import { isFolder } from "./arguments";
 import { type Answer, oneLine } from "./evaluateCommand";
-import { readDesign } from "./evaluateFile";
+import { readDocument } from "./readDocument";
 
 const USAGE = "Usage: npm run --silent evaluate -- --netlist response|burst [--loaded] design.json";
 
@@ -61,8 +61,12 @@ export function netlistCommand(given: string[]): Answer {
   const asked = readNetlistArguments(given);
   if (!asked.ok) return refused(asked.message);
   const { file, kind, loaded } = asked;
-  const read = readDesign(file);
-  if (!read.ok) return refused(...read.faults.map(({ message }) => `${file}: ${message}`));
+  const read = readDocument(file);
+  if (read.kind === "refused") return refused(...read.faults.map(({ message }) => `${file}: ${message}`));
+  if (read.kind === "show")
+    return refused(
+      `${file}: a netlist is written of one design, and this is a show: export the design alone.`,
+    );
   const netlist = kind === "burst" ? burstNetlistOf(read.design) : responseNetlistOf(read.design, loaded);
   if (!netlist) return unsolved(file, read.design);
   return {

@@ -1,3 +1,4 @@
+import type { Coil } from "../calc/music/lane";
 import type { Fault } from "../design/document";
 import type { Evaluation } from "../evaluation/evaluation";
 import type { Finding } from "../evaluation/finding";
@@ -7,8 +8,8 @@ export type PrintedEvaluation = Omit<Evaluation, "findings"> & {
   findings: (Finding & { message: string })[];
 };
 
-/** What became of one file. */
+/** What became of one file, or of one coil of a show's file. */
 export type Outcome =
-  | { file: string; evaluation: PrintedEvaluation }
+  | { file: string; coil?: Coil; evaluation: PrintedEvaluation }
   | { file: string; faults: Fault[] }
   | { file: string; failure: string };

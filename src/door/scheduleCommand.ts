@@ -3,17 +3,17 @@ import type { Coil } from "../calc/music/lane";
 import { type MidiReading, midiScore } from "../calc/music/midiScore";
 import { type Gates, scheduleCsv } from "../calc/music/scheduleCsv";
 import { type ScheduleSummary, scheduleSummary } from "../calc/music/scheduleSummary";
-import type { Score } from "../calc/music/score";
 import { defaultArrangement } from "../design/arrangement";
-import type { Design } from "../design/design";
 import { MOST_SCORE_BYTES } from "../design/fileLimits";
-import { playCoil } from "../evaluation/playedCoil";
+import { unpackScore } from "../design/scoreFile";
+import type { Show } from "../design/show";
+import { type ArrangedScore, playCoil } from "../evaluation/playedCoil";
 import { scoreFindingMessage } from "../evaluation/scoreFindings";
 import { type Answer, oneLine } from "./evaluateCommand";
-import { readDesign } from "./evaluateFile";
+import { type CoilDesigns, coilsOf, readDocument } from "./readDocument";
 import { readInput } from "./readInput";
 
-const USAGE = "Usage: npm run --silent schedule -- score.mid left.json [right.json]";
+const USAGE = "Usage: npm run --silent schedule -- score.mid left.json [right.json] | show.json";
 
 const CAUTION =
   "caution: the limits in the gate are computed, not measured. Keep the hardware's own limiter and a dead-man switch in the line, and follow local codes and licensed practice";
@@ -41,16 +41,15 @@ function summaryLines(coil: Coil, summary: ScheduleSummary): string[] {
   return [counts, ...summary.reasons.map(({ reason, notes }) => `${coil}: ${reason}: ${notes} notes`)];
 }
 
-function scheduled(score: Score, designs: Partial<Record<Coil, Design>>): Answer {
-  const lanes = firstLanes(score, designs.right !== undefined);
-  const complaints = [...score.reports];
-  const silent = lanes.filter((lane) => lane.coil === "none").length;
-  if (silent > 0) complaints.push(`${silent} parts are not played: percussion, or without notes`);
+function scheduled(arranged: ArrangedScore, designs: CoilDesigns): Answer {
+  const complaints = [...arranged.score.reports];
+  const silent = arranged.lanes.filter((lane) => lane.coil === "none").length;
+  if (silent > 0) complaints.push(`${silent} parts go to no coil and are not played`);
   const gates: Gates = {};
   for (const coil of ["left", "right"] as const) {
     const design = designs[coil];
     if (!design) continue;
-    const played = playCoil({ score, lanes, arrangement: defaultArrangement }, coil, design);
+    const played = playCoil(arranged, coil, design);
     if (!played) continue;
     complaints.push(...summaryLines(coil, scheduleSummary(played.schedule)));
     complaints.push(
@@ -69,11 +68,39 @@ export function scheduleCommand(given: string[]): Answer {
   const [scoreFile, ...designFiles] = given;
   const reading = readScore(scoreFile);
   if (!reading.ok) return refused(`${scoreFile}: ${reading.message}`);
-  const designs: Partial<Record<Coil, Design>> = {};
+  const designs: CoilDesigns = {};
   for (const [index, file] of designFiles.entries()) {
-    const read = readDesign(file);
-    if (!read.ok) return refused(...read.faults.map((fault) => `${file}: ${fault.message}`));
+    const read = readDocument(file);
+    if (read.kind === "refused") return refused(...read.faults.map((fault) => `${file}: ${fault.message}`));
+    if (read.kind === "show")
+      return refused(`${file}: this is a show, which brings its own score: name it alone. ${USAGE}`);
     designs[index === 0 ? "left" : "right"] = read.design;
   }
-  return scheduled(reading.score, designs);
+  const { score } = reading;
+  const lanes = firstLanes(score, designs.right !== undefined);
+  return scheduled({ score, lanes, arrangement: defaultArrangement }, designs);
+}
+
+/** The gate schedule of a show with its own score, lanes and limits, printed as with separate files. */
+export async function scheduleShow(file: string): Promise<Answer> {
+  const read = readDocument(file);
+  if (read.kind === "refused") return refused(...read.faults.map((fault) => `${file}: ${fault.message}`));
+  if (read.kind === "design") return refused(`${file}: this is a design, and no score is named. ${USAGE}`);
+  const { show, scoreFile } = read;
+  if (!scoreFile) return refused(`${file}: ${withoutScore(show)}`);
+  const unpacked = await unpackScore(scoreFile);
+  const reading = unpacked.ok ? midiScore(unpacked.bytes) : unpacked;
+  if (!reading.ok) return refused(`${file}: ${reading.message}`);
+  const { lanes, arrangement } = show;
+  return scheduled({ score: reading.score, lanes, arrangement }, coilsOf(show));
+}
+
+function withoutScore({ score }: Show): string {
+  if (!score) return "this show has no score: open one in the workbench and export the show again.";
+  return `the score “${score.fileName}” is named and its bytes are not enclosed: open it in the workbench and export the show again.`;
+}
+
+/** Whether the arguments ask for a show instead of a score and its designs. */
+export function asksForShow(given: string[]): boolean {
+  return given.length === 1 && /\.json$/i.test(given[0]);
 }

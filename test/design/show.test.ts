@@ -22,6 +22,11 @@ describe("a show", () => {
     expect([lanes, arrangement, score]).toEqual([[], defaultArrangement, null]);
   });
 
+  it("written before shows had names is called after its left design", () => {
+    const { name: _name, ...older } = exampleShow();
+    expect(parseShow(older)).toEqual({ ok: true, show: { ...exampleShow(), name: pierHallLeft.title } });
+  });
+
   it("written before spacing, phase and line-up were kept opens with their defaults", () => {
     const { spacing: _spacing, phase: _phase, lineUp: _lineUp, ...older } = exampleShow();
     expect(parseShow(older)).toMatchObject({

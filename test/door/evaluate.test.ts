@@ -4,7 +4,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { serialiseDesign } from "../../src/design/design";
-import { pierHallLeft, pierHallRight } from "../../src/design/examples";
+import { exampleShow, pierHallLeft, pierHallRight } from "../../src/design/examples";
+import { serialiseShow } from "../../src/design/show";
 
 const DOOR = join(import.meta.dirname, "..", "..", ".scripts", "door.mjs");
 
@@ -30,6 +31,7 @@ beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), "door-"));
   write("left.json", serialiseDesign(pierHallLeft));
   write("right.json", serialiseDesign(pierHallRight));
+  write("show.json", serialiseShow(exampleShow()));
   write("half.json", "{");
   write("strange.json", JSON.stringify({ ...pierHallLeft, ...Object.fromEntries(strangeKeys) }));
   writeFileSync(join(folder, "long.json"), Buffer.alloc(33 * 2 ** 20));
@@ -72,6 +74,16 @@ describe("the headless door", () => {
   it("gives in a list what each design gives alone", () => {
     const [listed] = JSON.parse(call("left.json", "right.json").output);
     expect(listed.evaluation).toEqual(JSON.parse(call("left.json").output));
+  });
+
+  it("prints of a show what it prints of its two designs, left then right", () => {
+    const { exitCode, output, complaints } = call("show.json");
+    const designs: { evaluation: object }[] = JSON.parse(call("left.json", "right.json").output);
+    expect({ exitCode, complaints }).toEqual({ exitCode: 0, complaints: [] });
+    expect(JSON.parse(output)).toEqual([
+      { file: "show.json", coil: "left", evaluation: designs[0].evaluation },
+      { file: "show.json", coil: "right", evaluation: designs[1].evaluation },
+    ]);
   });
 
   it("takes a folder's designs by the order of their names", () => {

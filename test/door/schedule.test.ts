@@ -4,9 +4,13 @@ import { join } from "node:path";
 import fc from "fast-check";
 import { writeMidi } from "midi-file";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { firstLanes } from "../../src/calc/music/firstLanes";
+import { midiScore } from "../../src/calc/music/midiScore";
 import { serialiseDesign } from "../../src/design/design";
-import { pierHallLeft, pierHallRight } from "../../src/design/examples";
-import { scheduleCommand } from "../../src/door/scheduleCommand";
+import { exampleShow, pierHallLeft, pierHallRight } from "../../src/design/examples";
+import { packScore } from "../../src/design/scoreFile";
+import { serialiseShow } from "../../src/design/show";
+import { scheduleCommand, scheduleShow } from "../../src/door/scheduleCommand";
 
 let folder: string;
 
@@ -43,6 +47,53 @@ describe("the schedule door", () => {
     const times = rows.map((row) => Number(row.split(",")[0]));
     expect(times).toEqual([...times].sort((a, b) => a - b));
     expect(new Set(rows.map((row) => row.split(",")[1]))).toEqual(new Set(["left", "right"]));
+  });
+
+  describe("given a show", () => {
+    const duet = { fileName: "score.mid", bytesKey: "duet" };
+    const lanesOf = (bytes: Uint8Array) => {
+      const reading = midiScore(bytes);
+      if (!reading.ok) throw new Error(reading.message);
+      return firstLanes(reading.score, true);
+    };
+
+    it("prints its own score as with separate files", async () => {
+      const show = { ...exampleShow(), score: duet, lanes: lanesOf(score(0, 1)) };
+      const scoreFile = await packScore(Uint8Array.from(score(0, 1)));
+      writeFileSync(at("show.json"), serialiseShow(show, scoreFile));
+      expect(await scheduleShow(at("show.json"))).toEqual(
+        scheduleCommand([at("score.mid"), at("left.json"), at("right.json")]),
+      );
+      const quiet = show.lanes.map((lane) => ({ ...lane, level: 0.5, coil: "left" as const }));
+      writeFileSync(at("show.json"), serialiseShow({ ...show, lanes: quiet }, scoreFile));
+      const changed = await scheduleShow(at("show.json"));
+      expect(changed.exitCode).toBe(0);
+      expect(changed.output).not.toContain("right");
+    });
+
+    it("refuses one without its score, and a design, with one line", async () => {
+      writeFileSync(at("bare.json"), serialiseShow(exampleShow()));
+      writeFileSync(at("named.json"), serialiseShow({ ...exampleShow(), score: duet }));
+      const damaged = { ...(await packScore(Uint8Array.from(score(0)))), length: 9 };
+      writeFileSync(at("damaged.json"), serialiseShow({ ...exampleShow(), score: duet }, damaged));
+      for (const [name, said] of [
+        ["bare.json", "this show has no score"],
+        ["named.json", "“score.mid” is named and its bytes are not enclosed"],
+        ["damaged.json", "unpacks to more than its 9 bytes"],
+        ["left.json", "this is a design, and no score is named"],
+        ["half.json", "This is not JSON"],
+      ]) {
+        const { exitCode, output, complaints } = await scheduleShow(at(name));
+        expect({ exitCode, output, lines: complaints.length }).toEqual({ exitCode: 2, output: "", lines: 1 });
+        expect(complaints[0]).toContain(said);
+      }
+    });
+
+    it("is refused beside a score", () => {
+      const { exitCode, complaints } = scheduleCommand([at("score.mid"), at("show.json")]);
+      expect(exitCode).toBe(2);
+      expect(complaints[0]).toContain("name it alone");
+    });
   });
 
   it("calls a single design left", () => {
