@@ -1,9 +1,10 @@
 import { Button } from "../ui/Button";
 import { severityWord } from "../ui/FindingList";
+import { FollowedProgress } from "../ui/FollowedProgress";
 import { Icon } from "../ui/Icon";
 import { useSession } from "../workbench/hooks";
 import type { WayOut } from "../workbench/notice";
-import { workbench } from "../workbench/session";
+import { evaluator, workbench } from "../workbench/session";
 import { saveKept } from "./files";
 import styles from "./Notices.module.css";
 
@@ -15,6 +16,9 @@ const words: Record<WayOut, string> = {
   "keep this": "Keep this one",
   "save again": "Save again",
   "export what is kept": "Export what is kept",
+  "take back the last change": "Take back the last change",
+  "wait longer": "Wait longer",
+  "compute again": "Compute again",
 };
 
 function takeWayOut(noticeId: string, way: WayOut) {
@@ -27,6 +31,13 @@ export function Notices() {
   const notices = useSession((session) => session.notices);
   return (
     <div aria-live="polite">
+      <div className={styles.progress}>
+        <FollowedProgress
+          store={evaluator.progress}
+          label="Evaluation of the design"
+          onCancel={evaluator.cancel}
+        />
+      </div>
       {notices.map((notice) => (
         <div key={notice.id} className={`${styles.notice} ${styles[notice.severity]}`}>
           <Icon name={notice.severity} />

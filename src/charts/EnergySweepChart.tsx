@@ -1,5 +1,6 @@
 import { BESIDE_BEST, type EnergySweep } from "../evaluation/energySweep";
 import { Button } from "../ui/Button";
+import { FollowedProgress } from "../ui/FollowedProgress";
 import type { Dimension } from "../units/dimension";
 import { formatQuantity } from "../units/format";
 import { useDesign, useEnergySweep, useUnitSystem } from "../workbench/hooks";
@@ -150,21 +151,23 @@ function BestTap({ sweep }: { sweep: EnergySweep }) {
 
 /** How far the sweep is, what stopped it, or what came of it. */
 function SweepStatus() {
-  const { sweep, swept, stale, progress, message } = useEnergySweep((state) => state);
-  if (progress !== null)
+  const { sweep, swept, stale, sweeping } = useEnergySweep((state) => state);
+  if (sweeping)
     return (
       <div className={styles.status}>
-        <span>Sweeping bursts …</span>
-        <progress aria-label="Sweep of bursts under way" value={progress} />
-        <Button onClick={energySweeps.cancel}>Cancel</Button>
+        <FollowedProgress
+          store={energySweeps.progress}
+          label="Sweep of bursts"
+          onCancel={energySweeps.cancel}
+        >
+          <span>Sweeping bursts …</span>
+        </FollowedProgress>
       </div>
     );
-  if (message || !swept || stale)
+  if (!swept || stale)
     return (
       <div className={styles.status} role="status">
-        <span>
-          {message || (swept ? "These curves are older than the design." : "Nothing is swept yet.")}
-        </span>
+        <span>{swept ? "These curves are older than the design." : "Nothing is swept yet."}</span>
         <Button onClick={energySweeps.again}>Compute again</Button>
       </div>
     );

@@ -1,7 +1,14 @@
+import { Button } from "../ui/Button";
+import { FollowedProgress } from "../ui/FollowedProgress";
 import { formatQuantity } from "../units/format";
+import {
+  type FollowedSweep,
+  type SweepPoint,
+  tuningBatch,
+  useTuningSweep,
+} from "../workbench/background/tuningSweeps";
 import { useDesign, useUnitSystem } from "../workbench/hooks";
 import { SWEEPS, type SweepName } from "../workbench/sweepVariables";
-import { type SweepPoint, useTuningSweep } from "../workbench/tuningSweeps";
 import { type Domain, roundedDomain } from "./axis";
 import { Chart } from "./Chart";
 import styles from "./Chart.module.css";
@@ -38,18 +45,57 @@ function domainOf(curves: readonly Curve[]): Domain {
   return roundedDomain({ from: Math.min(...values), to: Math.max(...values) }, Y_TICKS);
 }
 
-function markersOf(present: number | null): Marker[] {
-  return present === null ? [] : [{ id: "present", label: "Present value", colour: "--live", x: present }];
+function markersOf(present: number): Marker[] {
+  return [{ id: "present", label: "Present value", colour: "--live", x: present }];
+}
+
+/** How far the sweep is, or what it left out. */
+function SweepStatus({ name, sweep, givenUp, giveUp, again }: FollowedSweep & { name: SweepName }) {
+  const { label } = SWEEPS[name];
+  const failed = sweep?.failed ?? 0;
+  return (
+    <>
+      <FollowedProgress
+        store={tuningBatch.progress}
+        label={`Tuning against the ${label}`}
+        onCancel={giveUp}
+      />
+      {(givenUp || failed > 0) && (
+        <p className={styles.none} role="status">
+          {givenUp
+            ? "The sweep was given up; curves shown are older than the design. "
+            : `${failed} ${failed === 1 ? "place" : "places"} of the sweep could not be computed and ${failed === 1 ? "is" : "are"} left out. `}
+          <Button onClick={again}>Compute again</Button>
+        </p>
+      )}
+    </>
+  );
 }
 
 /** Resonances, poles and coupling against a part of the design other than the tap. */
 export function SweepChart({ name }: { name: SweepName }) {
   const design = useDesign((each) => each);
-  const points = useTuningSweep(design, name);
-  const system = useUnitSystem();
-  const { label, dimension, present } = SWEEPS[name];
-  const value = present(design);
+  const followed = useTuningSweep(design, name);
+  const value = SWEEPS[name].present(design);
   if (value === null) return <p className={styles.none}>This design has no toroid to change.</p>;
+  return (
+    <>
+      <SweepStatus name={name} {...followed} />
+      <SweptCurves name={name} points={followed.sweep?.points ?? null} value={value} />
+    </>
+  );
+}
+
+interface SweptCurvesProps {
+  name: SweepName;
+  points: readonly SweepPoint[] | null;
+  /** present value of what is swept */
+  value: number;
+}
+
+function SweptCurves({ name, points, value }: SweptCurvesProps) {
+  const system = useUnitSystem();
+  const { label, dimension } = SWEEPS[name];
   if (!points) return <p className={styles.none}>Computing the tuning against the {label} …</p>;
   if (points.length < 2)
     return <p className={styles.none}>The tuning cannot be drawn while the coil has no solution.</p>;

@@ -2,8 +2,10 @@
 import type { StoreApi } from "zustand/vanilla";
 import type { BankResult, TankResult } from "../evaluation/driveResults";
 import { NO_STRESS } from "../evaluation/stages/tankStress";
-import { burstKey } from "./energySweeping";
-import type { Evaluator, EvaluatorReply } from "./evaluator";
+import { burstKey } from "./background/energySweepJob";
+import type { Evaluator, EvaluatorReply } from "./background/evaluator";
+import { lastEditOf, type Trouble, troubleNotice } from "./background/trouble";
+import { failedEvaluation } from "./failedEvaluation";
 import { withNotice, withoutNotice } from "./notice";
 import { openDesignOf } from "./showEdits";
 import { EMPTY_EVALUATION, type WorkbenchState } from "./workbenchState";
@@ -35,18 +37,14 @@ function afterDrive(state: WorkbenchState, reply: Extract<EvaluatorReply, { grou
 
 /** The old figures would belong to another design than the one on screen, so they go. */
 function afterFailure(state: WorkbenchState, reply: Extract<EvaluatorReply, { group: "failure" }>): Changes {
-  const notices = withNotice(state.notices, {
-    id: FAILURE,
-    severity: "error",
-    sentence: reply.sentence,
-    details: [],
-    waysOut: ["dismiss"],
-  });
-  if (reply.revision !== state.revision) return { notices };
-  const revision = reply.revision;
+  const { revision, trouble } = reply;
+  const current = revision === state.revision;
+  const told = troubleNotice({ ...trouble, lastEdit: current ? lastEditOf(state) : null }, FAILURE);
+  const notices = withNotice(state.notices, told);
+  if (!current) return { notices };
   return {
     notices,
-    evaluation: EMPTY_EVALUATION,
+    evaluation: failedEvaluation(state),
     fieldRevision: revision,
     driveRevision: revision,
     evaluating: false,
@@ -86,7 +84,20 @@ export function connectEvaluator(store: StoreApi<WorkbenchState>, evaluator: Eva
     const state = store.getState();
     evaluator.request(state.revision, openDesignOf(state.history.present), knownTap(state));
   };
-  const endListening = evaluator.listen((reply) => store.setState((state) => afterReply(state, reply)));
+  /** The same design once more, under a revision of its own, because that of the failure has its answer. */
+  const again = (trouble: Trouble) => {
+    trouble.resume();
+    store.setState(({ revision }) => ({ revision: revision + 1, evaluating: true }));
+    request();
+  };
+  const repeatable = (reply: EvaluatorReply): EvaluatorReply => {
+    if (reply.group !== "failure") return reply;
+    const { trouble } = reply;
+    return { ...reply, trouble: { ...trouble, again: () => again(trouble) } };
+  };
+  const endListening = evaluator.listen((reply) =>
+    store.setState((state) => afterReply(state, repeatable(reply))),
+  );
   const endFollowing = store.subscribe((state, before) => {
     const changes = afterChange(state, before);
     if (!changes) return;

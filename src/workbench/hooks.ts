@@ -6,7 +6,7 @@ import type { Design } from "../design/design";
 import type { Show } from "../design/show";
 import type { Evaluation } from "../evaluation/evaluation";
 import type { UnitSystem } from "../units/unitSystem";
-import type { EnergyState } from "./energySession";
+import type { EnergyState } from "./background/energySession";
 import { usePreferences } from "./preferences";
 import { energySweeps, session } from "./session";
 import { type SessionView, sessionView } from "./sessionView";

@@ -14,7 +14,13 @@ export type WayOut =
   /** try again to save */
   | "save again"
   /** give out the stored text as a file, see `keptFile` */
-  | "export what is kept";
+  | "export what is kept"
+  /** undo the last edit, because something could not be computed after it */
+  | "take back the last change"
+  /** compute again, with more patience */
+  | "wait longer"
+  /** compute again what stopped */
+  | "compute again";
 
 export interface Notice {
   /** one notice of an id at a time */
@@ -24,6 +30,8 @@ export interface Notice {
   /** more lines, as one a fault */
   details: readonly string[];
   waysOut: readonly WayOut[];
+  /** what a way out does besides taking the notice away, where that is the business of who told it */
+  acts?: Partial<Record<WayOut, () => void>>;
 }
 
 /** The list with a notice added; one of the same id is replaced. */

@@ -1,37 +1,22 @@
 /** The session of this page. */
-
-import { directEvaluator } from "./directEvaluator";
-import { newEnergySweeps } from "./energySession";
-import type { Evaluator } from "./evaluator";
+import { newEnergySweeps } from "./background/energySession";
+import { taskEvaluator } from "./background/taskEvaluator";
+import { startEnergySweep, startEvaluation } from "./background/workers";
 import { browserStorage } from "./keeping/browserStorage";
 import { watchPage } from "./keeping/page";
 import { createWorkbench } from "./store";
-import { workerEvaluator } from "./workerEvaluator";
 
-function startWorker(): Worker {
-  return new Worker(new URL("./evaluation.worker.ts", import.meta.url), { type: "module" });
-}
-
-/** An evaluator of its own for one user; where there are no workers the evaluation runs in place. */
-export function pageEvaluator(): Evaluator {
-  return typeof Worker === "undefined" ? directEvaluator() : workerEvaluator(startWorker);
-}
+/** The evaluation of the open design. */
+export const evaluator = taskEvaluator(startEvaluation);
 
 export const session = createWorkbench({
-  evaluator: pageEvaluator(),
+  evaluator,
   storage: browserStorage(),
   now: () => new Date(),
   newId: () => crypto.randomUUID(),
 });
 
-function startEnergyWorker(): Worker {
-  return new Worker(new URL("./energySweep.worker.ts", import.meta.url), { type: "module" });
-}
-
-export const energySweeps = newEnergySweeps(
-  session.store,
-  typeof Worker === "undefined" ? null : startEnergyWorker,
-);
+export const energySweeps = newEnergySweeps(session.store, startEnergySweep);
 
 if (typeof window !== "undefined") watchPage(session, window);
 

@@ -1,10 +1,10 @@
 /** The running session: one store, the actions on it, and what keeps it evaluated and saved. */
 import { createStore, type StoreApi } from "zustand/vanilla";
 import { parseShow } from "../design/show";
+import type { Evaluator } from "./background/evaluator";
 import { type Documents, newDocuments, type TextFile } from "./documents";
 import { type Editing, newEditing } from "./editing";
 import { connectEvaluator } from "./evaluating";
-import type { Evaluator } from "./evaluator";
 import { newHistory, recordStep } from "./history";
 import { type Keeper, newKeeper } from "./keeping/keeper";
 import { openKept } from "./keeping/opening";
@@ -62,10 +62,14 @@ function startAfresh(store: StoreApi<WorkbenchState>, keeper: Keeper, saving: Sa
   saving.saveNow();
 }
 
-function newKeeping(store: StoreApi<WorkbenchState>, keeper: Keeper | null, saving: Saving): Keeping {
+function newKeeping(
+  store: StoreApi<WorkbenchState>,
+  keeper: Keeper | null,
+  saving: Saving,
+  undo: () => void,
+): Keeping {
   const dismiss = (id: string) => store.setState(({ notices }) => ({ notices: withoutNotice(notices, id) }));
-  const ways: Record<WayOut, (kept: Keeper) => void> = {
-    dismiss: () => undefined,
+  const ways: Partial<Record<WayOut, (kept: Keeper) => void>> = {
     "start afresh": (kept) => startAfresh(store, kept, saving),
     "discard what is kept": (kept) => {
       kept.discardStored();
@@ -74,13 +78,15 @@ function newKeeping(store: StoreApi<WorkbenchState>, keeper: Keeper | null, savi
     "take the other": (kept) => takeOther(store, kept, saving),
     "keep this": (kept) => startAfresh(store, kept, saving),
     "save again": () => saving.saveNow(),
-    "export what is kept": () => undefined,
   };
   return {
     takeWayOut(noticeId, wayOut) {
       if (wayOut === "export what is kept") return;
+      const notice = store.getState().notices.find(({ id }) => id === noticeId);
       dismiss(noticeId);
-      if (keeper) ways[wayOut](keeper);
+      if (wayOut === "take back the last change") undo();
+      notice?.acts?.[wayOut]?.();
+      if (keeper) ways[wayOut]?.(keeper);
     },
     keptFile() {
       const text = keeper?.rawText() ?? null;
@@ -101,7 +107,7 @@ export function createWorkbench({ evaluator, storage, now, newId }: WorkbenchOpt
   const documents = newDocuments(editing, present, newId, () => store.getState().readOnly);
   return {
     store,
-    actions: { ...editing, ...documents, ...newKeeping(store, keeper, saving) },
+    actions: { ...editing, ...documents, ...newKeeping(store, keeper, saving, editing.undo) },
     flush: saving.flush,
     lookElsewhere: saving.lookElsewhere,
     close() {

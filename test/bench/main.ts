@@ -3,7 +3,7 @@ import { noteLimits } from "../../src/calc/music/noteLimits";
 import { pierHallLeft } from "../../src/design/examples";
 import { coilLoad } from "../../src/evaluation/burstCosts";
 import { evaluate, evaluateField } from "../../src/evaluation/evaluate";
-import { playScore } from "../../src/workbench/scoreScheduling";
+import { scoreJob } from "../../src/workbench/background/scoreJob";
 import { burstBenches } from "./bursts";
 import { type Bench, type Measured, measure, seeded, table } from "./harness";
 import { tenMinutes } from "./tenMinutes";
@@ -63,7 +63,7 @@ const BENCHES: Bench[] = [
   {
     name: "ten minutes of three voices for a pair: costs, schedules and all time lines",
     goal: 500,
-    run: () => playScore(tenMinutesAnew(), () => {}),
+    run: () => scoreJob(tenMinutesAnew(), { progress: () => undefined }),
   },
 ];
 

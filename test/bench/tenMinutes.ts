@@ -2,7 +2,7 @@
 import type { ScorePart } from "../../src/calc/music/score";
 import { defaultArrangement } from "../../src/design/arrangement";
 import { pierHallLeft, pierHallRight } from "../../src/design/examples";
-import type { ScoreRequest } from "../../src/workbench/scoreScheduling";
+import type { ScoreRequest } from "../../src/workbench/background/scoreJob";
 
 const DURATION = 600;
 const NOTE = 0.25;

@@ -23,22 +23,27 @@ describe("the tuning's choice of abscissa", () => {
     ["bank capacitance", "bank capacitance"],
     ["toroid's outer diameter", "outer diameter of the widest toroid"],
     ["spark length", "spark length"],
-  ])("draws resonances, poles and coupling against %s, with the present value marked", (value, label) => {
-    render(<Tuning />);
-    against(value);
-    expect(screen.getByRole("img", { name: `Tuning: resonance against ${label}` })).toBeInTheDocument();
-    expect(
-      screen.getByRole("img", { name: `Coupling: coupling of the circuit against ${label}` }),
-    ).toBeInTheDocument();
-    expect(screen.getAllByText("Present value")).toHaveLength(2);
-    expect(document.body.textContent).not.toMatch(/NaN|undefined|Infinity/);
-  });
+  ])(
+    "draws resonances, poles and coupling against %s, with the present value marked",
+    async (value, label) => {
+      render(<Tuning />);
+      against(value);
+      expect(
+        await screen.findByRole("img", { name: `Tuning: resonance against ${label}` }),
+      ).toBeInTheDocument();
+      expect(
+        screen.getByRole("img", { name: `Coupling: coupling of the circuit against ${label}` }),
+      ).toBeInTheDocument();
+      expect(screen.getAllByText("Present value")).toHaveLength(2);
+      expect(document.body.textContent).not.toMatch(/NaN|undefined|Infinity/);
+    },
+  );
 
-  it("says so where there is no toroid, and where the coil has no solution", () => {
+  it("says so where there is no toroid, and where the coil has no solution", async () => {
     act(() => workbench.setValue("secondary.windingLength", 0.1));
     render(<Tuning />);
     against("spark length");
-    expect(screen.getByText(/cannot be drawn/)).toBeInTheDocument();
+    expect(await screen.findByText(/cannot be drawn/)).toBeInTheDocument();
     act(() => workbench.setValue("topLoad.elements", []));
     against("toroid's outer diameter");
     expect(screen.getByText(/no toroid/)).toBeInTheDocument();
@@ -62,7 +67,7 @@ describe("the tap against the energy into the spark", () => {
   });
 
   it("shows that it computes, and draws energy and peak current for each on-time", () => {
-    expect(screen.getByRole("progressbar", { name: "Sweep of bursts under way" })).toBeInTheDocument();
+    expect(screen.getByText("Sweeping bursts …")).toBeInTheDocument();
     sweep();
     expect(screen.getByRole("img", { name: /^Energy into the spark: .* against tap/ })).toBeInTheDocument();
     expect(screen.getByRole("img", { name: /^Peak primary current: .* against tap/ })).toBeInTheDocument();
@@ -86,7 +91,7 @@ describe("the tap against the energy into the spark", () => {
     sweep();
     act(() => workbench.setValue("interrupter.onTime", 100e-6));
     expect(screen.getByRole("img", { name: /^Energy into the spark/ })).toBeInTheDocument();
-    fireEvent.click(screen.getByRole("button", { name: "Cancel" }));
+    act(energySweeps.cancel);
     sweep();
     expect(screen.getByText("These curves are older than the design.")).toBeInTheDocument();
     fireEvent.click(screen.getByRole("button", { name: "Compute again" }));

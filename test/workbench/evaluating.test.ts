@@ -1,12 +1,11 @@
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { fieldAt } from "../../src/design/fields";
 import { findingMessage } from "../../src/evaluation/findingMessage";
 import { NO_STRESS } from "../../src/evaluation/stages/tankStress";
-import type { EvaluationRequest, EvaluatorReply } from "../../src/workbench/evaluator";
+import type { EvaluatorReply } from "../../src/workbench/background/evaluator";
 import { finiteDrive, finiteField, isFiniteThroughout } from "../../src/workbench/finiteGroups";
-import { workerEvaluator } from "../../src/workbench/workerEvaluator";
-import { EMPTY_DRIVE, fieldWith, HandWorker, newBench } from "./fakes";
+import { EMPTY_DRIVE, fieldWith, newBench, troubleOf } from "./fakes";
 
 function fieldReply(revision: number): EvaluatorReply {
   return { group: "field", revision, field: fieldWith(revision) };
@@ -85,96 +84,61 @@ describe("the evaluation of a session", () => {
     expect(bench.state().evaluation.tank?.capacitance).toBe(3);
   });
 
-  it("that fails leaves no old figures, a sentence, and the next one clears it", () => {
+  it("that fails leaves no old figures, a finding and a notice, and the next one clears both", () => {
     const bench = newBench();
     bench.evaluator.tell(fieldReply(1));
-    bench.evaluator.tell({ group: "failure", revision: 1, sentence: "It could not be computed." });
+    bench.evaluator.tell({ group: "failure", revision: 1, trouble: troubleOf() });
     expect(bench.state()).toMatchObject({ evaluating: false, evaluation: { tank: null } });
-    expect(bench.state().notices[0].sentence).toBe("It could not be computed.");
+    expect(bench.state().evaluation.findings).toMatchObject([
+      { severity: "error", code: "evaluation-failed" },
+    ]);
+    expect(bench.state().notices[0].sentence).toMatch(/^The evaluation of the design came to no result\./);
     bench.actions.setValue("primary.tap", 5);
     bench.evaluator.tell(fieldReply(2));
     bench.evaluator.tell(driveReply(2));
-    expect(bench.state().notices).toEqual([]);
-  });
-});
-
-class EvaluationWorker extends HandWorker<EvaluationRequest> {
-  answer() {
-    const { revision } = this.posted[this.posted.length - 1];
-    this.emit("message", fieldReply(revision));
-    this.emit("message", driveReply(revision));
-  }
-}
-
-function newWorkers() {
-  const workers: EvaluationWorker[] = [];
-  const evaluator = workerEvaluator(() => {
-    const worker = new EvaluationWorker();
-    workers.push(worker);
-    return worker;
-  });
-  const replies: EvaluatorReply[] = [];
-  evaluator.listen((reply) => replies.push(reply));
-  const { design } = newBench().evaluator.requests[0];
-  return { workers, evaluator, replies, request: (revision: number) => evaluator.request(revision, design) };
-}
-
-describe("the evaluator over a worker", () => {
-  it("has one request in flight and one waiting, and the newest wins", () => {
-    const { workers, request } = newWorkers();
-    for (const revision of [1, 2, 3, 4]) request(revision);
-    expect(workers[0].posted.map(({ revision }) => revision)).toEqual([1]);
-    workers[0].answer();
-    expect(workers[0].posted.map(({ revision }) => revision)).toEqual([1, 4]);
-    workers[0].answer();
-    expect(workers[0].posted).toHaveLength(2);
+    expect(bench.state()).toMatchObject({ notices: [], evaluation: { findings: [] } });
   });
 
-  it("always ends at the newest request and never has two in flight, in any order of events", () => {
-    fc.assert(
-      fc.property(fc.array(fc.boolean(), { maxLength: 60 }), (events) => {
-        const { workers, request } = newWorkers();
-        const [worker] = workers;
-        let revision = 0;
-        let answers = 0;
-        const answerIfAsked = () => {
-          if (worker.posted.length === answers) return;
-          answers += 1;
-          worker.answer();
-        };
-        for (const isRequest of events) {
-          if (isRequest) request(++revision);
-          else answerIfAsked();
-          expect(worker.posted.length - answers).toBeLessThanOrEqual(1);
-        }
-        answerIfAsked();
-        answerIfAsked();
-        expect(worker.posted.at(-1)?.revision ?? 0).toBe(revision);
-        expect(worker.posted).toHaveLength(answers);
-      }),
+  it("that fails names the edit and its field, and takes it back when asked to", () => {
+    const bench = newBench();
+    bench.evaluator.tell(fieldReply(1));
+    bench.evaluator.tell(driveReply(1));
+    bench.actions.setValue("secondary.turns", 1e-30, "change turns");
+    const resume = vi.fn();
+    const trouble = troubleOf({ failure: "silent", resume });
+    bench.evaluator.tell({ group: "failure", revision: 2, trouble });
+    const [notice] = bench.state().notices;
+    expect(notice.sentence).toMatch(/gave no sign of life for 10 s.*“change turns”/);
+    const [finding] = bench.state().evaluation.findings;
+    expect(finding.where).toBe("secondary.turns");
+    expect(findingMessage(finding, "metric")).toMatch(
+      /^The design could not be evaluated, last with Turns changed/,
     );
+    bench.actions.takeWayOut(notice.id, "take back the last change");
+    expect(bench.open().secondary.turns).not.toBe(1e-30);
+    expect(resume).toHaveBeenCalled();
+    expect(bench.state().notices).toEqual([]);
+    expect(bench.evaluator.requests.at(-1)).toMatchObject({ revision: 3 });
   });
 
-  it("replaces a worker that dies, says so, and goes on with what waits", () => {
-    const { workers, request, replies } = newWorkers();
-    request(1);
-    request(2);
-    workers[0].emit("error");
-    expect(workers[0].terminated).toBe(true);
-    expect(replies).toMatchObject([{ group: "failure", revision: 1 }]);
-    expect(workers[1].posted.map(({ revision }) => revision)).toEqual([2]);
-    workers[0].emit("message", fieldReply(1));
-    expect(replies).toHaveLength(1);
+  it("that fails can be asked for again, and its result is then shown", () => {
+    const bench = newBench();
+    bench.evaluator.tell({ group: "failure", revision: 1, trouble: troubleOf({ failure: "died" }) });
+    const [notice] = bench.state().notices;
+    expect(notice.waysOut).toEqual(["compute again", "dismiss"]);
+    bench.actions.takeWayOut(notice.id, "compute again");
+    expect(bench.evaluator.requests.at(-1)).toMatchObject({ revision: 2 });
+    bench.evaluator.tell(fieldReply(2));
+    expect(bench.state().evaluation.tank?.capacitance).toBe(2);
   });
 
-  it("gives up on workers that die again and again", () => {
-    const { workers, request, replies } = newWorkers();
-    for (let revision = 1; revision < 10; revision++) {
-      request(revision);
-      workers[workers.length - 1].emit("error");
-    }
-    expect(workers).toHaveLength(3);
-    expect(replies.at(-1)).toMatchObject({ sentence: expect.stringContaining("reload") });
+  it("that fails of an earlier edit leaves the figures of the newer one", () => {
+    const bench = newBench();
+    bench.actions.setValue("primary.tap", 5);
+    bench.evaluator.tell(fieldReply(2));
+    bench.evaluator.tell({ group: "failure", revision: 1, trouble: troubleOf() });
+    expect(bench.state().evaluation.tank?.capacitance).toBe(2);
+    expect(bench.state().evaluating).toBe(true);
   });
 });
 

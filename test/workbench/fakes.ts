@@ -1,8 +1,11 @@
 import type { Design } from "../../src/design/design";
 import type { DriveEvaluation, FieldEvaluation } from "../../src/evaluation/evaluation";
-import type { EvaluationRequest, Evaluator, EvaluatorReply } from "../../src/workbench/evaluator";
+import type { EvaluationRequest } from "../../src/workbench/background/evaluationJob";
+import type { Evaluator, EvaluatorReply } from "../../src/workbench/background/evaluator";
+import type { Order } from "../../src/workbench/background/protocol";
+import type { WorkerLike } from "../../src/workbench/background/runner";
+import type { Trouble } from "../../src/workbench/background/trouble";
 import { createWorkbench } from "../../src/workbench/store";
-import type { WorkerLike } from "../../src/workbench/workerEvaluator";
 
 /** A storage in memory; `fail` is thrown by the next writes while it is set. */
 export class MemoryStorage implements Storage {
@@ -33,7 +36,7 @@ export class MemoryStorage implements Storage {
 
 /** An evaluator that notes what is asked and answers when the test says so. */
 export class HandEvaluator implements Evaluator {
-  readonly requests: EvaluationRequest[] = [];
+  readonly requests: (EvaluationRequest & { revision: number })[] = [];
   private listeners = new Set<(reply: EvaluatorReply) => void>();
   request(revision: number, design: Design, mostEnergyTap?: number | null) {
     this.requests.push({ revision, design, mostEnergyTap });
@@ -52,11 +55,14 @@ export class HandEvaluator implements Evaluator {
 
 /** A worker that notes what is posted and does what the test says. */
 export class HandWorker<Request> implements WorkerLike {
-  readonly posted: Request[] = [];
+  readonly orders: Order<Request>[] = [];
   terminated = false;
   private handlers: Record<string, ((event: unknown) => void)[]> = {};
+  get posted(): Request[] {
+    return this.orders.map(({ request }) => request);
+  }
   postMessage(message: unknown) {
-    this.posted.push(message as Request);
+    this.orders.push(message as Order<Request>);
   }
   addEventListener(type: string, handler: unknown) {
     this.handlers[type] = [...(this.handlers[type] ?? []), handler as (event: unknown) => void];
@@ -64,9 +70,37 @@ export class HandWorker<Request> implements WorkerLike {
   emit(type: string, data?: unknown) {
     for (const handler of this.handlers[type] ?? []) handler({ data });
   }
+  /** Answers the newest order. */
+  answer(reply: { progress: number } | { partial: unknown } | { result: unknown } | { failure: true }) {
+    this.emit("message", { id: this.orders[this.orders.length - 1].id, ...reply });
+  }
   terminate() {
     this.terminated = true;
   }
+}
+
+/** What starts hand workers, and those that were started. */
+export function newHands<Request>() {
+  const workers: HandWorker<Request>[] = [];
+  const start = () => {
+    const worker = new HandWorker<Request>();
+    workers.push(worker);
+    return worker;
+  };
+  return { workers, start, last: () => workers[workers.length - 1] };
+}
+
+/** Trouble as an evaluator tells it. */
+export function troubleOf(parts: Partial<Trouble> = {}): Trouble {
+  return {
+    what: "the evaluation of the design",
+    failure: "threw",
+    lastEdit: null,
+    stopped: false,
+    again: () => undefined,
+    resume: () => undefined,
+    ...parts,
+  };
 }
 
 /** A field reply whose tank's capacitance tells which one it is. */

@@ -1,4 +1,5 @@
 /** Every rule, each with its test; the findings of a design are what they say, in this order. */
+
 import {
   bankPeakCurrentOverRating,
   bankRmsCurrentOverRating,
@@ -17,6 +18,7 @@ import {
 import { audienceInReach, audienceNear, ceilingNear, wallNear } from "./clearance";
 import { closeToWinding, conductorsCross, primaryNotSolved, secondaryNotSolved } from "./conductorsCross";
 import { comparatorDisagrees, coreSaturates } from "./currentLimit";
+import { evaluationFailed } from "./evaluationFailed";
 import { aboveRange, belowRange } from "./fieldRange";
 import { primaryInsideFormer, tapPastEnd, tubeThickerThanPitch, wallThickerThanTube } from "./primaryFits";
 import { resultNotFinite } from "./resultNotFinite";
@@ -103,5 +105,6 @@ export const RULES: readonly Rule[] = [
   limitTrips,
   onTimePastBeatMinimum,
   dischargeSlow,
+  evaluationFailed,
   resultNotFinite,
 ];

@@ -1,6 +1,7 @@
+import { FollowedProgress } from "../../ui/FollowedProgress";
 import { formatQuantity } from "../../units/format";
+import { leadTask, useQuietLead } from "../../workbench/background/quietLead";
 import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/hooks";
-import { useQuietLead } from "../../workbench/quietLeadSearch";
 import { workbench } from "../../workbench/session";
 import { DesignField } from "../parts/DesignField";
 import { Group } from "../parts/Group";
@@ -52,16 +53,23 @@ function QuietLead() {
   if (design.drive.commutation.mode === "fixed frequency") return null;
   if (!found)
     return (
-      <Proposal
-        take={state === "searching" ? "Searching …" : "Search it"}
-        taken={false}
-        disabled={state === "searching"}
-        onTake={search}
-      >
-        {state === "done"
-          ? "No lead was found: there is no burst, or none spans delay and dead time."
-          : "Of the leads that span the dead time, the one that switches off least current over whole bursts."}
-      </Proposal>
+      <>
+        <Proposal
+          take={state === "searching" ? "Searching …" : "Search it"}
+          taken={false}
+          disabled={state === "searching"}
+          onTake={search}
+        >
+          {state === "done"
+            ? "No lead was found: there is no burst, or none spans delay and dead time."
+            : "Of the leads that span the dead time, the one that switches off least current over whole bursts."}
+        </Proposal>
+        <FollowedProgress
+          store={leadTask.progress}
+          label="Search for the quietest lead"
+          onCancel={leadTask.cancel}
+        />
+      </>
     );
   const lead = toStep(found.leadTime);
   const text = formatQuantity(lead, "time", system, 3).text;

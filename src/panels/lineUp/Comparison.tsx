@@ -2,7 +2,7 @@ import type { LineUpCandidate } from "../../design/show";
 import { resultEntry, resultValue } from "../../evaluation/register/register";
 import { Button } from "../../ui/Button";
 import { formatQuantity } from "../../units/format";
-import type { CandidateEvaluations } from "../../workbench/candidateEvaluations";
+import type { CandidateEvaluations } from "../../workbench/background/candidateEvaluations";
 import { useUnitSystem } from "../../workbench/hooks";
 import { workbench } from "../../workbench/session";
 import { CANDIDATE_STYLES, removed, shownOrHidden, withCandidates } from "./candidates";

@@ -1,4 +1,6 @@
-import { useCandidateEvaluations } from "../../workbench/candidateEvaluations";
+import { Button } from "../../ui/Button";
+import { FollowedProgress } from "../../ui/FollowedProgress";
+import { lineUpBatch, useCandidateEvaluations } from "../../workbench/background/candidateEvaluations";
 import { useDesign, useShow, useUnitSystem } from "../../workbench/hooks";
 import { AddCandidate } from "./AddCandidate";
 import { CandidateFields } from "./CandidateFields";
@@ -14,7 +16,7 @@ export function LineUp() {
     useShow((show) => show.lineUp.candidates),
     useUnitSystem(),
   );
-  const evaluations = useCandidateEvaluations(design, candidates);
+  const { evaluations, givenUp, giveUp, again } = useCandidateEvaluations(design, candidates);
   return (
     <div className={styles.lineUp}>
       <p className={styles.hint}>
@@ -22,9 +24,24 @@ export function LineUp() {
         it freely.
       </p>
       <AddCandidate />
+      <FollowedProgress store={lineUpBatch.progress} label="Comparison of top loads" onCancel={giveUp} />
+      {givenUp && (
+        <p className={styles.unsolved} role="status">
+          The comparison was given up; figures shown are older than the design.{" "}
+          <Button onClick={again}>Compute again</Button>
+        </p>
+      )}
       {candidates.length > 0 && (
         <>
           <Comparison candidates={candidates} evaluations={evaluations} />
+          {candidates
+            .filter(({ id }) => evaluations[id] === null)
+            .map(({ id, name }) => (
+              <p key={id} className={styles.unsolved}>
+                <strong>{name}</strong> could not be computed on this design. Change its size, or{" "}
+                <Button onClick={again}>compute again</Button>
+              </p>
+            ))}
           {candidates
             .filter(({ id }) => evaluations[id]?.secondary === null)
             .map(({ id, name }) => (

@@ -3,7 +3,7 @@ import { Chart } from "../../charts/Chart";
 import type { Curve } from "../../charts/curve";
 import type { LineUpCandidate } from "../../design/show";
 import { formatQuantity } from "../../units/format";
-import type { CandidateEvaluations } from "../../workbench/candidateEvaluations";
+import type { CandidateEvaluations } from "../../workbench/background/candidateEvaluations";
 import { useDesign, useUnitSystem } from "../../workbench/hooks";
 import { CANDIDATE_STYLES } from "./candidates";
 

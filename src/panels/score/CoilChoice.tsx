@@ -1,6 +1,6 @@
 import type { Coil } from "../../calc/music/lane";
 import { ChoiceField } from "../../ui/ChoiceField";
-import type { CoilDesigns } from "../../workbench/scoreScheduling";
+import type { CoilDesigns } from "../../workbench/background/coilLoadsJob";
 
 const COILS = ["left", "right"] as const;
 

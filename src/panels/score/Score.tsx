@@ -1,15 +1,17 @@
 import { useEffect, useMemo } from "react";
 import { useStore } from "zustand";
 import { Button } from "../../ui/Button";
-import { useShow } from "../../workbench/hooks";
-import type { CoilDesigns } from "../../workbench/scoreScheduling";
+import { FollowedProgress } from "../../ui/FollowedProgress";
+import type { CoilDesigns } from "../../workbench/background/coilLoadsJob";
 import {
   cancelScheduling,
   followScore,
   openScore,
   scheduleScore,
   scoreStore,
-} from "../../workbench/scoreSession";
+  scoreTask,
+} from "../../workbench/background/scoreSession";
+import { useShow } from "../../workbench/hooks";
 import { ArrangementFields } from "./ArrangementFields";
 import { CoilScore } from "./CoilScore";
 import { LanesTable } from "./LanesTable";
@@ -36,7 +38,7 @@ export function Score() {
     arrangement: show.arrangement,
   }));
   const designs = useCoilDesigns();
-  const { score, message, played, progress, revision, stale } = useStore(scoreStore);
+  const { score, message, played, scheduling, revision, stale } = useStore(scoreStore);
   const bytesKey = kept?.bytesKey ?? null;
   useEffect(() => void followScore(bytesKey), [bytesKey]);
   useEffect(() => {
@@ -81,13 +83,8 @@ export function Score() {
       ))}
       {score && <LanesTable score={score} lanes={lanes} />}
       {score && <ArrangementFields arrangement={arrangement} />}
-      {progress !== null && (
-        <p className={styles.player}>
-          <progress aria-label="Schedule under way" value={progress} />
-          <Button onClick={cancelScheduling}>Cancel</Button>
-        </p>
-      )}
-      {stale && progress === null && score && (
+      <FollowedProgress store={scoreTask.progress} label="Gate schedule" onCancel={cancelScheduling} />
+      {stale && !scheduling && score && (
         <p role="status" className={styles.player}>
           The schedule below is older than the lanes and limits.
           <Button onClick={() => scheduleScore({ score, lanes, arrangement, designs })}>Make it anew</Button>

@@ -1,12 +1,12 @@
 import { useEffect } from "react";
 import { useStore } from "zustand";
-import { askLoads, loadStore } from "../../workbench/coilLoadSession";
-import type { CoilDesigns, CoilLoads } from "../../workbench/scoreScheduling";
+import { loadsTask } from "../../workbench/background/coilLoadSession";
+import type { CoilDesigns, CoilLoads } from "../../workbench/background/coilLoadsJob";
 
 /** What bursts of these designs cost; null while that is worked out. */
 export function useCoilLoads(designs: CoilDesigns): CoilLoads | null {
-  useEffect(() => askLoads(designs), [designs]);
-  const known = useStore(loadStore);
-  const current = known.designs?.left === designs.left && known.designs?.right === designs.right;
-  return current ? known.loads : null;
+  useEffect(() => loadsTask.ask(designs), [designs]);
+  const { result, request } = useStore(loadsTask.answer);
+  const current = request?.left === designs.left && request?.right === designs.right;
+  return current ? result : null;
 }

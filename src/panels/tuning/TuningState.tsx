@@ -18,8 +18,8 @@ function offset(detuning: number | null, system: UnitSystem): string {
 
 /** Why the aim "most energy" has no frequency yet, or none at all. */
 function useUnknownAim(): string {
-  const { waiting, done } = useEnergySweep(({ progress, swept, stale }) => ({
-    waiting: progress !== null,
+  const { waiting, done } = useEnergySweep(({ sweeping, swept, stale }) => ({
+    waiting: sweeping,
     done: swept && !stale,
   }));
   const reason = useDesign(whyNoEnergy);

@@ -59,9 +59,9 @@ describe("the tap bar", () => {
     const unknown = { suggestedTap: null, suggestedTapBand: null, targetResonance: null, detuning: null };
     computed({ tuning: { ...tuning, ...unknown } });
     expect(screen.getByText("Bursts not swept yet")).toBeInTheDocument();
-    act(() => energySweeps.store.setState({ progress: 0.5 }));
+    act(() => energySweeps.store.setState({ sweeping: true }));
     expect(screen.getByText(/Sweeping bursts/)).toBeInTheDocument();
-    act(() => energySweeps.store.setState({ progress: null, swept: true }));
+    act(() => energySweeps.store.setState({ sweeping: false, swept: true }));
     expect(screen.getByText(/No tap gives the spark energy/)).toBeInTheDocument();
     expect(screen.getByRole("button", { name: "Use suggested tap" })).toBeDisabled();
     act(() => energySweeps.store.setState({ swept: false }));

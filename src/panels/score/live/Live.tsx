@@ -1,8 +1,9 @@
 import { useState } from "react";
 import type { Coil } from "../../../calc/music/lane";
 import type { Arrangement } from "../../../design/arrangement";
-import type { CoilDesigns } from "../../../workbench/scoreScheduling";
+import type { CoilDesigns } from "../../../workbench/background/coilLoadsJob";
 import { CoilChoice } from "../CoilChoice";
+import { LoadsNotThere } from "../LoadsNotThere";
 import { Part } from "../Part";
 import { useCoilLoads } from "../useCoilLoads";
 import styles from "./Live.module.css";
@@ -28,7 +29,7 @@ function LiveOf({ designs, arrangement }: LiveProps) {
       </p>
       <CoilChoice label="Coil under the keys" designs={designs} chosen={chosen} onChoose={setCoil} />
       {load === undefined ? (
-        <p role="status">Working out what bursts cost…</p>
+        <LoadsNotThere designs={designs} />
       ) : (
         <LiveCoil key={chosen} design={design} load={load} arrangement={arrangement} />
       )}

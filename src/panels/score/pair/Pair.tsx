@@ -1,9 +1,11 @@
 import { useEffect } from "react";
 import { useStore } from "zustand";
 import type { PairOutcome } from "../../../evaluation/pair";
+import { FollowedProgress } from "../../../ui/FollowedProgress";
+import type { PairRequest } from "../../../workbench/background/pairJob";
+import { pairTask } from "../../../workbench/background/pairSession";
 import { useShow, useUnitSystem } from "../../../workbench/hooks";
-import type { PairRequest } from "../../../workbench/pairing";
-import { askPair, pairStore } from "../../../workbench/pairSession";
+import { NotThere } from "../../parts/NotThere";
 import { Part } from "../Part";
 import styles from "./Pair.module.css";
 import { PairCoils } from "./PairCoils";
@@ -11,16 +13,16 @@ import { PairDrawing } from "./PairDrawing";
 import { PairFigures } from "./PairFigures";
 import { pairSentences } from "./pairSentences";
 
-/** The outcome for what is set now; an older one while the new one is made. */
+/** The outcome for what is set now; null while it is made, or where it came to none. */
 function usePair({ left, right, spacing, phase }: PairRequest) {
-  useEffect(() => askPair({ left, right, spacing, phase }), [left, right, spacing, phase]);
-  const { outcome, request } = useStore(pairStore);
+  useEffect(() => pairTask.ask({ left, right, spacing, phase }), [left, right, spacing, phase]);
+  const { result, request, computing } = useStore(pairTask.answer);
   const current =
     request?.left === left &&
     request.right === right &&
     request.spacing === spacing &&
     request.phase === phase;
-  return { outcome, current };
+  return { outcome: current ? result : null, computing };
 }
 
 function Outcome({ outcome, phase }: { outcome: PairOutcome; phase: PairRequest["phase"] }) {
@@ -40,16 +42,18 @@ function Outcome({ outcome, phase }: { outcome: PairOutcome; phase: PairRequest[
 
 function PairOf(request: PairRequest) {
   const system = useUnitSystem();
-  const { outcome, current } = usePair(request);
+  const { outcome, computing } = usePair(request);
   const { left, right, spacing } = request;
   return (
     <>
       <PairDrawing left={left} right={right} spacing={spacing} system={system} />
-      {outcome && current ? (
-        <Outcome outcome={outcome} phase={request.phase} />
-      ) : (
-        <p role="status">Computing the pair…</p>
-      )}
+      {outcome && <Outcome outcome={outcome} phase={request.phase} />}
+      {!outcome && <NotThere what="the pair" computing={computing} again={() => pairTask.insist(request)} />}
+      <FollowedProgress
+        store={pairTask.progress}
+        label="Computation of the pair"
+        onCancel={pairTask.cancel}
+      />
       <p className={styles.note}>
         Both windings run in the same sense, walls and ceiling are left out, and the coupling is of first
         order: its error grows as its square. What is induced takes the other coil's bridge as off and gives

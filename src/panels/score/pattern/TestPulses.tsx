@@ -4,8 +4,9 @@ import type { CoilLoad } from "../../../calc/music/coilLoad";
 import type { Coil } from "../../../calc/music/lane";
 import { type PatternGate, type PulsePattern, patternGate } from "../../../calc/music/pulsePattern";
 import type { Design } from "../../../design/design";
-import type { CoilDesigns } from "../../../workbench/scoreScheduling";
+import type { CoilDesigns } from "../../../workbench/background/coilLoadsJob";
 import { CoilChoice } from "../CoilChoice";
+import { LoadsNotThere } from "../LoadsNotThere";
 import { Part } from "../Part";
 import { Player } from "../Player";
 import styles from "../Score.module.css";
@@ -82,7 +83,7 @@ function TestOf({ designs }: { designs: CoilDesigns }) {
       {design && load !== undefined ? (
         <PatternOf pattern={pattern} coil={chosen} design={design} load={load} />
       ) : (
-        <p role="status">Working out what bursts cost…</p>
+        <LoadsNotThere designs={designs} />
       )}
     </>
   );

@@ -1,0 +1,36 @@
+import { useEffect, useState } from "react";
+import { Button } from "./Button";
+import styles from "./Progress.module.css";
+
+/** ms; what is done by then needs no word */
+const WORTH_SHOWING = 500;
+
+interface ProgressProps {
+  /** what is under way, as in “Sweep of bursts” */
+  label: string;
+  /** 0 … 1; null where it is not known */
+  value: number | null;
+  onCancel: () => void;
+  /** ms for which nothing is shown yet */
+  after?: number;
+}
+
+/** How far something is that takes a while, and the way to give it up. */
+export function Progress({ label, value, onCancel, after = WORTH_SHOWING }: ProgressProps) {
+  const [shown, setShown] = useState(after === 0);
+  useEffect(() => {
+    const timer = setTimeout(() => setShown(true), after);
+    return () => clearTimeout(timer);
+  }, [after]);
+  if (!shown) return null;
+  return (
+    <div className={styles.progress}>
+      <span className={styles.label}>{label} …</span>
+      <progress className={styles.bar} aria-label={`${label} under way`} value={value ?? undefined} />
+      {value !== null && <span className={styles.part}>{Math.floor(100 * value)} %</span>}
+      <Button onClick={onCancel} aria-label={`Cancel: ${label}`}>
+        Cancel
+      </Button>
+    </div>
+  );
+}

@@ -1,0 +1,4 @@
+import { coilLoadsJob } from "./coilLoadsJob";
+import { serve } from "./serve";
+
+serve(coilLoadsJob);

@@ -1,0 +1,16 @@
+/** What is asked of the worker that works out what bursts cost. */
+import type { CoilLoad } from "../../calc/music/coilLoad";
+import type { Coil } from "../../calc/music/lane";
+import type { Design } from "../../design/design";
+import { coilLoad } from "../../evaluation/burstCosts";
+
+export type CoilDesigns = Partial<Record<Coil, Design>>;
+/** null where a design has no solution */
+export type CoilLoads = Partial<Record<Coil, CoilLoad | null>>;
+
+export function coilLoadsJob({ left, right }: CoilDesigns): CoilLoads {
+  const loads: CoilLoads = {};
+  if (left) loads.left = coilLoad(left);
+  if (right) loads.right = right === left ? loads.left : coilLoad(right);
+  return loads;
+}

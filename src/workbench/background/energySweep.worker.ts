@@ -1,0 +1,4 @@
+import { energySweepJob } from "./energySweepJob";
+import { serve } from "./serve";
+
+serve(energySweepJob);

@@ -1,0 +1,26 @@
+/** What is asked of the worker that sweeps bursts. */
+import type { Design } from "../../design/design";
+import { type EnergySweep, energySweep, sweptParts } from "../../evaluation/energySweep";
+import type { Tell } from "./protocol";
+
+export interface EnergyRequest {
+  design: Design;
+  /** "own": only what the tuning aim needs */
+  onTimes: "all" | "own";
+}
+
+/** Equal for designs whose bursts are equal at every tap. */
+export function burstKey(design: Design): string {
+  return JSON.stringify(sweptParts(design));
+}
+
+/** Sweeps, telling how far it is; null where the coil has no solution. */
+export function energySweepJob(
+  { design, onTimes }: EnergyRequest,
+  { progress }: Pick<Tell<never>, "progress">,
+): EnergySweep | null {
+  const steps = energySweep(design, onTimes);
+  let step = steps.next();
+  for (; !step.done; step = steps.next()) progress(step.value);
+  return step.value;
+}

@@ -1,0 +1,4 @@
+import { evaluationJob } from "./evaluationJob";
+import { serve } from "./serve";
+
+serve(evaluationJob);

@@ -1,0 +1,21 @@
+import type { Design } from "../../design/design";
+import { evaluateDrive, evaluateField } from "../../evaluation/evaluate";
+import type { DriveEvaluation, FieldEvaluation } from "../../evaluation/evaluation";
+import { finiteDrive, finiteField } from "../finiteGroups";
+import type { Tell } from "./protocol";
+
+export interface EvaluationRequest {
+  design: Design;
+  /** turns, where bursts of this design give the spark most energy; null while they are not swept */
+  mostEnergyTap?: number | null;
+}
+
+/** Evaluates a design: the field group as soon as it is there, then the drive group. */
+export function evaluationJob(
+  { design, mostEnergyTap }: EvaluationRequest,
+  { partial }: Tell<FieldEvaluation>,
+): DriveEvaluation {
+  const field = evaluateField(design, mostEnergyTap);
+  partial(finiteField(field));
+  return finiteDrive(field, evaluateDrive(design, finiteField(field)));
+}

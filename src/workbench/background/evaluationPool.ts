@@ -1,0 +1,22 @@
+/** Evaluations of many designs, as sweeps and comparisons need them. */
+import type { DriveEvaluation, FieldEvaluation } from "../../evaluation/evaluation";
+import { session } from "../session";
+import type { BatchOptions } from "./batch";
+import { type EvaluationRequest, evaluationJob } from "./evaluationJob";
+import { newPool, spareProcessors } from "./pool";
+import { lastEditOf, reportTo } from "./trouble";
+import { startEvaluation } from "./workers";
+
+export const evaluationPool = newPool<EvaluationRequest, DriveEvaluation, FieldEvaluation>(
+  { what: "an evaluation", job: evaluationJob, startWorker: startEvaluation },
+  spareProcessors(),
+);
+
+/** Of a batch whose trouble the open session is told. */
+export function ofSession(what: string): BatchOptions {
+  return {
+    what,
+    report: reportTo(session.store),
+    lastEdit: () => lastEditOf(session.store.getState()),
+  };
+}

@@ -1,0 +1,4 @@
+import { pairJob } from "./pairJob";
+import { serve } from "./serve";
+
+serve(pairJob);

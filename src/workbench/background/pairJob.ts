@@ -1,0 +1,16 @@
+/** What is asked of the worker that couples two coils. */
+import type { Design } from "../../design/design";
+import type { Show } from "../../design/show";
+import { type PairOutcome, pairResult } from "../../evaluation/pair";
+
+export interface PairRequest {
+  left: Design;
+  right: Design;
+  /** m */
+  spacing: number;
+  phase: Show["phase"];
+}
+
+export function pairJob({ left, right, spacing, phase }: PairRequest): PairOutcome {
+  return pairResult(left, right, spacing, phase);
+}

@@ -1,0 +1,4 @@
+import { designQuietLead } from "../../evaluation/quietLead";
+import { serve } from "./serve";
+
+serve(designQuietLead);

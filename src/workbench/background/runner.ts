@@ -1,0 +1,132 @@
+/** One worker that does one job at a time and is watched while it does. */
+import { patience } from "./patience";
+import { isReply, type Job, type Order, type Reply } from "./protocol";
+
+/** What is used of a worker. */
+export type WorkerLike = Pick<Worker, "postMessage" | "addEventListener" | "terminate">;
+
+/** What is computed, and where. */
+export interface Work<Request, Result, Part = never> {
+  /** as it stands within a sentence: “the sweep of bursts” */
+  what: string;
+  job: Job<Request, Result, Part>;
+  /** null where there are no workers: the job then runs in place */
+  startWorker: (() => WorkerLike) | null;
+}
+
+/** How a job ended without a result: by its own fault, with its worker, or in silence. */
+export type Failure = "threw" | "died" | "silent";
+
+/** Told in order: any number of words about progress and parts, then one of the last two. */
+export interface Outcome<Result, Part> {
+  progress(done: number): void;
+  partial(part: Part): void;
+  result(result: Result): void;
+  failure(failure: Failure): void;
+}
+
+export interface Runner<Request, Result, Part> {
+  /** Begins a job; there must be none under way. */
+  run(request: Request, outcome: Outcome<Result, Part>): void;
+  /** Ends worker and job at once; nothing more is told of it. */
+  end(): void;
+}
+
+/** ms; seconds are counted one by one, so that a machine that slept, or a page that was busy, is no silence */
+const SECOND = 1000;
+
+function inPlace<Request, Result, Part>(
+  job: Job<Request, Result, Part>,
+  request: Request,
+  outcome: Outcome<Result, Part>,
+): void {
+  let result: Result;
+  try {
+    result = job(request, outcome);
+  } catch {
+    outcome.failure("threw");
+    return;
+  }
+  outcome.result(result);
+}
+
+/** Makes a runner whose worker starts with its first job and is kept from job to job. */
+export function newRunner<Request, Result, Part>({
+  job,
+  startWorker,
+}: Work<Request, Result, Part>): Runner<Request, Result, Part> {
+  let worker: WorkerLike | null = null;
+  let running: { id: number; outcome: Outcome<Result, Part> } | null = null;
+  let lastId = 0;
+  let quietSeconds = 0;
+  let watch: ReturnType<typeof setInterval> | undefined;
+
+  const rest = () => {
+    clearInterval(watch);
+    running = null;
+  };
+  const end = () => {
+    rest();
+    worker?.terminate();
+    worker = null;
+  };
+  const fail = (failure: Failure) => {
+    const outcome = running?.outcome;
+    if (failure === "threw") rest();
+    else end();
+    outcome?.failure(failure);
+  };
+  const hear = (message: unknown) => {
+    if (!running) return;
+    quietSeconds = 0;
+    if (!isReply<Result, Part>(message)) fail("died");
+    else if (message.id === running.id) take(message, running.outcome);
+  };
+  const take = (reply: Reply<Result, Part>, outcome: Outcome<Result, Part>) => {
+    if ("progress" in reply) outcome.progress(reply.progress);
+    else if ("partial" in reply) outcome.partial(reply.partial);
+    else if ("failure" in reply) fail("threw");
+    else {
+      rest();
+      outcome.result(reply.result);
+    }
+  };
+  const start = (starting: () => WorkerLike): WorkerLike => {
+    const started = starting();
+    const died = () => {
+      if (started === worker) fail("died");
+    };
+    started.addEventListener("message", (event) => {
+      if (started === worker) hear((event as MessageEvent<unknown>).data);
+    });
+    started.addEventListener("error", died);
+    started.addEventListener("messageerror", died);
+    return started;
+  };
+  const listenForLife = () => {
+    quietSeconds++;
+    if (quietSeconds >= patience()) fail("silent");
+  };
+  const order = (starting: () => WorkerLike, request: Request) => {
+    try {
+      worker ??= start(starting);
+      worker.postMessage({ id: lastId, request } satisfies Order<Request>);
+    } catch {
+      fail("died");
+    }
+  };
+
+  return {
+    run(request, outcome) {
+      if (startWorker === null) {
+        inPlace(job, request, outcome);
+        return;
+      }
+      running = { id: ++lastId, outcome };
+      quietSeconds = 0;
+      watch = setInterval(listenForLife, SECOND);
+      order(startWorker, request);
+    },
+    end,
+  };
+}

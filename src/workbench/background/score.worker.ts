@@ -1,0 +1,4 @@
+import { scoreJob } from "./scoreJob";
+import { serve } from "./serve";
+
+serve(scoreJob);
