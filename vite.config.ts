@@ -4,6 +4,7 @@ import { defineConfig, type TestProjectConfiguration } from "vitest/config";
 import { licences } from "./.scripts/licences.mjs";
 import { referenceTable } from "./.scripts/referenceTable.mjs";
 import { responseHeaders } from "./.scripts/responseHeaders.mjs";
+import program from "./package.json" with { type: "json" };
 import { designJsonSchema } from "./src/design/jsonSchema";
 
 /** The JSON Schema of a design's file, published beside the page. */
@@ -56,6 +57,7 @@ export default defineConfig({
   preview: { cors: false },
   plugins: [react(), referenceTable(), responseHeaders(), publishedSchema(), licenceTexts.page, offline],
   worker: { format: "es", plugins: () => [licenceTexts.workers] },
+  define: { "import.meta.env.PROGRAM_VERSION": JSON.stringify(program.version) },
   build: { target: "es2023", chunkSizeWarningLimit: 700 },
   test: {
     testTimeout: 30_000,

@@ -1,6 +1,9 @@
 import { useState } from "react";
+import { Contained } from "../ui/Contained";
+import { ContainmentContext } from "../ui/containment";
 import { usePreferences } from "../workbench/preferences";
 import { CautionsDialog } from "./CautionsDialog";
+import { containment } from "./containment";
 import { DropTarget } from "./DropTarget";
 import { Header } from "./Header";
 import { ImportRefusal } from "./ImportRefusal";
@@ -29,28 +32,38 @@ export function App() {
   const Layout = wide ? WideLayout : PhoneLayout;
   const header = (
     <>
-      <Header onImport={askForFile} onCautions={() => setReading(true)} />
-      <Notices />
-      <NewVersion />
+      <Contained what="head of the page">
+        <Header onImport={askForFile} onCautions={() => setReading(true)} />
+      </Contained>
+      <Contained what="list of notices">
+        <Notices />
+      </Contained>
+      <Contained what="notice of a newer version">
+        <NewVersion />
+      </Contained>
     </>
   );
   return (
-    <>
+    <ContainmentContext value={containment}>
       <div hidden={place !== "bench"}>
         <Layout header={header} />
       </div>
       {place === "sheet" && <SheetView />}
       {place === "theory" && <TheoryView />}
       <DropTarget onFile={importFile} />
-      <ImportRefusal refusal={refusal} onClose={forgetRefusal} />
-      <CautionsDialog
-        open={reading || !acknowledged}
-        mustAcknowledge={!acknowledged}
-        onAcknowledge={() => {
-          acknowledge();
-          setReading(false);
-        }}
-      />
-    </>
+      <Contained what="reasons why the file was not opened">
+        <ImportRefusal refusal={refusal} onClose={forgetRefusal} />
+      </Contained>
+      <Contained what="cautions">
+        <CautionsDialog
+          open={reading || !acknowledged}
+          mustAcknowledge={!acknowledged}
+          onAcknowledge={() => {
+            acknowledge();
+            setReading(false);
+          }}
+        />
+      </Contained>
+    </ContainmentContext>
   );
 }

@@ -1,12 +1,3 @@
-import { lazy, Suspense } from "react";
-import { Waiting } from "./Waiting";
+import { lazyPart } from "../ui/lazyPart";
 
-const CrossSection = lazy(async () => ({ default: (await import("../drawing/CrossSection")).CrossSection }));
-
-export function Drawing() {
-  return (
-    <Suspense fallback={<Waiting what="drawing" />}>
-      <CrossSection />
-    </Suspense>
-  );
-}
+export const Drawing = lazyPart(() => import("../drawing/CrossSection"), "CrossSection", "drawing");

@@ -1,4 +1,5 @@
 import { Button } from "../ui/Button";
+import { Contained } from "../ui/Contained";
 import { useUnitSystem } from "../workbench/hooks";
 import { usePreferences } from "../workbench/preferences";
 import { DesignMenu } from "./DesignMenu";
@@ -24,11 +25,17 @@ export function Header({ onImport, onCautions }: HeaderProps) {
         <span className={styles.nameText}>Coilwright</span>
       </h1>
       <div className={`${styles.cell} ${styles.title}`}>
-        <DesignTitle />
-        <DesignMenu onImport={onImport} />
+        <Contained what="title" inLine>
+          <DesignTitle />
+        </Contained>
+        <Contained what="menu" inLine>
+          <DesignMenu onImport={onImport} />
+        </Contained>
       </div>
       <div className={styles.cell}>
-        <UndoRedo />
+        <Contained what="undo" inLine>
+          <UndoRedo />
+        </Contained>
       </div>
       <div className={styles.cell}>
         <UnitSwitch />
@@ -45,7 +52,9 @@ export function Header({ onImport, onCautions }: HeaderProps) {
         <Button kind="bare" icon="caution" aria-label="Cautions" title="Cautions" onClick={onCautions} />
       </div>
       <div className={`${styles.cell} ${styles.saveCell}`}>
-        <SaveStateSign />
+        <Contained what="sign of saving" inLine>
+          <SaveStateSign />
+        </Contained>
       </div>
       <div className={`${styles.cell} ${styles.last}`}>
         <Button kind="filled" icon="sheet" aria-label="Build sheet" onClick={openSheet}>

@@ -3,6 +3,7 @@ import { flushSync } from "react-dom";
 import { KeyNumbers } from "../panels/keyNumbers/KeyNumbers";
 import { GoToField } from "../panels/parts/GoToField";
 import { TapBar } from "../panels/tuning/TapBar";
+import { Contained } from "../ui/Contained";
 import { Tabs } from "../ui/Tabs";
 import styles from "./App.module.css";
 import { DesignPanels } from "./DesignPanels";
@@ -34,10 +35,16 @@ export function PhoneLayout({ header }: { header: ReactNode }) {
             <Drawing />
           </div>
           <Editable>
-            <TapBar />
+            <Contained what="tap bar">
+              <TapBar />
+            </Contained>
           </Editable>
-          <KeyNumbers />
-          <FindingsDock onGo={go} />
+          <Contained what="strip of key numbers">
+            <KeyNumbers />
+          </Contained>
+          <Contained what="list of findings">
+            <FindingsDock onGo={go} />
+          </Contained>
           <Tabs
             name="Views"
             tabs={[{ id: "design", label: "Design", content: panels, keep: true }, ...viewTabs]}

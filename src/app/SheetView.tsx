@@ -1,13 +1,13 @@
-import { lazy, Suspense, useEffect } from "react";
+import { useEffect } from "react";
 import { Button } from "../ui/Button";
+import { lazyPart } from "../ui/lazyPart";
 import { useSession } from "../workbench/hooks";
 import { session } from "../workbench/session";
 import { backToBench } from "./place";
 import styles from "./SheetView.module.css";
 import { settleDrafts, UNREAD_NOTICE } from "./settleDrafts";
-import { Waiting } from "./Waiting";
 
-const BuildSheet = lazy(async () => ({ default: (await import("../sheet/BuildSheet")).BuildSheet }));
+const BuildSheet = lazyPart(() => import("../sheet/BuildSheet"), "BuildSheet", "build sheet");
 
 /** The button that led here is out of sight now, so the focus goes with the reader. */
 const takeFocus = (sheet: HTMLElement | null) => {
@@ -42,9 +42,7 @@ export function SheetView() {
         <UnreadDrafts />
       </header>
       <main className={styles.paper} tabIndex={-1} ref={takeFocus}>
-        <Suspense fallback={<Waiting what="build sheet" />}>
-          <BuildSheet />
-        </Suspense>
+        <BuildSheet />
       </main>
     </div>
   );

@@ -1,10 +1,9 @@
-import { lazy, Suspense } from "react";
 import { Button } from "../ui/Button";
+import { lazyPart } from "../ui/lazyPart";
 import { backToBench } from "./place";
 import styles from "./TheoryView.module.css";
-import { Waiting } from "./Waiting";
 
-const Theory = lazy(async () => ({ default: (await import("../panels/theory/Theory")).Theory }));
+const Theory = lazyPart(() => import("../panels/theory/Theory"), "Theory", "theory page");
 
 /** The button that led here is out of sight now, so the focus goes with the reader. */
 const takeFocus = (page: HTMLElement | null) => page?.focus();
@@ -17,9 +16,7 @@ export function TheoryView() {
         <Button onClick={backToBench}>Back to the bench</Button>
       </div>
       <main className={styles.page} tabIndex={-1} ref={takeFocus}>
-        <Suspense fallback={<Waiting what="theory" />}>
-          <Theory />
-        </Suspense>
+        <Theory />
       </main>
     </div>
   );

@@ -2,6 +2,7 @@ import type { ReactNode } from "react";
 import { KeyNumbers } from "../panels/keyNumbers/KeyNumbers";
 import { GoToField } from "../panels/parts/GoToField";
 import { TapBar } from "../panels/tuning/TapBar";
+import { Contained } from "../ui/Contained";
 import styles from "./App.module.css";
 import { DesignPanels } from "./DesignPanels";
 import { Drawing } from "./Drawing";
@@ -26,15 +27,21 @@ export function WideLayout({ header }: { header: ReactNode }) {
             <Drawing />
           </div>
           <Editable>
-            <TapBar />
+            <Contained what="tap bar">
+              <TapBar />
+            </Contained>
           </Editable>
         </main>
         <section className={styles.results} aria-label="Results">
-          <KeyNumbers />
+          <Contained what="strip of key numbers">
+            <KeyNumbers />
+          </Contained>
           <Views />
         </section>
         <section className={styles.findings} aria-label="Findings">
-          <FindingsDock onGo={goToField} />
+          <Contained what="list of findings">
+            <FindingsDock onGo={goToField} />
+          </Contained>
         </section>
       </div>
     </GoToField>

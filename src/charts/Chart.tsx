@@ -1,4 +1,5 @@
 import { useCallback, useMemo, useRef, useState } from "react";
+import { Contained } from "../ui/Contained";
 import { useHeld } from "../ui/useHeld";
 import { useSize } from "../ui/useSize";
 import { useSession } from "../workbench/hooks";
@@ -66,7 +67,15 @@ function tableRows({ from, to }: Domain): number[] {
 }
 
 /** A chart with its legend, its readings under the pointer, and its table for screen readers. */
-export function Chart({
+export function Chart(chart: ChartProps) {
+  return (
+    <Contained what={`chart “${chart.title}”`}>
+      <WholeChart {...chart} />
+    </Contained>
+  );
+}
+
+function WholeChart({
   title,
   x,
   y,

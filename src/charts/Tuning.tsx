@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { ChoiceField } from "../ui/ChoiceField";
+import { Contained } from "../ui/Contained";
 import type { SweepName } from "../workbench/sweepVariables";
 import { EnergySweepChart } from "./EnergySweepChart";
 import { SweepChart } from "./SweepChart";
@@ -25,7 +26,9 @@ export function Tuning() {
   return (
     <>
       <ChoiceField label="Tuning against" options={ABSCISSAE} value={abscissa} onCommit={setAbscissa} />
-      {chartOf(abscissa)}
+      <Contained key={abscissa} what={`chart against ${abscissa}`}>
+        {chartOf(abscissa)}
+      </Contained>
     </>
   );
 }

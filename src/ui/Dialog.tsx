@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useId, useRef } from "react";
 import { Button } from "./Button";
+import { Contained } from "./Contained";
 import styles from "./Dialog.module.css";
 
 interface DialogProps {
@@ -34,7 +35,9 @@ export function Dialog({ title, open, onClose, mustAnswer = false, children, act
             <h2 id={titleId}>{title}</h2>
             {!mustAnswer && <Button kind="bare" icon="close" aria-label="Close" onClick={onClose} />}
           </header>
-          <div className={styles.body}>{children}</div>
+          <div className={styles.body}>
+            <Contained what={`dialog “${title}”`}>{children}</Contained>
+          </div>
           {actions && <footer className={styles.foot}>{actions}</footer>}
         </>
       )}

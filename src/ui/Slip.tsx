@@ -1,4 +1,5 @@
 import { type ReactNode, useId, useRef, useState } from "react";
+import { Contained } from "./Contained";
 import styles from "./Slip.module.css";
 
 interface SlipProps {
@@ -42,10 +43,16 @@ export function Slip({ title, name, className, mark, role, children }: SlipProps
         onToggle={() => place(button.current, slip.current)}
       >
         <h3 className={styles.title}>{title}</h3>
-        {children({ open, close })}
+        <Contained what={`slip “${title}”`}>
+          <Content make={children} open={open} close={close} />
+        </Contained>
       </div>
     </>
   );
+}
+
+function Content({ make, ...slip }: SlipState & { make: (slip: SlipState) => ReactNode }) {
+  return make(slip);
 }
 
 const margin = 8;

@@ -1,4 +1,5 @@
 import { type KeyboardEvent, type ReactNode, useId } from "react";
+import { Contained } from "./Contained";
 import styles from "./Tabs.module.css";
 
 export interface Tab {
@@ -56,7 +57,9 @@ export function Tabs({ name, tabs, chosen, onChoose }: TabsProps) {
           hidden={tab.id !== chosen}
           className={styles.panel}
         >
-          {(tab.keep || tab.id === chosen) && tab.content}
+          {(tab.keep || tab.id === chosen) && (
+            <Contained what={`view “${tab.label}”`}>{tab.content}</Contained>
+          )}
         </div>
       ))}
     </div>

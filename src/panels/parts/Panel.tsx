@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { Contained } from "../../ui/Contained";
 import { Icon } from "../../ui/Icon";
 import { usePreferences } from "../../workbench/preferences";
 import styles from "./Panel.module.css";
@@ -31,7 +32,9 @@ export function Panel({ title, open = false, children }: PanelProps) {
         </span>
       </summary>
       <div className={styles.content}>
-        <PanelOpen value={isOpen}>{children}</PanelOpen>
+        <PanelOpen value={isOpen}>
+          <Contained what={`panel “${title}”`}>{children}</Contained>
+        </PanelOpen>
       </div>
     </details>
   );

@@ -1,4 +1,5 @@
 import { type ReactNode, useState } from "react";
+import { Contained } from "../../ui/Contained";
 import styles from "./Part.module.css";
 
 /** A part of the score's view under its heading; nothing in it is made until it is opened. */
@@ -9,7 +10,7 @@ export function Part({ title, children }: { title: string; children: ReactNode }
       <summary className={styles.summary}>
         <h2 className={styles.heading}>{title}</h2>
       </summary>
-      {open && children}
+      {open && <Contained what={`part “${title}”`}>{children}</Contained>}
     </details>
   );
 }

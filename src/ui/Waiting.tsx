@@ -1,4 +1,4 @@
-import styles from "./App.module.css";
+import styles from "./Waiting.module.css";
 
 /** Stands where a part is still being fetched. */
 export function Waiting({ what }: { what: string }) {

@@ -1,0 +1,19 @@
+import type { Containment } from "../ui/containment";
+import { session } from "../workbench/session";
+import { openDesignOf } from "../workbench/showEdits";
+import type { WorkbenchState } from "../workbench/workbenchState";
+import { PROGRAM_VERSION } from "./programVersion";
+
+const openDesign = (state: WorkbenchState) => openDesignOf(state.history.present);
+
+/** What a part that failed is told of the session: what to report, and when to try again. */
+export const containment: Containment = {
+  account() {
+    const design = JSON.stringify(openDesign(session.store.getState()), null, 2);
+    return [`Coilwright ${PROGRAM_VERSION}`, navigator.userAgent, "", "The open design:", design].join("\n");
+  },
+  onChange: (tryAgain) =>
+    session.store.subscribe((state, before) => {
+      if (openDesign(state) !== openDesign(before) || state.evaluation !== before.evaluation) tryAgain();
+    }),
+};
