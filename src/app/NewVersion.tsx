@@ -18,9 +18,10 @@ export function NewVersion() {
       <Icon name="note" />
       <p className={styles.words}>A newer version is ready. What is open is saved before it is taken.</p>
       <Button
-        onClick={() => {
+        onClick={async () => {
           session.flush();
-          take.current?.(true);
+          await session.settled();
+          await take.current?.(true);
         }}
       >
         Take the newer version

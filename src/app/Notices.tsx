@@ -5,7 +5,7 @@ import { Icon } from "../ui/Icon";
 import { useSession } from "../workbench/hooks";
 import type { WayOut } from "../workbench/notice";
 import { evaluator, workbench } from "../workbench/session";
-import { saveKept } from "./files";
+import { saveKept, saveShow } from "./files";
 import styles from "./Notices.module.css";
 
 const words: Record<WayOut, string> = {
@@ -19,11 +19,14 @@ const words: Record<WayOut, string> = {
   "take back the last change": "Take back the last change",
   "wait longer": "Wait longer",
   "compute again": "Compute again",
+  "export the show": "Export the show",
+  "take the version": "Show this version",
 };
 
 function takeWayOut(noticeId: string, way: WayOut) {
   if (way === "export what is kept") saveKept();
-  else workbench.takeWayOut(noticeId, way);
+  else if (way === "export the show") saveShow();
+  else void workbench.takeWayOut(noticeId, way);
 }
 
 /** What has to be told about the session itself, with the ways out of it. */

@@ -5,6 +5,7 @@ import styles from "./Header.module.css";
 
 const signs: Record<SaveState, { icon: IconName; word: string }> = {
   saved: { icon: "ok", word: "Saved" },
+  kept: { icon: "ok", word: "Kept" },
   saving: { icon: "saving", word: "Saving" },
   unsaved: { icon: "saving", word: "Not saved yet" },
   failed: { icon: "error", word: "Not saved" },

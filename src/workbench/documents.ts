@@ -5,6 +5,7 @@ import { type Fault, readJson } from "../design/document";
 import { exampleShow } from "../design/examples";
 import { parseShow, type Show, serialiseShow } from "../design/show";
 import type { Editing } from "./editing";
+import type { VersionMaking } from "./keeping/versionMaking";
 import { freeTitle, startingDesign, withAddedDesign, withDesign, withoutDesign } from "./showEdits";
 
 export interface TextFile {
@@ -12,7 +13,11 @@ export interface TextFile {
   text: string;
 }
 
-export type ImportOutcome = { ok: true } | { ok: false; faults: readonly Fault[] };
+export type ImportOutcome =
+  | { ok: true }
+  /** a show was read; nothing is changed before it has been said what becomes of the present one */
+  | { ok: true; show: Show }
+  | { ok: false; faults: readonly Fault[] };
 
 export interface Documents {
   newDesign(): void;
@@ -20,8 +25,12 @@ export interface Documents {
   renameDesign(id: string, title: string): void;
   /** Deletes a design; where it was the last one, a starting design takes its place. */
   deleteDesign(id: string): void;
-  /** Adds the design of a file and opens it, or replaces the show by the one of a file, in one step. */
+  /** Adds the design of a file and opens it, in one step; the show of a file is only read. */
   importText(text: string, fileName: string): ImportOutcome;
+  /** Puts a show in place of the present one, which is kept as a version, in one step. */
+  replaceShow(label: string, show: Show): void;
+  /** Adds the designs of a show beside those that are there, in one step. */
+  addDesignsOf(label: string, show: Show): void;
   /** @throws where no design has the id */
   exportDesign(id: string): TextFile;
   exportShow(): TextFile;
@@ -32,21 +41,22 @@ export interface Documents {
 }
 
 type Imported =
-  | { ok: true; apply: (show: Show, id: string) => Show }
+  | { ok: true; kind: "design"; design: Design }
+  | { ok: true; kind: "show"; show: Show }
   | { ok: false; faults: readonly Fault[] };
 
-function addingDesign(design: Design): (show: Show, id: string) => Show {
-  return (show, id) => withAddedDesign(show, id, { ...design, title: freeTitle(show, design.title) });
+function withNewDesign(show: Show, id: string, design: Design): Show {
+  return withAddedDesign(show, id, { ...design, title: freeTitle(show, design.title) });
 }
 
 function read(text: string): Imported {
   const json = readJson(text);
   if (!json.ok) return json;
   const design = parseDesign(json.json);
-  if (design.ok) return { ok: true, apply: addingDesign(design.design) };
+  if (design.ok) return { ok: true, kind: "design", design: design.design };
   if (design.kind !== "not-ours") return design;
   const show = parseShow(json.json);
-  if (show.ok) return { ok: true, apply: () => show.show };
+  if (show.ok) return { ok: true, kind: "show", show: show.show };
   if (show.kind !== "not-ours") return show;
   return {
     ok: false,
@@ -67,12 +77,18 @@ function inFile(name: string, faults: readonly Fault[]): readonly Fault[] {
 /** Makes the actions on documents over the edits; `readOnly` says why nothing may be changed. */
 export function newDocuments(
   editing: Pick<Editing, "edit" | "editShow">,
+  making: Pick<VersionMaking, "showReplaced">,
   present: () => Show,
   newId: () => string,
   readOnly: () => string | null,
 ): Documents {
   const add = (label: string, design: (show: Show) => Design) =>
     editing.editShow(label, (show) => withAddedDesign(show, newId(), design(show)));
+  const replaceShow: Documents["replaceShow"] = (label, next) => {
+    if (readOnly() !== null) return;
+    making.showReplaced(label, next);
+    editing.editShow(label, () => next);
+  };
   return {
     newDesign: () => add("new design", (show) => startingDesign(freeTitle(show, "New design"))),
     duplicateDesign(id) {
@@ -90,7 +106,8 @@ export function newDocuments(
       if (reason !== null) return { ok: false, faults: [{ path: "", message: reason }] };
       const imported = read(text);
       if (!imported.ok) return { ok: false, faults: inFile(name, imported.faults) };
-      editing.editShow(`open ${name}`, (show) => imported.apply(show, newId()));
+      if (imported.kind === "show") return { ok: true, show: imported.show };
+      editing.editShow(`open ${name}`, (show) => withNewDesign(show, newId(), imported.design));
       return { ok: true };
     },
     exportDesign(id) {
@@ -103,6 +120,12 @@ export function newDocuments(
       return { fileName: fileName(show.designs[show.left].title, "show"), text: serialiseShow(show) };
     },
     adoptTopLoad: (topLoad) => editing.edit("put in top load", (design) => ({ ...design, topLoad })),
-    resetToExamples: () => editing.editShow("load the example", exampleShow),
+    replaceShow,
+    addDesignsOf: (label, { order, designs }) =>
+      editing.editShow(label, (present) => {
+        const added = order.reduce((show, id) => withNewDesign(show, newId(), designs[id]), present);
+        return added === present ? present : { ...added, open: added.order[present.order.length] };
+      }),
+    resetToExamples: () => replaceShow("load the example", exampleShow()),
   };
 }

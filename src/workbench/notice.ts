@@ -9,7 +9,7 @@ export type WayOut =
   | "discard what is kept"
   /** show what another tab has saved, as one step that can be taken back */
   | "take the other"
-  /** keep what this tab shows; what the other one saved goes to the backups */
+  /** keep what this tab shows; what the other one saved goes to the versions */
   | "keep this"
   /** try again to save */
   | "save again"
@@ -20,7 +20,11 @@ export type WayOut =
   /** compute again, with more patience */
   | "wait longer"
   /** compute again what stopped */
-  | "compute again";
+  | "compute again"
+  /** give out what is on screen as a file */
+  | "export the show"
+  /** put the version of the notice on the board, as one step that can be taken back */
+  | "take the version";
 
 export interface Notice {
   /** one notice of an id at a time */

@@ -1,8 +1,9 @@
-/** The session of this page. */
+/** The session of this page. What the browser keeps is awaited here, so that nobody sees a session without it. */
 import { newEnergySweeps } from "./background/energySession";
 import { taskEvaluator } from "./background/taskEvaluator";
 import { startEnergySweep, startEvaluation } from "./background/workers";
-import { browserStorage } from "./keeping/browserStorage";
+import { askToPersist, browserStorage, grantedBytes } from "./keeping/browserStorage";
+import { findAtStart } from "./keeping/findAtStart";
 import { watchPage } from "./keeping/page";
 import { createWorkbench } from "./store";
 
@@ -12,6 +13,9 @@ export const evaluator = taskEvaluator(startEvaluation);
 export const session = createWorkbench({
   evaluator,
   storage: browserStorage(),
+  found: await findAtStart(),
+  quota: grantedBytes,
+  persist: askToPersist,
   now: () => new Date(),
   newId: () => crypto.randomUUID(),
 });

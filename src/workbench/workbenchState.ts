@@ -4,7 +4,8 @@ import type { Evaluation } from "../evaluation/evaluation";
 import type { History } from "./history";
 import type { Notice } from "./notice";
 
-export type SaveState = "saved" | "saving" | "unsaved" | "failed";
+/** “saved” is on disk; “kept” is in local storage alone, which a browser writes to disk when it suits it. */
+export type SaveState = "saved" | "kept" | "saving" | "unsaved" | "failed";
 
 export interface Gesture {
   label: string;

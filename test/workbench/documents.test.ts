@@ -96,10 +96,30 @@ describe("files", () => {
     bench.actions.newDesign();
     const { text, fileName } = bench.actions.exportShow();
     const other = newBench();
-    expect(other.actions.importText(text, fileName)).toEqual({ ok: true });
+    const outcome = other.actions.importText(text, fileName);
+    expect(outcome).toEqual({ ok: true, show: bench.show() });
+    expect(other.show()).toEqual(exampleShow());
+    other.actions.replaceShow("open it", bench.show());
     expect(other.show()).toEqual(bench.show());
     other.actions.undo();
     expect(other.show()).toEqual(exampleShow());
+  });
+
+  it("bring the designs of a show beside those that are there, with titles of their own", () => {
+    const bench = newBench();
+    const coming = { ...exampleShow(), spacing: 9 };
+    bench.actions.addDesignsOf("add", coming);
+    const { order, designs, open, spacing } = bench.show();
+    expect(order.map((id) => designs[id].title)).toEqual([
+      "Pier hall, left coil",
+      "Pier hall, right coil",
+      "Pier hall, left coil 2",
+      "Pier hall, right coil 2",
+    ]);
+    expect(open).toBe(order[2]);
+    expect(spacing).toBe(exampleShow().spacing);
+    bench.actions.undo();
+    expect(bench.show()).toEqual(exampleShow());
   });
 
   const design = () => JSON.parse(newBench().actions.exportDesign("left").text) as Record<string, unknown>;

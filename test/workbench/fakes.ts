@@ -1,3 +1,4 @@
+import { vi } from "vitest";
 import type { Design } from "../../src/design/design";
 import type { DriveEvaluation, FieldEvaluation } from "../../src/evaluation/evaluation";
 import type { EvaluationRequest } from "../../src/workbench/background/evaluationJob";
@@ -5,7 +6,9 @@ import type { Evaluator, EvaluatorReply } from "../../src/workbench/background/e
 import type { Order } from "../../src/workbench/background/protocol";
 import type { WorkerLike } from "../../src/workbench/background/runner";
 import type { Trouble } from "../../src/workbench/background/trouble";
+import type { FoundAtStart } from "../../src/workbench/keeping/findAtStart";
 import { createWorkbench } from "../../src/workbench/store";
+import { Disk, FakeDatabase } from "./fakeDatabase";
 
 /** A storage in memory; `fail` is thrown by the next writes while it is set. */
 export class MemoryStorage implements Storage {
@@ -118,17 +121,40 @@ export const EMPTY_DRIVE: DriveEvaluation = {
   findings: [],
 };
 
-/** A session for a test: over a storage and with a clock of its own unless others are given. */
-export function newBench(storage: MemoryStorage | null = new MemoryStorage(), now = () => new Date()) {
+const disks = new WeakMap<object, Disk>();
+
+/** The disk behind a storage: tabs over the same storage share it. */
+function diskOf(storage: MemoryStorage | null): Disk {
+  const key = storage ?? {};
+  const disk = disks.get(key) ?? new Disk();
+  disks.set(key, disk);
+  return disk;
+}
+
+let ids = 0;
+
+/**
+ * A session for a test: over a storage and with a clock of its own unless others are given, and with a
+ * database on the disk that belongs to the storage unless it is told what was found at the start.
+ */
+export function newBench(
+  storage: MemoryStorage | null = new MemoryStorage(),
+  now = () => new Date(),
+  found: FoundAtStart = new FakeDatabase(diskOf(storage)).found(),
+) {
   const evaluator = new HandEvaluator();
-  let ids = 0;
   const newId = () => `new-${++ids}`;
-  const bench = createWorkbench({ evaluator, storage, now, newId });
+  const persist = vi.fn<() => void>();
+  const quota = async () => null;
+  const bench = createWorkbench({ evaluator, storage, found, quota, persist, now, newId });
   const show = () => bench.store.getState().history.present;
   return {
     ...bench,
     evaluator,
     storage,
+    disk: diskOf(storage),
+    database: found.database as FakeDatabase,
+    persist,
     show,
     state: bench.store.getState,
     open: () => show().designs[show().open],

@@ -1,70 +1,55 @@
-/** A small ring of earlier states, and the place where text that cannot be read is set aside. */
+/**
+ * What earlier builds kept in local storage beside the show: a small ring of earlier states, and text
+ * that could not be read. Unreadable text is still set aside there first, because that is done at once.
+ */
+
 import { type LoadedShow, type ReadShow, readKeptText } from "./loadedShow";
+import type { LocalPlace } from "./localPlace";
 import { BACKUP_KEYS, KEPT_PREFIX } from "./storageKeys";
 
 type LoadedOk = Extract<LoadedShow, { kind: "ok" }>;
 
-/** ms; a backup is made at most this often, so that the ring reaches back further than a few seconds */
-const BACKUP_INTERVAL = 10 * 60_000;
-
-interface Backup {
-  key: string;
-  loaded: LoadedOk;
-}
-
-function readableBackups(storage: Storage, readShow: ReadShow): Backup[] {
-  return BACKUP_KEYS.flatMap((key) => {
-    const loaded = readKeptText(storage.getItem(key), readShow);
-    return loaded.kind === "ok" ? [{ key, loaded }] : [];
-  }).sort((a, b) => b.loaded.revision - a.loaded.revision);
-}
-
-/** The newest backup that can be read, or null. */
-export function newestBackup(storage: Storage, readShow: ReadShow): LoadedOk | null {
-  return readableBackups(storage, readShow)[0]?.loaded ?? null;
-}
-
-function oldestKey(storage: Storage, readShow: ReadShow): string {
-  const used = readableBackups(storage, readShow);
-  const free = BACKUP_KEYS.find((key) => !used.some((backup) => backup.key === key));
-  return free ?? used[used.length - 1].key;
-}
-
-/** Copies kept text into the ring, in place of the oldest backup. */
-export function addBackup(storage: Storage, readShow: ReadShow, text: string): void {
-  storage.setItem(oldestKey(storage, readShow), text);
-}
-
-/** Whether the newest backup is old enough for another one. */
-export function backupIsDue(storage: Storage, readShow: ReadShow, now: Date): boolean {
-  const newest = newestBackup(storage, readShow);
-  if (!newest) return true;
-  const age = now.getTime() - Date.parse(newest.savedAt);
-  return !(age >= 0 && age < BACKUP_INTERVAL);
-}
-
-function storedKeys(storage: Storage): string[] {
-  return Array.from({ length: storage.length }, (_, index) => storage.key(index)).filter(
-    (key) => key !== null,
+/** The newest backup of the ring that can be read, or null. */
+export function newestBackup(local: LocalPlace, readShow: ReadShow): LoadedOk | null {
+  return (
+    BACKUP_KEYS.flatMap((key) => {
+      const loaded = readKeptText(local.read(key).text, readShow);
+      return loaded.kind === "ok" ? [loaded] : [];
+    }).sort((a, b) => b.revision - a.revision)[0] ?? null
   );
+}
+
+function keptKeys(local: LocalPlace): string[] {
+  return local
+    .keys()
+    .filter((key) => key.startsWith(KEPT_PREFIX))
+    .sort();
 }
 
 /**
  * Sets text aside under a key of its own, once; later loads of the same text find it there.
- * @throws what the storage throws: the caller must then not write over the text
+ * @returns what the browser threw, null where it is there: otherwise the caller must not write over the text
  */
-export function setAside(storage: Storage, text: string, now: Date): void {
-  const known = storedKeys(storage).some(
-    (key) => key.startsWith(KEPT_PREFIX) && storage.getItem(key) === text,
-  );
-  if (!known) storage.setItem(`${KEPT_PREFIX}${now.toISOString()}`, text);
+export function setAside(local: LocalPlace, text: string, now: Date): unknown {
+  const known = keptKeys(local).some((key) => local.read(key).text === text);
+  return known ? null : local.write(`${KEPT_PREFIX}${now.toISOString()}`, text);
 }
 
 /** The text that was set aside last, or null. */
-export function lastSetAside(storage: Storage): string | null {
-  const keys = storedKeys(storage)
-    .filter((key) => key.startsWith(KEPT_PREFIX))
-    .sort();
-  const last = keys.at(-1);
-  return last === undefined ? null : storage.getItem(last);
+export function lastSetAside(local: LocalPlace): string | null {
+  const last = keptKeys(local).at(-1);
+  return last === undefined ? null : local.read(last).text;
+}
+
+export interface OldText {
+  key: string;
+  text: string;
+}
+
+/** Everything that lies beside the show in local storage. */
+export function oldTexts(local: LocalPlace): OldText[] {
+  return [...BACKUP_KEYS, ...keptKeys(local)].flatMap((key) => {
+    const { text } = local.read(key);
+    return text === null ? [] : [{ key, text }];
+  });
 }

@@ -1,126 +1,169 @@
 /**
- * Keeps the show in the browser's storage. One writer at a time across tabs: each save carries a
- * revision, and a save is held back when the stored text is not the one that this tab saw last.
+ * Keeps the show in the browser: in local storage at once, and in the journal of the database, whose
+ * answer means that it is on disk. One writer at a time across tabs: each save carries a revision, and
+ * a save is held back when one that this tab does not follow stands in the journal or in local storage.
  */
 import type { Show } from "../../design/show";
-import { addBackup, backupIsDue, lastSetAside, newestBackup, setAside } from "./backups";
-import { keptText, type LoadedShow, type ReadShow, readKeptText } from "./loadedShow";
+import { keepAsides, moveOldTexts, versionOfText } from "./asideTexts";
+import { lastSetAside, newestBackup, setAside } from "./backups";
+import type { FoundAtStart } from "./findAtStart";
+import { newFollowing } from "./following";
+import type { LoadedShow, ReadShow } from "./loadedShow";
+import { newLocalPlace } from "./localPlace";
+import { type Resolution, resolveKept, type Unreadable } from "./resolve";
+import type { Shelf } from "./shelf";
+import { CAUSES } from "./shelvedTexts";
+import { newShowWriter, type SaveOutcome } from "./showWriter";
 import { refusedWriteSentence } from "./storageError";
 import { SHOW_KEY } from "./storageKeys";
 
-export type SaveOutcome =
-  | { kind: "saved" }
-  | { kind: "failed"; sentence: string }
-  | { kind: "held"; sentence: string }
-  | { kind: "conflict" };
+export interface Loaded {
+  shown: LoadedShow;
+  /** what local storage holds and cannot be read, though the journal may have what can */
+  unreadable: Unreadable | null;
+}
 
 export interface Keeper {
   /** Reads what is kept; nothing is written before this has run. */
-  load(): LoadedShow;
-  /** The newest readable backup, for when the kept show cannot be read. */
-  backup(): Show | null;
-  save(show: Show): SaveOutcome;
-  /** Whether the stored text is another one than this tab saw last. */
+  load(): Loaded;
+  /** Answers when what was found beside the show at the start is among the versions. */
+  tidied(): Promise<void>;
+  /** The newest state that can be read, for when the kept show cannot be. */
+  fallback(): Show | null;
+  /** Saves: in local storage before it returns, in the journal by the time it answers. Never rejects. */
+  save(show: Show): Promise<SaveOutcome>;
+  /** Whether local storage holds a newer state than this tab follows. */
   changedElsewhere(): boolean;
+  /** Whether all that was kept has gone from the browser. */
+  isCleared(): Promise<boolean>;
   /** The show that another tab has stored, taken over as this tab's own; null where it cannot be read. */
-  takeOther(): Show | null;
-  /** Sets whatever is stored aside, so that the next save may write. */
-  startAfresh(): SaveOutcome;
+  takeOther(): Promise<Show | null>;
+  /** Sets whatever is stored aside, so that the next save may write; null, or why it could not. */
+  startAfresh(): Promise<string | null>;
   /** Lets the next save write over what could not be set aside: only where its owner says so. */
   discardStored(): void;
   /** Why nothing is saved; null where saving is open. */
   heldBecause(): string | null;
+  /** What local storage refused when it was read; null where it answered. */
+  refusedAtStart(): string | null;
   /** The stored text as it is, readable or not, for a file; null where there is none. */
   rawText(): string | null;
 }
 
-const HELD_BEFORE_LOAD = "Nothing is saved before the kept show has been read.";
+export interface KeeperNeeds {
+  storage: Storage | null;
+  found: FoundAtStart;
+  shelf: Shelf | null;
+  readShow: ReadShow;
+  now: () => Date;
+  newId: () => string;
+}
+
 const HELD_AS_UNREADABLE =
   "Nothing is saved, because what is kept could not be set aside: export it, then discard it.";
 
-/** Makes the keeper over a storage; what reads a show is passed in, so that the two stay apart. */
-export function newKeeper(storage: Storage, readShow: ReadShow, now: () => Date): Keeper {
-  let loaded = false;
-  let held: string | null = HELD_BEFORE_LOAD;
-  let seenText: string | null = null;
-  let revision = 0;
+/** Makes the keeper; what reads a show is passed in, so that the two stay apart. */
+export function newKeeper({ storage, found, shelf, readShow, now, newId }: KeeperNeeds): Keeper {
+  const { database } = found;
+  const local = newLocalPlace(storage);
+  const following = newFollowing(newId());
+  const writer = newShowWriter({ local, following, database, shelf, readShow, now, newId });
+  const asideNeeds = database && shelf && { local, database, shelf, readShow, now };
+  let atStart: Resolution | null = null;
+  let refusedAtStart: string | null = null;
+  let tidied: Promise<void> = Promise.resolve();
 
-  const storedText = () => storage.getItem(SHOW_KEY);
-  const changedElsewhere = () => {
-    const text = storedText();
-    return loaded && text !== null && text !== seenText;
+  /** Text that local storage must not lose: beside the show if there is room, else among the versions. */
+  const keepText = async (text: string) => {
+    if (setAside(local, text, now()) === null) return true;
+    if (!asideNeeds) return false;
+    return keepAsides([{ text, reading: { kind: "nothing" }, offered: false }], asideNeeds).then(
+      () => true,
+      () => false,
+    );
   };
-  const guarded = (write: () => void): SaveOutcome => {
-    try {
-      write();
-      return { kind: "saved" };
-    } catch (error) {
-      return { kind: "failed", sentence: refusedWriteSentence(error) };
-    }
+  const holdWhileKept = (text: string) => {
+    if (setAside(local, text, now()) === null) return;
+    following.holdLocal(HELD_AS_UNREADABLE);
+    void keepText(text).then((kept) => kept && following.holdLocal(null));
   };
-  const see = (text: string | null) => {
-    const read = readKeptText(text, readShow);
-    seenText = text;
-    if (read.kind === "ok") revision = Math.max(revision, read.revision);
-    return read;
+  const tidyUp = async (resolution: Resolution) => {
+    if (!asideNeeds) return;
+    const asides = resolution.aside.filter(({ text }) => text !== resolution.unreadable?.text);
+    await keepAsides(asides, asideNeeds);
+    await moveOldTexts(asideNeeds);
   };
-  const keepAside = (text: string) => {
-    const outcome = guarded(() => setAside(storage, text, now()));
-    held = outcome.kind === "saved" ? null : HELD_AS_UNREADABLE;
-    return outcome;
+  const look = async () => {
+    const records = await (database?.readJournal() ?? Promise.resolve([])).catch(() => null);
+    const stored = local.read(SHOW_KEY).text;
+    return { records, stored, resolution: resolveKept(stored, records ?? [], readShow) };
   };
-  const holdAsNeeded = (read: LoadedShow) => {
-    held = null;
-    if (read.kind === "too new") held = read.sentence;
-    else if (read.kind !== "ok" && read.kind !== "nothing" && seenText !== null) keepAside(seenText);
+  type Look = Awaited<ReturnType<typeof look>>;
+  const adopt = ({ records, stored, resolution }: Look) =>
+    following.follow(stored, resolution.text, resolution.revision, records ? resolution.head : null);
+  /** Keeps a state that another tab has stored and that this one does not take. */
+  const keepOther = async (text: string): Promise<boolean> => {
+    if (!shelf) return setAside(local, text, now()) === null;
+    const version = versionOfText(text, readShow, now(), { cause: CAUSES.otherTab });
+    return shelf.keep([version]).then(
+      () => true,
+      () => setAside(local, text, now()) === null,
+    );
   };
-  const backUpStored = (force: boolean) => {
-    const text = storedText();
-    if (text === null || readKeptText(text, readShow).kind !== "ok") return;
-    if (force || backupIsDue(storage, readShow, now())) guarded(() => addBackup(storage, readShow, text));
-  };
-  const write = (show: Show): SaveOutcome =>
-    guarded(() => {
-      const text = keptText(show, revision + 1, now());
-      storage.setItem(SHOW_KEY, text);
-      revision += 1;
-      seenText = text;
-    });
 
   return {
     load() {
-      loaded = true;
-      const read = see(storedText());
-      holdAsNeeded(read);
-      return read;
+      const { text, refusal } = local.read(SHOW_KEY);
+      if (refusal !== null) refusedAtStart = refusedWriteSentence(refusal);
+      const resolution = resolveKept(text, found.records ?? [], readShow);
+      atStart = resolution;
+      following.follow(text, resolution.text, resolution.revision, found.records ? resolution.head : null);
+      if (resolution.loaded.kind === "too new") following.hold(resolution.loaded.sentence);
+      else {
+        if (resolution.unreadable) holdWhileKept(resolution.unreadable.text);
+        // what stays undone is done at the next start: nothing of it has been removed
+        tidied = tidyUp(resolution).catch(() => undefined);
+      }
+      return { shown: resolution.loaded, unreadable: resolution.unreadable?.reading ?? null };
     },
-    backup: () => newestBackup(storage, readShow)?.show ?? null,
-    save(show) {
-      if (held !== null) return { kind: "held", sentence: held };
-      if (changedElsewhere()) return { kind: "conflict" };
-      backUpStored(false);
-      return write(show);
+    tidied: () => tidied,
+    fallback: () => atStart?.fallback?.show ?? newestBackup(local, readShow)?.show ?? null,
+    save: writer.save,
+    changedElsewhere: () => following.isNewer(local.read(SHOW_KEY).text),
+    async isCleared() {
+      if (!following.hasSaved() || local.read(SHOW_KEY).text !== null) return false;
+      const records = await (database?.readJournal() ?? Promise.resolve([])).catch(() => null);
+      return records?.length === 0;
     },
-    changedElsewhere,
-    takeOther() {
-      const read = see(storedText());
-      holdAsNeeded(read);
-      return read.kind === "ok" ? read.show : null;
+    async takeOther() {
+      const seen = await look();
+      if (seen.resolution.loaded.kind !== "ok") {
+        if (seen.resolution.loaded.kind === "too new") following.hold(seen.resolution.loaded.sentence);
+        return null;
+      }
+      adopt(seen);
+      writer.endLoss();
+      return seen.resolution.loaded.show;
     },
-    startAfresh() {
-      const text = storedText();
-      const read = see(text);
-      if (text === null) return { kind: "saved" };
-      if (read.kind !== "ok") return keepAside(text);
-      held = null;
-      backUpStored(true);
-      return { kind: "saved" };
+    async startAfresh() {
+      const seen = await look();
+      const texts = new Set([seen.stored, seen.resolution.text].filter((text) => text !== null));
+      const isReadable = seen.resolution.loaded.kind === "ok";
+      for (const text of texts) {
+        const kept = isReadable ? await keepOther(text) : await keepText(text);
+        // a readable state may go on in its own tab; what nobody can read has this place alone
+        if (!kept && !isReadable) return HELD_AS_UNREADABLE;
+      }
+      adopt(seen);
+      writer.endLoss();
+      return null;
     },
     discardStored() {
-      see(storedText());
-      held = null;
+      following.seeLocal(local.read(SHOW_KEY).text);
     },
-    heldBecause: () => held,
-    rawText: () => storedText() ?? lastSetAside(storage),
+    heldBecause: () => following.heldBecause() ?? (database ? null : following.localHeldBecause()),
+    refusedAtStart: () => refusedAtStart,
+    rawText: () =>
+      atStart?.unreadable?.text ?? local.read(SHOW_KEY).text ?? lastSetAside(local) ?? atStart?.text ?? null,
   };
 }

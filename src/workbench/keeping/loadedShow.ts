@@ -12,7 +12,26 @@ export interface Envelope {
   revision: number;
   /** ISO 8601 */
   savedAt: string;
+  /** which page wrote it, a new one at each start; absent in what builds before the journal wrote */
+  writer?: string;
+  /** newest record of the journal that it follows; null where the journal was out of reach */
+  follows?: number | null;
   show: unknown;
+}
+
+/** What an envelope tells before its show is read. */
+export interface EnvelopeHead {
+  revision: number;
+  writer: string | null;
+  follows: number | null;
+}
+
+/** What marks an envelope of this page. */
+export interface EnvelopeMark {
+  revision: number;
+  savedAt: Date;
+  writer: string;
+  follows: number | null;
 }
 
 export type LoadedShow =
@@ -80,13 +99,31 @@ export function readKeptText(text: string | null, readShow: ReadShow): LoadedSho
   return readEnvelope(result.value, readShow);
 }
 
+/** The beginning of every envelope that a build of this app has written. */
+const HEAD =
+  /^\{"app":"coilwright","version":\d+,"revision":(\d+),"savedAt":"[^"]*"(?:,"writer":"([^"]*)","follows":(\d+|null))?,"show":/;
+
+/** What the text of an envelope tells without being parsed, whatever its length; null where it is none of ours. */
+export function envelopeHead(text: string): EnvelopeHead | null {
+  const found = HEAD.exec(text);
+  if (!found) return null;
+  const [, revision, writer, follows] = found;
+  return {
+    revision: Number(revision),
+    writer: writer ?? null,
+    follows: follows === undefined || follows === "null" ? null : Number(follows),
+  };
+}
+
 /** The text of an envelope around a show. */
-export function keptText(show: Show, revision: number, savedAt: Date): string {
+export function keptText(show: Show, { revision, savedAt, writer, follows }: EnvelopeMark): string {
   const envelope: Envelope = {
     app: APP_NAME,
     version: ENVELOPE_VERSION,
     revision,
     savedAt: savedAt.toISOString(),
+    writer,
+    follows,
     show,
   };
   return JSON.stringify(envelope);

@@ -1,9 +1,10 @@
-/** What the workbench begins with: the kept show, a backup, or the example, and what is told about it. */
+/** What the workbench begins with: the kept show, an earlier state, or the example, and what is told about it. */
 import { exampleShow } from "../../design/examples";
 import type { Show } from "../../design/show";
-import type { Notice } from "../notice";
+import type { Notice, WayOut } from "../notice";
 import type { Keeper } from "./keeper";
-import type { LoadedShow } from "./loadedShow";
+import type { Unreadable } from "./resolve";
+import { databaseNotice, localNotice } from "./saveNotices";
 
 export interface Opening {
   show: Show;
@@ -11,43 +12,52 @@ export interface Opening {
   readOnly: string | null;
 }
 
-type Unreadable = Exclude<LoadedShow, { kind: "ok" } | { kind: "nothing" }>;
+function keptShowNotice(sentence: string, details: readonly string[], waysOut: readonly WayOut[]): Notice {
+  return { id: "kept-show", severity: "error", sentence, details, waysOut };
+}
 
 function tooNewNotice(sentence: string): Notice {
-  return {
-    id: "kept-show",
-    severity: "error",
-    sentence,
-    details: [],
-    waysOut: ["export what is kept", "start afresh"],
-  };
+  return keptShowNotice(sentence, [], ["export what is kept", "start afresh"]);
 }
 
-function unreadableNotice(loaded: Unreadable, held: string | null, instead: string): Notice {
-  return {
-    id: "kept-show",
-    severity: "error",
-    sentence: `${loaded.sentence} ${held ?? "Its text was set aside unchanged."} ${instead}`,
-    details: loaded.kind === "invalid" ? loaded.faults : [],
-    waysOut:
-      held === null ? ["export what is kept", "dismiss"] : ["export what is kept", "discard what is kept"],
-  };
+function unreadableNotice(unreadable: Unreadable, held: string | null, instead: string): Notice {
+  const sentence = `${unreadable.sentence} ${held ?? "Its text was set aside unchanged."} ${instead}`;
+  const details = unreadable.kind === "invalid" ? unreadable.faults : [];
+  return keptShowNotice(sentence, details, [
+    "export what is kept",
+    held === null ? "dismiss" : "discard what is kept",
+  ]);
 }
 
-function openUnreadable(loaded: Unreadable, keeper: Keeper): Opening {
-  const backup = keeper.backup();
-  const show = backup ?? exampleShow();
-  if (loaded.kind === "too new") {
-    return { show, notices: [tooNewNotice(loaded.sentence)], readOnly: loaded.sentence };
+/** What is told of the places where things are kept. */
+function placesNotices(keeper: Keeper, trouble: string | null): Notice[] {
+  const refused = keeper.refusedAtStart();
+  return [
+    ...(trouble === null ? [] : [databaseNotice(trouble)]),
+    ...(refused === null ? [] : [localNotice(refused)]),
+  ];
+}
+
+/**
+ * Loads through the keeper.
+ * @param trouble what is the matter with the database; null where all is well
+ */
+export function openKept(keeper: Keeper, trouble: string | null): Opening {
+  const { shown, unreadable } = keeper.load();
+  const notices = placesNotices(keeper, trouble);
+  if (shown.kind === "nothing") return { show: exampleShow(), notices, readOnly: null };
+  if (shown.kind === "ok" && unreadable === null) return { show: shown.show, notices, readOnly: null };
+  const earlier = shown.kind === "ok" ? shown.show : keeper.fallback();
+  const show = earlier ?? exampleShow();
+  if (shown.kind === "too new") {
+    return { show, notices: [...notices, tooNewNotice(shown.sentence)], readOnly: shown.sentence };
   }
-  const instead = backup ? "The newest backup is shown." : "The example is shown.";
-  return { show, notices: [unreadableNotice(loaded, keeper.heldBecause(), instead)], readOnly: null };
-}
-
-/** Loads through the keeper; without one (no storage) the example is shown. */
-export function openKept(keeper: Keeper | null): Opening {
-  const loaded: LoadedShow = keeper?.load() ?? { kind: "nothing" };
-  if (loaded.kind === "nothing") return { show: exampleShow(), notices: [], readOnly: null };
-  if (loaded.kind === "ok") return { show: loaded.show, notices: [], readOnly: null };
-  return keeper ? openUnreadable(loaded, keeper) : { show: exampleShow(), notices: [], readOnly: null };
+  const told = unreadable ?? (shown.kind === "ok" ? null : shown);
+  const instead = earlier ? "The newest state that can be read is shown." : "The example is shown.";
+  if (!told) return { show, notices, readOnly: null };
+  return {
+    show,
+    notices: [...notices, unreadableNotice(told, keeper.heldBecause(), instead)],
+    readOnly: null,
+  };
 }

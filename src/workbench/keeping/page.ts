@@ -1,22 +1,35 @@
 /** What the page tells a session: that it goes away, or that another tab has written. */
-
 import type { Workbench } from "../store";
 import { SHOW_KEY } from "./storageKeys";
 
-/** Saves when the page is hidden or left, and looks at what other tabs save. Returns what ends it. */
-export function watchPage(workbench: Pick<Workbench, "flush" | "lookElsewhere">, page: Window): () => void {
-  const hidden = () => {
+type Watched = Pick<Workbench, "flush" | "lookElsewhere" | "isAtRisk">;
+
+/**
+ * Saves when the page is hidden or left, asks before it closes over something that is not saved, and
+ * looks at what other tabs save. Returns what ends it.
+ */
+export function watchPage(workbench: Watched, page: Window): () => void {
+  const turned = () => {
     if (page.document.visibilityState === "hidden") workbench.flush();
+    else workbench.lookElsewhere();
+  };
+  const leaving = (event: BeforeUnloadEvent) => {
+    workbench.flush();
+    if (workbench.isAtRisk()) event.preventDefault();
   };
   const stored = (event: StorageEvent) => {
     if (event.key === SHOW_KEY || event.key === null) workbench.lookElsewhere();
   };
-  page.document.addEventListener("visibilitychange", hidden);
+  page.document.addEventListener("visibilitychange", turned);
+  page.addEventListener("beforeunload", leaving);
   page.addEventListener("pagehide", workbench.flush);
+  page.addEventListener("pageshow", workbench.lookElsewhere);
   page.addEventListener("storage", stored);
   return () => {
-    page.document.removeEventListener("visibilitychange", hidden);
+    page.document.removeEventListener("visibilitychange", turned);
+    page.removeEventListener("beforeunload", leaving);
     page.removeEventListener("pagehide", workbench.flush);
+    page.removeEventListener("pageshow", workbench.lookElsewhere);
     page.removeEventListener("storage", stored);
   };
 }

@@ -1,125 +1,101 @@
-/** Saves what is committed a moment after the last change, and at once when the page goes away. */
+/** Saves what is committed: the first edit at once, those that follow in short steps, the last one always. */
 import type { StoreApi } from "zustand/vanilla";
 import type { Show } from "../../design/show";
-import { type Notice, withNotice, withoutNotice } from "../notice";
 import type { WorkbenchState } from "../workbenchState";
-import type { Keeper, SaveOutcome } from "./keeper";
+import { committedShow } from "./committedShow";
+import type { Keeper } from "./keeper";
+import { afterClearing, afterOtherSaved, afterOutcome } from "./saveNotices";
+import type { SaveOutcome } from "./showWriter";
 
-/** ms from the last change to the save */
-export const SAVE_DELAY = 400;
-
-const NO_STORAGE =
-  "This browser keeps nothing for this page (private window or blocked storage): export the show to keep it.";
-
-const SAVE_NOTICE = "save";
-const CONFLICT_NOTICE = "other-tab";
-
-const CONFLICT_SENTENCE =
-  "Another tab has saved a newer state of this show. Nothing is saved here until you choose one of the two.";
-
-const CONFLICT: Notice = {
-  id: CONFLICT_NOTICE,
-  severity: "warning",
-  sentence: CONFLICT_SENTENCE,
-  details: [],
-  waysOut: ["take the other", "keep this"],
-};
-
-function failedNotice(sentence: string): Notice {
-  return { id: SAVE_NOTICE, severity: "error", sentence, details: [], waysOut: ["save again", "dismiss"] };
-}
-
-type Changes = Partial<WorkbenchState>;
-
-function afterOutcome(state: WorkbenchState, outcome: SaveOutcome): Changes {
-  switch (outcome.kind) {
-    case "saved": {
-      const notices = withoutNotice(withoutNotice(state.notices, SAVE_NOTICE), CONFLICT_NOTICE);
-      return { saveState: "saved", saveMessage: "", notices };
-    }
-    case "held":
-      return { saveState: "unsaved", saveMessage: outcome.sentence };
-    case "conflict": {
-      const notices = withNotice(state.notices, CONFLICT);
-      return { saveState: "unsaved", saveMessage: CONFLICT_SENTENCE, notices };
-    }
-    case "failed": {
-      const notices = withNotice(state.notices, failedNotice(outcome.sentence));
-      return { saveState: "failed", saveMessage: outcome.sentence, notices };
-    }
-  }
-}
-
-/** The show without what a gesture has not committed yet. */
-export function committedShow(state: WorkbenchState): Show {
-  return state.gesture?.before ?? state.history.present;
-}
+/** ms from one save to the next while editing goes on */
+export const SAVE_INTERVAL = 100;
 
 export interface Saving {
   /** Saves at once what is committed and not yet saved. */
   flush(): void;
   /** Saves at once whether or not there were changes. */
-  saveNow(): void;
-  /** Looks whether another tab has saved, and tells of it. */
+  saveNow(): Promise<void>;
+  /** Looks whether another tab has saved, or storage was cleared, and tells of it. */
   lookElsewhere(): void;
   /** Takes a show as saved that was just read from the storage. */
   adoptAsSaved(show: Show): void;
+  /** Whether something is committed that would be lost with the page. */
+  isAtRisk(): boolean;
+  /** Answers when nothing is being saved any more. */
+  settled(): Promise<void>;
   close(): void;
 }
 
-/** Nothing can be kept: that is said, and nothing else happens. */
-function savingNowhere(store: StoreApi<WorkbenchState>): Saving {
-  store.setState({ saveState: "failed", saveMessage: NO_STORAGE });
-  const nothing = () => undefined;
-  return { flush: nothing, saveNow: nothing, lookElsewhere: nothing, adoptAsSaved: nothing, close: nothing };
-}
+/** Connects a store with its keeper. */
+export function connectSaving(store: StoreApi<WorkbenchState>, keeper: Keeper): Saving {
+  /** what is on disk, or in local storage where there is no more; null once that was cleared */
+  let savedShow: Show | null = committedShow(store.getState());
+  /** what the newest save under way holds */
+  let underWay: { show: Show; end: Promise<void> } | null = null;
+  let interval: ReturnType<typeof setTimeout> | null = null;
 
-/** Connects a store with its keeper; `null` where the browser keeps nothing. */
-export function connectSaving(store: StoreApi<WorkbenchState>, keeper: Keeper | null): Saving {
-  if (!keeper) return savingNowhere(store);
-  let timer: ReturnType<typeof setTimeout> | null = null;
-  let savedShow = committedShow(store.getState());
+  /** whether something was committed since the newest save began */
+  let waiting = false;
 
-  const stopTimer = () => {
-    if (timer !== null) clearTimeout(timer);
-    timer = null;
+  const committed = () => committedShow(store.getState());
+  const settle = (show: Show, outcome: SaveOutcome) => {
+    if (outcome.kind === "saved" || outcome.kind === "kept") savedShow = show;
+    store.setState((state) => afterOutcome(state, outcome, committed() === show));
   };
-  const saveNow = () => {
-    stopTimer();
-    const show = committedShow(store.getState());
-    const outcome = keeper.save(show);
-    if (outcome.kind === "saved") savedShow = show;
-    store.setState((state) => afterOutcome(state, outcome));
+  const save = (): Promise<void> => {
+    const show = committed();
+    waiting = false;
+    if (interval !== null) clearTimeout(interval);
+    interval = setTimeout(() => {
+      interval = null;
+      saveInTime();
+    }, SAVE_INTERVAL);
+    const end = keeper.save(show).then((outcome) => {
+      if (underWay?.show === show) underWay = null;
+      settle(show, outcome);
+      saveInTime();
+    });
+    underWay = { show, end };
+    return end;
   };
-  const waitThenSave = () => {
-    timer = setTimeout(() => (store.getState().gesture ? waitThenSave() : saveNow()), SAVE_DELAY);
-  };
-  const flush = () => {
-    if (committedShow(store.getState()) !== savedShow) saveNow();
+  const saveInTime = () => {
+    if (waiting && interval === null && !underWay) void save();
   };
   const follow = (state: WorkbenchState, before: WorkbenchState) => {
     const show = committedShow(state);
-    if (show === committedShow(before) || show === savedShow) return;
-    stopTimer();
-    waitThenSave();
+    if (show === committedShow(before) || (show === savedShow && !waiting && !underWay)) return;
+    waiting = true;
     store.setState({ saveState: "saving" });
+    saveInTime();
   };
   const endFollowing = store.subscribe(follow);
+  const flush = () => {
+    const show = committed();
+    if (show !== (underWay?.show ?? savedShow)) void save();
+  };
+  const lookElsewhere = () => {
+    if (keeper.changedElsewhere()) store.setState(afterOtherSaved);
+    void keeper.isCleared().then((cleared) => {
+      if (!cleared || savedShow === null) return;
+      savedShow = null;
+      store.setState(afterClearing);
+    });
+  };
 
   return {
     flush,
-    saveNow,
-    lookElsewhere() {
-      if (keeper.changedElsewhere()) store.setState((state) => afterOutcome(state, { kind: "conflict" }));
-    },
+    saveNow: save,
+    lookElsewhere,
     adoptAsSaved(show) {
-      stopTimer();
       savedShow = show;
-      store.setState((state) => afterOutcome(state, { kind: "saved" }));
+      store.setState((state) => afterOutcome(state, { kind: "saved", localTrouble: null }, true));
+    },
+    isAtRisk: () => committed() !== savedShow,
+    async settled() {
+      while (underWay) await underWay.end;
     },
     close() {
       flush();
-      stopTimer();
       endFollowing();
     },
   };

@@ -16,8 +16,10 @@ export const KEEPING_DATABASE = "coilwright/keeping";
 export const KEEPING_DATABASE_VERSION = 1;
 /** records `{ revision, text }` by revision; the text is the envelope that local storage holds */
 export const JOURNAL_STORE = "journal";
-/** dated versions by id */
+/** dated versions by id, each with the text of the document as its file would be */
 export const VERSIONS_STORE = "versions";
+/** by id, what there is to know of a version without its text, so that a list reads little */
+export const SUMMARIES_STORE = "summaries";
 
 /** database: the bytes of score files, by key */
 export const SCORES_DATABASE = "coilwright/scores";

@@ -1,0 +1,125 @@
+/** The keeping's database over the browser's own. */
+import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from "idb";
+import { newListeners } from "../background/listeners";
+import { type DatabasePlan, newConnection } from "./databaseOpening";
+import { isRevision, type JournalRecord, prunedKeys, readableRecords } from "./journal";
+import type { JournalOutcome, JournalWrite, KeepingDatabase } from "./keepingDatabase";
+import {
+  JOURNAL_STORE,
+  KEEPING_DATABASE,
+  KEEPING_DATABASE_VERSION,
+  SUMMARIES_STORE,
+  VERSIONS_STORE,
+} from "./storageKeys";
+import { type KeptVersion, type NewVersion, recordsOf, type VersionSummary } from "./version";
+import { within } from "./within";
+
+/** ms in which the browser must have done what was asked of an open database */
+const ANSWER_PATIENCE = 5_000;
+
+interface Schema extends DBSchema {
+  [JOURNAL_STORE]: { key: number; value: JournalRecord };
+  [VERSIONS_STORE]: { key: string; value: KeptVersion };
+  [SUMMARIES_STORE]: { key: string; value: VersionSummary };
+}
+
+type Store = StoreNames<Schema>;
+type Writing = IDBPTransaction<Schema, Store[], "readwrite">;
+
+const PLAN: DatabasePlan<Schema> = {
+  name: KEEPING_DATABASE,
+  version: KEEPING_DATABASE_VERSION,
+  stores: [JOURNAL_STORE, VERSIONS_STORE, SUMMARIES_STORE],
+  create(database, store) {
+    database.createObjectStore(store, { keyPath: store === JOURNAL_STORE ? "revision" : "id" });
+  },
+};
+
+const VERSION_STORES: Store[] = [VERSIONS_STORE, SUMMARIES_STORE];
+
+/** Runs what writes and waits until it is on disk. A request that fails ends the transaction, which tells why. */
+async function written<Value>(
+  database: IDBPDatabase<Schema>,
+  stores: Store[],
+  write: (transaction: Writing) => Promise<Value>,
+): Promise<Value> {
+  const transaction = database.transaction(stores, "readwrite", { durability: "strict" });
+  const [done, value] = await Promise.allSettled([transaction.done, write(transaction)]);
+  if (done.status === "rejected") throw done.reason;
+  if (value.status === "rejected") throw value.reason;
+  return value.value;
+}
+
+async function putVersions(transaction: Writing, versions: readonly NewVersion[]): Promise<void> {
+  await Promise.all(
+    versions
+      .map(recordsOf)
+      .flatMap(({ version, summary }) => [
+        transaction.objectStore(VERSIONS_STORE).put(version),
+        transaction.objectStore(SUMMARIES_STORE).put(summary),
+      ]),
+  );
+}
+
+async function putRecord(
+  transaction: Writing,
+  { record, follows, versions }: JournalWrite,
+): Promise<JournalOutcome> {
+  const journal = transaction.objectStore(JOURNAL_STORE);
+  const keys = await journal.getAllKeys();
+  const newest = Math.max(0, ...keys.filter(isRevision));
+  if (newest > follows) {
+    const head = await journal.get(newest);
+    if (head) return { kind: "conflict", head };
+  }
+  const pruned = prunedKeys(keys, record.text.length) as number[];
+  await Promise.all([
+    journal.put(record),
+    ...pruned.map((key) => journal.delete(key)),
+    putVersions(transaction, versions),
+  ]);
+  return { kind: "written" };
+}
+
+/** Makes the keeping's database; it is opened at its first use. */
+export function idbKeeping(): KeepingDatabase {
+  const losses = newListeners<void>();
+  const connection = newConnection(PLAN, () => losses.tell());
+  const use = async <Value>(work: (database: IDBPDatabase<Schema>) => Promise<Value>) => {
+    const database = await connection.open();
+    return within(ANSWER_PATIENCE, work(database));
+  };
+  return {
+    readJournal: () => use(async (database) => readableRecords(await database.getAll(JOURNAL_STORE))),
+    writeJournal: (write) =>
+      use((database) => {
+        const stores = write.versions.length > 0 ? [JOURNAL_STORE, ...VERSION_STORES] : [JOURNAL_STORE];
+        return written(database, stores as Store[], (transaction) => putRecord(transaction, write));
+      }),
+    keepVersions: (versions) =>
+      use((database) =>
+        written(database, VERSION_STORES, (transaction) => putVersions(transaction, versions)),
+      ),
+    listVersions: () => use((database) => database.getAll(SUMMARIES_STORE)),
+    readVersion: (id) => use(async (database) => (await database.get(VERSIONS_STORE, id)) ?? null),
+    removeVersions: (ids) =>
+      use((database) =>
+        written(database, VERSION_STORES, async (transaction) => {
+          const gone = ids.flatMap((id) => [
+            transaction.objectStore(VERSIONS_STORE).delete(id),
+            transaction.objectStore(SUMMARIES_STORE).delete(id),
+          ]);
+          await Promise.all(gone);
+        }),
+      ),
+    endOffer: (id) =>
+      use((database) =>
+        written(database, [SUMMARIES_STORE], async (transaction) => {
+          const summaries = transaction.objectStore(SUMMARIES_STORE);
+          const summary = await summaries.get(id);
+          if (summary) await summaries.put({ ...summary, offered: false });
+        }),
+      ),
+    listenForLoss: losses.listen,
+  };
+}

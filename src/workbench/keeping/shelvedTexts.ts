@@ -1,0 +1,58 @@
+/** Shows, designs and unreadable text on their way to the shelf. */
+import { type Design, serialiseDesign } from "../../design/design";
+import { type Show, serialiseShow } from "../../design/show";
+import type { NewVersion } from "./version";
+
+export const CAUSES = {
+  otherTab: "edits of another tab, not taken",
+  beside: "found beside a newer state at the start",
+  unreadable: "could not be read",
+  earlierBuild: "kept by an earlier build of this program",
+  start: "as it was at the start of a session",
+  editing: "while editing",
+  deleted: "deleted",
+} as const;
+
+/** “before “load the example””: why a version was kept when a step took its place. */
+export function beforeStep(label: string): string {
+  return `before “${label}”`;
+}
+
+export interface Shelving {
+  id: string;
+  /** ISO 8601 */
+  at: string;
+  cause: string;
+  periodic?: boolean;
+  offered?: boolean;
+  binned?: boolean;
+}
+
+function marks({ id, at, cause, periodic = false, offered = false, binned = false }: Shelving) {
+  return { id, at, cause, periodic, offered, binned };
+}
+
+export function shelvedShow(show: Show, shelving: Shelving): NewVersion {
+  return {
+    ...marks(shelving),
+    kind: "show",
+    designId: null,
+    title: show.name,
+    text: serialiseShow(show),
+  };
+}
+
+export function shelvedDesign(designId: string, design: Design, shelving: Shelving): NewVersion {
+  return {
+    ...marks(shelving),
+    kind: "design",
+    designId,
+    title: design.title,
+    text: serialiseDesign(design),
+  };
+}
+
+/** Text that is no show, as it was found. */
+export function shelvedText(text: string, shelving: Shelving): NewVersion {
+  return { ...marks(shelving), kind: "show", designId: null, title: "Unreadable text", text };
+}

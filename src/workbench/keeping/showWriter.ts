@@ -1,0 +1,175 @@
+/** Writes the show where it is kept: local storage first and at once, then the journal, one write at a time. */
+import type { Show } from "../../design/show";
+import { versionOfText } from "./asideTexts";
+import { databaseTrouble } from "./findAtStart";
+import type { Following } from "./following";
+import type { JournalRecord } from "./journal";
+import type { JournalOutcome, KeepingDatabase } from "./keepingDatabase";
+import { keptText, type ReadShow } from "./loadedShow";
+import type { LocalPlace } from "./localPlace";
+import type { Shelf } from "./shelf";
+import { CAUSES, shelvedShow } from "./shelvedTexts";
+import { isQuotaError, refusedWriteSentence } from "./storageError";
+import { BACKUP_KEYS, SHOW_KEY } from "./storageKeys";
+import type { NewVersion } from "./version";
+
+export type SaveOutcome =
+  /** on disk; the sentence says what is the matter with local storage, where something is */
+  | { kind: "saved"; localTrouble: string | null }
+  /** in local storage alone, which browsers write to disk when it suits them */
+  | { kind: "kept"; sentence: string }
+  | { kind: "failed"; sentence: string }
+  | { kind: "held"; sentence: string }
+  /** another tab has won; whether this tab's show is among the versions */
+  | { kind: "conflict"; shelved: boolean };
+
+export interface ShowWriter {
+  save(show: Show): Promise<SaveOutcome>;
+  /** Another tab's state was taken or set aside: this tab may write again. */
+  endLoss(): void;
+}
+
+export interface ShowWriterNeeds {
+  local: LocalPlace;
+  following: Following;
+  database: KeepingDatabase | null;
+  shelf: Shelf | null;
+  readShow: ReadShow;
+  now: () => Date;
+  newId: () => string;
+}
+
+interface LocalOutcome {
+  record: JournalRecord;
+  /** why it is not in local storage; null where it is */
+  trouble: string | null;
+  /** what a tab that has lost left in local storage */
+  versions: readonly NewVersion[];
+}
+
+const NO_DATABASE = "This browser gives the page no database: the show is kept in its local storage alone.";
+
+/** Makes the writer of a tab. */
+export function newShowWriter(needs: ShowWriterNeeds): ShowWriter {
+  const { local, following, database, shelf, readShow, now, newId } = needs;
+  /** id of the version that holds this tab's show once another tab has won */
+  let lost: string | null = null;
+  let underWay: Promise<unknown> | null = null;
+
+  const recordOf = (show: Show): JournalRecord => {
+    const revision = Math.max(following.revision(), following.record() ?? 0) + 1;
+    const mark = { revision, savedAt: now(), writer: following.writer, follows: following.record() };
+    return { revision, text: keptText(show, mark) };
+  };
+  const writeText = (text: string): unknown => {
+    const refusal = local.write(SHOW_KEY, text);
+    if (!isQuotaError(refusal)) return refusal;
+    for (const key of BACKUP_KEYS) local.remove(key);
+    return local.write(SHOW_KEY, text);
+  };
+  /** Null where another tab has stored a newer state. */
+  const writeLocally = (show: Show): LocalOutcome | null => {
+    const stored = local.read(SHOW_KEY);
+    if (following.isNewer(stored.text)) return null;
+    const record = recordOf(show);
+    const held = following.localHeldBecause();
+    if (held !== null) return { record, trouble: held, versions: [] };
+    const left = following.isForeign(stored.text) ? stored.text : null;
+    const cause = { cause: CAUSES.otherTab };
+    const versions = left === null ? [] : [versionOfText(left, readShow, now(), cause)];
+    // what cannot be read might be another tab's, and is not written over
+    const refusal = stored.refusal ?? writeText(record.text);
+    if (refusal === null) following.wroteLocal(record.text, record.revision);
+    return { record, trouble: refusal === null ? null : refusedWriteSentence(refusal), versions };
+  };
+  const tryRecord = async (
+    place: KeepingDatabase,
+    record: JournalRecord,
+    versions: readonly NewVersion[],
+  ): Promise<JournalOutcome> => {
+    const outcome = await place.writeJournal({ record, follows: following.record() ?? 0, versions });
+    if (outcome.kind === "written") {
+      following.wroteRecord(record.revision);
+      return outcome;
+    }
+    const { head } = outcome;
+    if (!following.isPast(head)) return outcome;
+    const aside = versionOfText(head.text, readShow, now(), { cause: CAUSES.beside, offered: true });
+    const unseen = following.record() === null && !following.startedFrom(head.text);
+    following.wroteRecord(head.revision);
+    return tryRecord(place, record, unseen ? [...versions, aside] : versions);
+  };
+  const writeRecord = async (
+    place: KeepingDatabase,
+    record: JournalRecord,
+    versions: readonly NewVersion[],
+  ): Promise<JournalOutcome> => {
+    try {
+      return await tryRecord(place, record, versions);
+    } catch (error) {
+      if (!isQuotaError(error) || !(await shelf?.makeRoom())) throw error;
+      return writeRecord(place, record, versions);
+    }
+  };
+  /** One at a time; the first begins at once, because the page may be about to go. */
+  const inTurn = <Value>(work: () => Promise<Value>): Promise<Value> => {
+    const turn = underWay ? underWay.then(work, work) : work();
+    underWay = turn;
+    const end = () => {
+      if (underWay === turn) underWay = null;
+    };
+    turn.then(end, end);
+    return turn;
+  };
+  const lose = async (show: Show): Promise<SaveOutcome> => {
+    lost ??= newId();
+    const at = now().toISOString();
+    const version = shelvedShow(show, { id: lost, at, cause: CAUSES.otherTab, offered: true });
+    const shelved =
+      (await shelf?.keep([version]).then(
+        () => true,
+        () => false,
+      )) ?? false;
+    return { kind: "conflict", shelved };
+  };
+  /** Gives local storage back to the tab that has won in the journal. */
+  const giveBack = (own: string, winner: string) => {
+    if (local.read(SHOW_KEY).text === own) local.write(SHOW_KEY, winner);
+  };
+  const saveInDatabase = async (
+    place: KeepingDatabase,
+    show: Show,
+    outcome: LocalOutcome,
+  ): Promise<SaveOutcome> => {
+    const { trouble, versions } = outcome;
+    if (lost !== null) return lose(show);
+    // where local storage has not taken it, an earlier write may have used its revision meanwhile
+    const record = trouble === null ? outcome.record : recordOf(show);
+    try {
+      const written = await writeRecord(place, record, versions);
+      if (written.kind === "written") return { kind: "saved", localTrouble: trouble };
+      giveBack(record.text, written.head.text);
+      return await lose(show);
+    } catch (error) {
+      const sentence = isQuotaError(error) ? refusedWriteSentence(error) : databaseTrouble(error);
+      return trouble === null ? { kind: "kept", sentence } : { kind: "failed", sentence: trouble };
+    }
+  };
+  return {
+    async save(show) {
+      const held = following.heldBecause();
+      if (held !== null) return { kind: "held", sentence: held };
+      if (lost !== null) return lose(show);
+      const outcome = writeLocally(show);
+      if (!outcome) return lose(show);
+      if (database) return inTurn(() => saveInDatabase(database, show, outcome));
+      if (outcome.trouble === null) return { kind: "kept", sentence: NO_DATABASE };
+      const kind = following.localHeldBecause() === null ? "failed" : "held";
+      return { kind, sentence: outcome.trouble };
+    },
+    endLoss() {
+      if (lost !== null) void database?.endOffer(lost).catch(() => undefined);
+      lost = null;
+    },
+  };
+}

@@ -1,0 +1,57 @@
+/** What a dated version is. */
+
+export type VersionKind = "show" | "design";
+
+/** What there is to know of a version without its text. */
+export interface VersionSummary {
+  id: string;
+  kind: VersionKind;
+  /** of the design in its show; null for a show */
+  designId: string | null;
+  title: string;
+  /** ISO 8601 */
+  at: string;
+  /** why it was kept, as in “before “load the example”” */
+  cause: string;
+  /** whether it lies in the bin: deleted or replaced */
+  binned: boolean;
+  /** whether it is made by the clock alone, and may be thinned with age first */
+  periodic: boolean;
+  /** whether it still has to be offered at the next start: work that was never on the board there */
+  offered: boolean;
+  /** bytes at most, as it lies in the database */
+  size: number;
+}
+
+/** A version as it is kept. */
+export interface KeptVersion {
+  id: string;
+  kind: VersionKind;
+  designId: string | null;
+  title: string;
+  at: string;
+  cause: string;
+  binned: boolean;
+  /** the document as its file would be; what could not be read, as it was found */
+  text: string;
+}
+
+/** A version on its way into the database. */
+export interface NewVersion extends KeptVersion {
+  periodic: boolean;
+  offered: boolean;
+}
+
+/** Bytes of a text as browsers keep it, at most: two a character. */
+export function sizeOf(text: string): number {
+  return 2 * text.length;
+}
+
+/** The two records of a version: whole, and without its text. */
+export function recordsOf({ periodic, offered, ...version }: NewVersion): {
+  version: KeptVersion;
+  summary: VersionSummary;
+} {
+  const { text, ...known } = version;
+  return { version, summary: { ...known, periodic, offered, size: sizeOf(text) } };
+}

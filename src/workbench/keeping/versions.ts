@@ -1,0 +1,154 @@
+/**
+ * The dated versions and the bin, as a screen uses them: `workbench.versions`.
+ *
+ *     list(): Promise<readonly VersionSummary[]>      newest first, without texts; bin items have `binned`
+ *     read(id): Promise<KeptVersion | null>           with its text: a design's or a show's file
+ *     restore(id): Promise<VersionOutcome>            one undo step; what it replaces is kept as a version first
+ *     file(id): Promise<TextFile | null>              to be handed out as a file
+ *     remove(id), emptyBin(): Promise<VersionOutcome> for good
+ *     listen(listener): () => void                    called whenever versions come or go
+ *
+ * `list`, `read` and `file` reject with an Error whose message is a sentence for the screen.
+ */
+import { type Design, fileName, parseDesign } from "../../design/design";
+import type { Fault } from "../../design/document";
+import { parseShow, type Show } from "../../design/show";
+import type { Editing } from "../editing";
+import { withAddedDesign, withDesign, withOpened } from "../showEdits";
+import { databaseTrouble, NO_VERSIONS } from "./findAtStart";
+import type { KeepingDatabase } from "./keepingDatabase";
+import type { Shelf } from "./shelf";
+import type { KeptVersion, VersionSummary } from "./version";
+import type { VersionMaking } from "./versionMaking";
+
+export type VersionOutcome = { ok: true } | { ok: false; sentence: string; faults: readonly Fault[] };
+
+export interface Versions {
+  list(): Promise<readonly VersionSummary[]>;
+  read(id: string): Promise<KeptVersion | null>;
+  /** A design takes the place of the one of its id, or comes beside the others; a show takes the show's place. */
+  restore(id: string): Promise<VersionOutcome>;
+  file(id: string): Promise<{ fileName: string; text: string } | null>;
+  remove(id: string): Promise<VersionOutcome>;
+  emptyBin(): Promise<VersionOutcome>;
+  listen(listener: () => void): () => void;
+}
+
+/** What restoring needs of the session. */
+export interface Restoring {
+  editShow: Editing["editShow"];
+  making: Pick<VersionMaking, "showReplaced" | "designsReplaced">;
+  present(): Show;
+  readOnly(): string | null;
+}
+
+const GONE = "This version is not there any more.";
+
+function refused(sentence: string, faults: readonly Fault[] = []): VersionOutcome {
+  return { ok: false, sentence, faults };
+}
+
+function withRestored(show: Show, id: string, design: Design): Show {
+  return Object.hasOwn(show.designs, id)
+    ? withOpened(withDesign(show, id, design), id)
+    : withAddedDesign(show, id, design);
+}
+
+function restoreDesign(version: KeptVersion, designId: string, session: Restoring): VersionOutcome {
+  const parsed = parseDesign(version.text);
+  if (!parsed.ok) return refused("This version cannot be opened.", parsed.faults);
+  const label = `restore ${version.title}`;
+  const next = withRestored(session.present(), designId, parsed.design);
+  session.making.designsReplaced(label, next);
+  session.editShow(label, () => next);
+  return { ok: true };
+}
+
+function restoreShow(version: KeptVersion, session: Restoring): VersionOutcome {
+  const parsed = parseShow(version.text);
+  if (!parsed.ok) return refused("This version cannot be opened; its text can be exported.", parsed.faults);
+  const label = `restore the show of ${version.at.slice(0, 10)}`;
+  session.making.showReplaced(label, parsed.show);
+  session.editShow(label, () => parsed.show);
+  return { ok: true };
+}
+
+/** A database's answer, or an error that says in a sentence what is the matter. */
+async function told<Value>(answer: Promise<Value>): Promise<Value> {
+  try {
+    return await answer;
+  } catch (error) {
+    throw new Error(databaseTrouble(error));
+  }
+}
+
+async function outcomeOf(work: Promise<unknown>): Promise<VersionOutcome> {
+  try {
+    await work;
+    return { ok: true };
+  } catch (error) {
+    return refused(databaseTrouble(error));
+  }
+}
+
+/** The versions where the browser keeps none. */
+function noVersions(): Versions {
+  const none = async (): Promise<never> => {
+    throw new Error(NO_VERSIONS);
+  };
+  const refusing = async () => refused(NO_VERSIONS);
+  return {
+    list: none,
+    read: none,
+    file: none,
+    restore: refusing,
+    remove: refusing,
+    emptyBin: refusing,
+    listen: () => () => undefined,
+  };
+}
+
+/** Makes the versions over their database and shelf. */
+export function newVersions(
+  database: KeepingDatabase | null,
+  shelf: Shelf | null,
+  session: Restoring,
+): Versions {
+  if (!database || !shelf) return noVersions();
+  const list = async () => {
+    const summaries = await told(database.listVersions());
+    return [...summaries].sort((a, b) => Date.parse(b.at) - Date.parse(a.at));
+  };
+  const restored = (version: KeptVersion): VersionOutcome =>
+    version.kind === "design" && version.designId !== null
+      ? restoreDesign(version, version.designId, session)
+      : restoreShow(version, session);
+  return {
+    list,
+    read: (id) => told(database.readVersion(id)),
+    async restore(id) {
+      const locked = session.readOnly();
+      if (locked !== null) return refused(locked);
+      try {
+        const version = await database.readVersion(id);
+        return version ? restored(version) : refused(GONE);
+      } catch (error) {
+        return refused(databaseTrouble(error));
+      }
+    },
+    async file(id) {
+      const version = await told(database.readVersion(id));
+      return version && { fileName: fileName(version.title, version.kind), text: version.text };
+    },
+    remove: (id) => outcomeOf(shelf.remove([id])),
+    async emptyBin() {
+      return outcomeOf(
+        (async () => {
+          const summaries = await database.listVersions();
+          await shelf.remove(summaries.filter(({ binned }) => binned).map(({ id }) => id));
+        })(),
+      );
+    },
+    listen: shelf.listen,
+  };
+}
