@@ -11,6 +11,7 @@ import { NewVersion } from "./NewVersion";
 import { Notices } from "./Notices";
 import { PhoneLayout } from "./PhoneLayout";
 import { usePlace } from "./place";
+import { ReplaceQuestion } from "./ReplaceQuestion";
 import { SheetView } from "./SheetView";
 import { TheoryView } from "./TheoryView";
 import { useImport } from "./useImport";
@@ -24,7 +25,7 @@ export function App() {
   useTheme();
   useShortcuts();
   const wide = useWide();
-  const { importFile, askForFile, refusal, forgetRefusal } = useImport();
+  const { importFile, askForFile, askForExample, refusal, forgetRefusal, coming, forgetComing } = useImport();
   const acknowledged = usePreferences((preferences) => preferences.cautionsAcknowledged);
   const acknowledge = usePreferences((preferences) => preferences.acknowledgeCautions);
   const [reading, setReading] = useState(false);
@@ -33,7 +34,7 @@ export function App() {
   const header = (
     <>
       <Contained what="head of the page">
-        <Header onImport={askForFile} onCautions={() => setReading(true)} />
+        <Header onImport={askForFile} onExample={askForExample} onCautions={() => setReading(true)} />
       </Contained>
       <Contained what="list of notices">
         <Notices />
@@ -53,6 +54,9 @@ export function App() {
       <DropTarget onFile={importFile} />
       <Contained what="reasons why the file was not opened">
         <ImportRefusal refusal={refusal} onClose={forgetRefusal} />
+      </Contained>
+      <Contained what="question before a show is replaced">
+        <ReplaceQuestion coming={coming} onClose={forgetComing} />
       </Contained>
       <Contained what="cautions">
         <CautionsDialog

@@ -4,7 +4,7 @@ import { workbench } from "../workbench/session";
 import { saveDesign, saveNetlist, saveShow } from "./files";
 
 /** The designs of the show and what can be done with them; deleting is a step that can be taken back. */
-export function DesignMenu({ onImport }: { onImport: () => void }) {
+export function DesignMenu({ onImport, onExample }: { onImport: () => void; onExample: () => void }) {
   const show = useShow((whole) => whole);
   const open = show.designs[show.open];
   const designs = show.order.map(
@@ -33,7 +33,7 @@ export function DesignMenu({ onImport }: { onImport: () => void }) {
     { kind: "action", label: "New design", icon: "plus", run: () => workbench.newDesign() },
     { kind: "action", label: "Open a file", icon: "folder", run: onImport },
     { kind: "action", label: "Export the whole show", run: saveShow },
-    { kind: "action", label: "Load the example, the pier hall pair", run: () => workbench.resetToExamples() },
+    { kind: "action", label: "Load the example, the pier hall pair", run: onExample },
   ];
   return <Menu name="Designs and files" label="Designs" entries={entries} />;
 }

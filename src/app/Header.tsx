@@ -13,11 +13,12 @@ import { UndoRedo } from "./UndoRedo";
 
 interface HeaderProps {
   onImport: () => void;
+  onExample: () => void;
   onCautions: () => void;
 }
 
 /** The title block along the top: what is open, what was done, how it is read, where it goes. */
-export function Header({ onImport, onCautions }: HeaderProps) {
+export function Header({ onImport, onExample, onCautions }: HeaderProps) {
   return (
     <div className={styles.head}>
       <h1 className={`${styles.cell} ${styles.name}`}>
@@ -29,7 +30,7 @@ export function Header({ onImport, onCautions }: HeaderProps) {
           <DesignTitle />
         </Contained>
         <Contained what="menu" inLine>
-          <DesignMenu onImport={onImport} />
+          <DesignMenu onImport={onImport} onExample={onExample} />
         </Contained>
       </div>
       <div className={styles.cell}>

@@ -1,28 +1,44 @@
 import { useCallback, useState } from "react";
 import type { Fault } from "../design/document";
+import { exampleShow } from "../design/examples";
 import { MOST_DOCUMENT_BYTES, sizeRefusal } from "../design/fileLimits";
 import { takeDrafts } from "../ui/drafts";
 import { workbench } from "../workbench/session";
 import { chooseFile } from "./files";
+import type { ComingShow } from "./ReplaceQuestion";
 
 export interface RefusedFile {
   name: string;
   faults: readonly Fault[];
 }
 
-/** Opens a file into the show; one that is refused changes nothing and says why. */
+/** Opens a file into the show; one that is refused changes nothing and says why, and a show is asked about first. */
 export function useImport() {
   const [refusal, setRefusal] = useState<RefusedFile | null>(null);
+  const [coming, setComing] = useState<ComingShow | null>(null);
   const importFile = useCallback(async (file: File) => {
+    const { name } = file;
     const tooLong = sizeRefusal(file.size, MOST_DOCUMENT_BYTES);
-    if (tooLong) return setRefusal({ name: file.name, faults: [{ path: "", message: tooLong }] });
+    if (tooLong) return setRefusal({ name, faults: [{ path: "", message: tooLong }] });
     takeDrafts();
-    const outcome = workbench.importText(await file.text(), file.name);
-    setRefusal(outcome.ok ? null : { name: file.name, faults: outcome.faults });
+    const outcome = workbench.importText(await file.text(), name);
+    setRefusal(outcome.ok ? null : { name, faults: outcome.faults });
+    if (outcome.ok && "show" in outcome)
+      setComing({ label: `open ${name}`, name: `“${name}”`, show: outcome.show });
   }, []);
   const askForFile = useCallback(async () => {
     const file = await chooseFile();
     if (file) await importFile(file);
   }, [importFile]);
-  return { importFile, askForFile, refusal, forgetRefusal: () => setRefusal(null) };
+  const askForExample = () =>
+    setComing({ label: "load the example", name: "The pier hall pair", show: exampleShow() });
+  return {
+    importFile,
+    askForFile,
+    askForExample,
+    refusal,
+    forgetRefusal: () => setRefusal(null),
+    coming,
+    forgetComing: () => setComing(null),
+  };
 }
