@@ -1,9 +1,19 @@
 import type { TortureRow } from "./row";
 import { chunks } from "./rows/chunks";
+import { documents } from "./rows/documents";
 import { fullOfVersions } from "./rows/fullOfVersions";
 import { kills } from "./rows/kills";
+import { scoreFiles } from "./rows/scoreFiles";
 import { storageFaults } from "./rows/storageFaults";
 import { twoTabs } from "./rows/twoTabs";
 
 /** Every row, in the order in which they run. */
-export const ALL_ROWS: readonly TortureRow[] = [kills, storageFaults, fullOfVersions, twoTabs, chunks];
+export const ALL_ROWS: readonly TortureRow[] = [
+  kills,
+  storageFaults,
+  fullOfVersions,
+  twoTabs,
+  chunks,
+  documents,
+  scoreFiles,
+];

@@ -38,6 +38,8 @@ export interface CoilSchedule {
 /** A delay of this part of a period is not heard as another pitch; common practice, no source. */
 export const PATIENCE_IN_PERIODS = 0.125;
 const LOWEST_RATE = 0.1;
+/** Hz, of the highest notes that are heard; a lane may move a note far beyond. Common practice, no source. */
+const HIGHEST_RATE = 20_000;
 
 interface Tone {
   /** Hz */
@@ -142,6 +144,11 @@ function offerPulse(
   const { note, outcome, next: time } = voice;
   if (note.bends.length > 0) voice.tone = toneAt(limits, note, time);
   const { rate, allowed } = voice.tone;
+  if (rate > HIGHEST_RATE) {
+    addReason(outcome, "too high to be heard");
+    voice.next = time + 1 / HIGHEST_RATE;
+    return null;
+  }
   const level = valueAtTime(note.levels, time, INITIAL_LEVEL) / INITIAL_LEVEL;
   const wanted = wantedOnTime(expression, note.strength * Math.min(1, level), rate);
   const most = Math.min(allowed, voice.shared);

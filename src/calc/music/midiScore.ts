@@ -5,9 +5,10 @@
  */
 import { type MidiEvent, parseMidi } from "midi-file";
 import { type ChannelEvent, channelNotes } from "./channelNotes";
+import { keyFrequency } from "./equalTemperament";
 import { midiChunks } from "./midiChunks";
 import type { CleanTrack } from "./midiTrackEvents";
-import { MOST_PARTS, type Score, type ScorePart } from "./score";
+import { MOST_PARTS, type Score, type ScoreNote, type ScorePart } from "./score";
 import { type TempoMap, type TempoMark, tempoMap } from "./tempoMap";
 
 export type MidiReading = { ok: true; score: Score } | { ok: false; message: string };
@@ -24,6 +25,8 @@ interface Track {
 
 const PERCUSSION_CHANNEL = 9;
 const MOST_EVENTS = 1_000_000;
+/** Twelve hours of one note at A4; a schedule of so many takes some ten seconds. */
+const MOST_PULSES = 20_000_000;
 const MOST_REPORTS = 20;
 /** s; longer files have a broken delta time, or are no performance */
 const LONGEST = 6 * 3600;
@@ -140,6 +143,12 @@ function endStuckNotes(parts: readonly ScorePart[], reports: string[]): ScorePar
   return ended;
 }
 
+/** Pulses that the notes ask for as they are written, whatever a coil allows. */
+function pulsesAsked(parts: readonly ScorePart[]): number {
+  const ofNote = ({ start, end, key }: ScoreNote) => (end - start) * keyFrequency(key);
+  return parts.reduce((sum, { notes }) => notes.reduce((inner, note) => inner + ofNote(note), sum), 0);
+}
+
 function firstOf(reports: readonly string[]): string[] {
   const more = reports.length - MOST_REPORTS;
   return more > 0 ? [...reports.slice(0, MOST_REPORTS), `And ${more} more such remarks.`] : [...reports];
@@ -177,6 +186,14 @@ export function midiScore(bytes: Uint8Array): MidiReading {
     };
   }
   const ended = endStuckNotes(parts, reports);
+  const pulses = pulsesAsked(ended);
+  if (pulses > MOST_PULSES) {
+    const millions = Math.ceil(pulses / 1e6);
+    return {
+      ok: false,
+      message: `The notes of this file ask for ${millions} million pulses, and at most ${MOST_PULSES / 1e6} million are made. Open a shorter one, or one with fewer parts.`,
+    };
+  }
   return {
     ok: true,
     score: { parts: ended, duration: lastEnd(ended), tempos: map.tempos, reports: firstOf(reports) },

@@ -194,6 +194,14 @@ describe("the gate of a coil", () => {
     expect(notes[0]).toMatchObject({ fate: "dropped", pulses: 0, reasons: ["too short to sound"] });
   });
 
+  it("leaves out what a lane moves beyond hearing, in time that the note's pitch does not set", () => {
+    const far: Lane[] = [{ ...TO_LEFT[0], transpose: 127 }];
+    const long = [{ start: 0, end: 60, key: 100, velocity: 1 }];
+    const schedule = coilSchedule(scoreOf(long), far, "left", LIMITS, { ...EXPRESSION, pitchExponent: 0 });
+    expect(schedule?.gate.starts).toEqual([]);
+    expect(schedule?.notes[0]).toMatchObject({ fate: "dropped", reasons: ["too high to be heard"] });
+  });
+
   it("stops where it is told to", () => {
     const many = Array.from({ length: 200 }, (_, index) => ({
       start: index / 10,

@@ -186,6 +186,21 @@ describe("files that are not as they should be", () => {
     expect(score.parts[0].name).toBe(`${"a".repeat(119)}…`);
   });
 
+  it("refuses notes that ask for more pulses than are made", () => {
+    const chord = Array.from({ length: 16 }, (_, key) => ({
+      start: 0,
+      length: 480 * 1100,
+      key: 112 + key,
+      velocity: 9,
+    }));
+    expect(midiScore(fileOfNotes([chord]))).toMatchObject({
+      ok: false,
+      message: expect.stringMatching(
+        /^The notes of this file ask for \d+ million pulses, and at most 20 million/,
+      ),
+    });
+  });
+
   it("refuses more parts than a show keeps lanes for", () => {
     const everyChannel = Array.from({ length: 16 }, (_, channel) => [
       ...[0, 0x90 | channel, 60, 100, 0x60, 0x80 | channel, 60, 0],
