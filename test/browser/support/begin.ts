@@ -1,8 +1,8 @@
-import { type OpenPage, openPage } from "./page";
+import { type OpenPage, openPage, type PageOptions } from "./page";
 
 /** A page of the workbench with its cautions acknowledged and the drawing there. */
-export async function begin(size = { width: 1440, height: 900 }): Promise<OpenPage> {
-  const opened = await openPage(size);
+export async function begin(options: PageOptions = {}): Promise<OpenPage> {
+  const opened = await openPage(options);
   const { page } = opened;
   await page.getByRole("dialog").waitFor();
   for (const box of await page.getByRole("dialog").getByRole("checkbox").all()) await box.check();

@@ -6,6 +6,8 @@ export interface PageOptions {
   width?: number;
   height?: number;
   colorScheme?: "light" | "dark";
+  /** “block” where a test cuts off files that a service worker would still have */
+  serviceWorkers?: "allow" | "block";
   /** relative to the address of the build */
   path?: string;
 }
@@ -46,6 +48,7 @@ export async function openPage(options: PageOptions = {}): Promise<OpenPage> {
     colorScheme: options.colorScheme ?? "light",
     locale: "en-GB",
     timezoneId: "UTC",
+    serviceWorkers: options.serviceWorkers ?? "allow",
   });
   onTestFinished(() => context.close());
   const page = await context.newPage();

@@ -1,0 +1,13 @@
+/** A small helper for a page without a library. */
+
+/** An element with attributes and children; null is no child. */
+export function element<Name extends keyof HTMLElementTagNameMap>(
+  name: Name,
+  attributes: Readonly<Record<string, string>>,
+  ...children: readonly (Node | string | null)[]
+): HTMLElementTagNameMap[Name] {
+  const made = document.createElement(name);
+  for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);
+  made.append(...children.filter((child) => child !== null));
+  return made;
+}

@@ -1,0 +1,60 @@
+/** Gives out what is kept as files, whatever it is. */
+import { KEEPING_DATABASE, SCORES_DATABASE } from "../../workbench/keeping/storageKeys";
+import type { KeptVersion } from "./keptVersions";
+import { databaseNames, readDatabase, readEntries } from "./readKept";
+
+function base64(bytes: Uint8Array): string {
+  let text = "";
+  for (const byte of bytes) text += String.fromCharCode(byte);
+  return btoa(text);
+}
+
+function bytesOf(value: unknown): Uint8Array | null {
+  if (ArrayBuffer.isView(value)) return new Uint8Array(value.buffer, value.byteOffset, value.byteLength);
+  return value instanceof ArrayBuffer ? new Uint8Array(value) : null;
+}
+
+/** Bytes would be lost in JSON. */
+function inJson(_: string, value: unknown): unknown {
+  const bytes = bytesOf(value);
+  return bytes ? { base64: base64(bytes) } : value;
+}
+
+/** Everything that is kept under this program's name, as one JSON text. */
+export async function everythingKept(now: Date): Promise<string> {
+  const names = await databaseNames([KEEPING_DATABASE, SCORES_DATABASE]);
+  const databases = (await Promise.all(names.map(readDatabase))).flat();
+  const localStorage = Object.fromEntries(readEntries().map(({ key, text }) => [key, text]));
+  return JSON.stringify(
+    { app: "coilwright", exportedAt: now.toISOString(), localStorage, databases },
+    inJson,
+    2,
+  );
+}
+
+/** A name that no system and no spreadsheet takes amiss. */
+export function safeFileName(title: string, ending: string): string {
+  const name = title
+    .match(/[\p{Letter}\p{Number}]+/gu)
+    ?.join("-")
+    .toLowerCase()
+    .slice(0, 80);
+  return `${name ?? "kept"}.${ending}`;
+}
+
+/** The version as the program would export it; as it is kept where it cannot be read. */
+export function versionFile(version: KeptVersion): { fileName: string; text: string } {
+  if (!version.document) return { fileName: "kept-text.json", text: version.text };
+  return {
+    fileName: safeFileName(version.title, `coilwright-${version.kind}.json`),
+    text: `${JSON.stringify(version.document, null, 2)}\n`,
+  };
+}
+
+export function saveFile({ fileName, text }: { fileName: string; text: string }) {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+  link.download = fileName;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}

@@ -1,0 +1,133 @@
+/** Finds the shows and designs in what is kept. Every record may be rubbish; what is none is passed over. */
+import {
+  BACKUP_KEYS,
+  JOURNAL_STORE,
+  KEPT_PREFIX,
+  SHOW_KEY,
+  VERSIONS_STORE,
+} from "../../workbench/keeping/storageKeys";
+import type { KeptEntry, KeptStore } from "./readKept";
+
+type Plain = Record<string, unknown>;
+
+export interface KeptDesign {
+  id: string;
+  title: string;
+  document: Plain;
+}
+
+export interface KeptVersion {
+  /** where it is from, in a few words */
+  origin: string;
+  /** ISO 8601; empty where it is not known */
+  at: string;
+  kind: "show" | "design" | "unreadable";
+  title: string;
+  designs: readonly KeptDesign[];
+  /** the show or the design; null where the text cannot be read */
+  document: Plain | null;
+  /** as it is kept */
+  text: string;
+}
+
+function asPlain(value: unknown): Plain | null {
+  return typeof value === "object" && value !== null && !Array.isArray(value) ? (value as Plain) : null;
+}
+
+function parsed(text: string): Plain | null {
+  try {
+    return asPlain(JSON.parse(text));
+  } catch {
+    return null;
+  }
+}
+
+function words(value: unknown, otherwise: string): string {
+  return typeof value === "string" && value.trim() !== "" ? value.slice(0, 200) : otherwise;
+}
+
+function moment(value: unknown): string {
+  return typeof value === "string" && Number.isFinite(Date.parse(value)) ? value : "";
+}
+
+function designsOf(show: Plain): KeptDesign[] {
+  return Object.entries(asPlain(show.designs) ?? {}).flatMap(([id, value]) => {
+    const document = asPlain(value);
+    return document ? [{ id, title: words(document.title, "Untitled"), document }] : [];
+  });
+}
+
+type Found = Pick<KeptVersion, "origin" | "at" | "text">;
+
+function showVersion(found: Found, show: Plain, title: unknown): KeptVersion {
+  const designs = designsOf(show);
+  const name = words(show.name ?? title, designs[0]?.title ?? "Untitled show");
+  return { ...found, kind: "show", title: name, designs, document: show };
+}
+
+function unreadable(found: Found): KeptVersion {
+  return { ...found, kind: "unreadable", title: "Cannot be read", designs: [], document: null };
+}
+
+/** Of the text of an envelope, as local storage and the journal hold it. */
+function ofEnvelope(origin: string, text: string, at = ""): KeptVersion {
+  const envelope = parsed(text);
+  const show = asPlain(envelope?.show);
+  const found = { origin, at: moment(envelope?.savedAt) || at, text };
+  return show ? showVersion(found, show, null) : unreadable(found);
+}
+
+/** Of a record of the versions, whose text is a document as its file would be. */
+function ofRecord(value: unknown): KeptVersion[] {
+  const record = asPlain(value);
+  if (!record || typeof record.text !== "string") return [];
+  const origin = `${record.binned === true ? "bin" : "version"}${record.cause ? `, ${words(record.cause, "")}` : ""}`;
+  const found = { origin, at: moment(record.at), text: record.text };
+  const document = parsed(record.text);
+  if (!document) return [unreadable(found)];
+  if (record.kind !== "design") return [showVersion(found, asPlain(document.show) ?? document, record.title)];
+  const title = words(record.title ?? document.title, "Untitled");
+  const id = words(record.designId, "kept");
+  return [{ ...found, kind: "design", title, designs: [{ id, title, document }], document }];
+}
+
+function originOfEntry(key: string): string | null {
+  if (key === SHOW_KEY) return "present";
+  if ((BACKUP_KEYS as readonly string[]).includes(key)) return "backup";
+  return key.startsWith(KEPT_PREFIX) ? "set aside" : null;
+}
+
+function records(stores: readonly KeptStore[], name: string): unknown[] {
+  return stores
+    .filter(({ store }) => store === name)
+    .flatMap((store) => store.records.map(({ value }) => value));
+}
+
+/** Shows and designs that are kept, the present one first, then the newest; each text once. */
+export function keptVersions(entries: readonly KeptEntry[], stores: readonly KeptStore[]): KeptVersion[] {
+  const inStorage = entries.flatMap(({ key, text }) => {
+    const origin = originOfEntry(key);
+    return origin
+      ? [ofEnvelope(origin, text, key.startsWith(KEPT_PREFIX) ? moment(key.slice(KEPT_PREFIX.length)) : "")]
+      : [];
+  });
+  const inJournal = records(stores, JOURNAL_STORE).flatMap((value) => {
+    const text = asPlain(value)?.text;
+    return typeof text === "string" ? [ofEnvelope("journal", text)] : [];
+  });
+  const all = [...inStorage, ...inJournal, ...records(stores, VERSIONS_STORE).flatMap(ofRecord)];
+  const rank = ({ origin, at }: KeptVersion) => (origin === "present" ? "z" : at);
+  const sorted = all.sort((a, b) => (rank(a) < rank(b) ? 1 : rank(a) > rank(b) ? -1 : 0));
+  return sorted.filter(({ text }, place) => sorted.findIndex((other) => other.text === text) === place);
+}
+
+function revisionOf(value: unknown): number {
+  return Number.isSafeInteger(value) ? Math.max(0, value as number) : 0;
+}
+
+/** The highest revision that any kept state carries. */
+export function highestRevision(entries: readonly KeptEntry[], stores: readonly KeptStore[]): number {
+  const ofEntries = entries.map(({ text }) => revisionOf(parsed(text)?.revision));
+  const ofRecords = records(stores, JOURNAL_STORE).map((value) => revisionOf(asPlain(value)?.revision));
+  return Math.max(0, ...ofEntries, ...ofRecords);
+}
