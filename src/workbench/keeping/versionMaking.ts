@@ -90,7 +90,9 @@ export function connectVersionMaking({ store, keep, now, newId }: VersionMakingN
   const begin = (before: Show, after: Show) => {
     const at = now().getTime();
     marks = { show: before, showAt: at, designs: before.designs, at, edits: 1 };
-    if (!sameValue(before, exampleShow())) periodic(before, changedSince(marks, after), true, CAUSES.start);
+    // what the edit adds has no version from before it
+    const changed = changedSince(marks, after).filter((id) => Object.hasOwn(before.designs, id));
+    if (!sameValue(before, exampleShow())) periodic(before, changed, true, CAUSES.start);
   };
   const goOn = (show: Show, known: Marks) => {
     known.edits += 1;
