@@ -49,6 +49,17 @@ function inUnit(value: number, unit: Unit): number {
   return (value - (unit.offset ?? 0)) / unit.factor;
 }
 
+/** Digits of a value that is a number in SI and beyond all numbers in its unit, as 1e300 F is in nF. */
+const BEYOND_DIGITS = 7;
+
+/** Such a value written all the same: mantissa and exponent are each a number. */
+function beyondNumbers(value: number, unit: Unit): string {
+  const [mantissa, exponent] = value.toExponential().split("e").map(Number);
+  const power = Math.round(Math.log10(unit.factor));
+  const shown = Number((mantissa / (unit.factor / 10 ** power)).toPrecision(BEYOND_DIGITS));
+  return `${shown}e+${exponent - power}`;
+}
+
 function numberText(value: number, dimension: Dimension, digits: number): string {
   const exact = digits > 6 || dimension === "count";
   if (exact) {
@@ -81,7 +92,8 @@ export function formatQuantity(
 
 /** A finite value for reading in a unit that is given; digits as above. */
 export function formatIn(unit: Unit, value: number, dimension: Dimension, digits = 4): FormattedQuantity {
-  const number = numberText(inUnit(value, unit), dimension, digits);
+  const scaled = inUnit(value, unit);
+  const number = Number.isFinite(scaled) ? numberText(scaled, dimension, digits) : beyondNumbers(value, unit);
   const gap = unit.symbol === "" || unit.symbol === "°" ? "" : NARROW_NO_BREAK_SPACE;
   return { number, unit: unit.symbol, text: `${number}${gap}${unit.symbol}` };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { formatQuantity } from "../../src/units/format";
+import { formatIn, formatQuantity } from "../../src/units/format";
 
 const text = (...parameters: Parameters<typeof formatQuantity>) => formatQuantity(...parameters).text;
 
@@ -22,6 +22,12 @@ describe("a value for reading", () => {
     expect(text(293.15, "temperature", "metric")).toBe("20.00\u202f°C");
     expect(text(293.15, "temperature", "inch")).toBe("68.00\u202f°F");
     expect(text(-0.012, "percent", "metric")).toBe("−1.200\u202f%");
+  });
+
+  it("writes what is beyond all numbers in a small unit by its exponent", () => {
+    expect(formatIn({ symbol: "nF", factor: 1e-9 }, 1.5e300, "capacitance", 7).number).toBe("1.5e+309");
+    expect(formatIn({ symbol: "in", factor: 0.0254 }, 1e308, "length", 7).number).toBe("0.3937008e+310");
+    expect(formatIn({ symbol: "nF", factor: 1e-9 }, -1e300, "capacitance", 7).number).toBe("-1e+309");
   });
 
   it("shows a dash for what is no number", () => {
