@@ -34,17 +34,30 @@ function concerns(place: string, designId: string | undefined): boolean {
   return designId === undefined && kept;
 }
 
+let endFollowing: () => void = () => undefined;
+
+/** The notice goes when the last of its texts is mended or taken back. */
+function followUntilMended(places: readonly string[]): void {
+  endFollowing = drafts.subscribe((all) => {
+    if (places.some((place) => place in all)) return;
+    endFollowing();
+    session.store.setState(({ notices }) => ({ notices: withoutNotice(notices, UNREAD_NOTICE) }));
+  });
+}
+
 /**
  * Takes over what was typed, before something is made from the design; what cannot be used is named in a notice.
  * @param designId the design that it is made from; the whole show where none is given
  */
 export function settleDrafts(designId?: string): void {
   takeDrafts();
-  const unread = Object.entries(drafts.getState()).flatMap(([place, draft]) =>
-    concerns(place, designId) ? draft : [],
-  );
+  endFollowing();
+  const unread = Object.entries(drafts.getState()).filter(([place]) => concerns(place, designId));
   session.store.setState(({ notices }) => ({
     notices:
-      unread.length > 0 ? withNotice(notices, unreadNotice(unread)) : withoutNotice(notices, UNREAD_NOTICE),
+      unread.length > 0
+        ? withNotice(notices, unreadNotice(unread.map(([, draft]) => draft)))
+        : withoutNotice(notices, UNREAD_NOTICE),
   }));
+  if (unread.length > 0) followUntilMended(unread.map(([place]) => place));
 }
