@@ -5,6 +5,7 @@ import { usePreferences } from "../workbench/preferences";
 import { CautionsDialog } from "./CautionsDialog";
 import { containment } from "./containment";
 import { DropTarget } from "./DropTarget";
+import { GoneNotice } from "./GoneNotice";
 import { Header } from "./Header";
 import { ImportRefusal } from "./ImportRefusal";
 import { NewVersion } from "./NewVersion";
@@ -18,6 +19,7 @@ import { useImport } from "./useImport";
 import { useShortcuts } from "./useShortcuts";
 import { useTheme } from "./useTheme";
 import { useWide } from "./useWide";
+import { VersionsView } from "./VersionsView";
 import { WideLayout } from "./WideLayout";
 
 /** The whole screen: one drawing sheet, the drawing in the middle, and what may lie over it. */
@@ -39,6 +41,9 @@ export function App() {
       <Contained what="list of notices">
         <Notices />
       </Contained>
+      <Contained what="notice of deleted designs">
+        <GoneNotice />
+      </Contained>
       <Contained what="notice of a newer version">
         <NewVersion />
       </Contained>
@@ -51,6 +56,7 @@ export function App() {
       </div>
       {place === "sheet" && <SheetView />}
       {place === "theory" && <TheoryView />}
+      {place === "versions" && <VersionsView />}
       <DropTarget onFile={importFile} />
       <Contained what="reasons why the file was not opened">
         <ImportRefusal refusal={refusal} onClose={forgetRefusal} />

@@ -2,6 +2,7 @@ import { Menu, type MenuEntry } from "../ui/Menu";
 import { useShow } from "../workbench/hooks";
 import { workbench } from "../workbench/session";
 import { saveDesign, saveNetlist, saveShow } from "./files";
+import { openVersions } from "./place";
 
 /** The designs of the show and what can be done with them; deleting is a step that can be taken back. */
 export function DesignMenu({ onImport, onExample }: { onImport: () => void; onExample: () => void }) {
@@ -30,6 +31,7 @@ export function DesignMenu({ onImport, onExample }: { onImport: () => void; onEx
     { kind: "action", label: "Export netlist, one burst", run: () => saveNetlist(show.open, "burst") },
     { kind: "action", label: "Delete", icon: "remove", run: () => workbench.deleteDesign(show.open) },
     { kind: "heading", label: "More" },
+    { kind: "action", label: "Versions and bin", run: openVersions },
     { kind: "action", label: "New design", icon: "plus", run: () => workbench.newDesign() },
     { kind: "action", label: "Open a file", icon: "folder", run: onImport },
     { kind: "action", label: "Export the whole show", run: saveShow },

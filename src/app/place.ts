@@ -1,8 +1,14 @@
 import { useSyncExternalStore } from "react";
+import { BIN_ADDRESS } from "../panels/versions/binAddress";
 
-export type Place = "bench" | "sheet" | "theory";
+export type Place = "bench" | "sheet" | "theory" | "versions";
 
-const addresses: Record<string, Place> = { "#sheet": "sheet", "#theory": "theory" };
+const addresses: Record<string, Place> = {
+  "#sheet": "sheet",
+  "#theory": "theory",
+  "#versions": "versions",
+  [BIN_ADDRESS]: "versions",
+};
 
 function subscribe(notify: () => void): () => void {
   window.addEventListener("hashchange", notify);
@@ -24,6 +30,15 @@ export function openSheet() {
 
 export function openTheory() {
   window.location.hash = "#theory";
+}
+
+export function openVersions() {
+  window.location.hash = "#versions";
+}
+
+/** The versions with the bin in front. */
+export function openBin() {
+  window.location.hash = BIN_ADDRESS;
 }
 
 export function backToBench() {

@@ -1,0 +1,45 @@
+import type { VersionSummary } from "../../workbench/keeping/version";
+import { VersionSketch } from "./VersionSketch";
+import styles from "./Versions.module.css";
+import { versionDate } from "./versionDate";
+import type { ReadVersion } from "./versionDocument";
+
+interface VersionListProps {
+  versions: readonly VersionSummary[];
+  /** id of the one that is looked at */
+  chosen: string | null;
+  read: ReadVersion;
+  now: Date;
+  onChoose: (id: string) => void;
+  /** said where there are none */
+  empty: string;
+}
+
+/** Versions of one kind, newest first, each with its date, title, cause and a small drawing. */
+export function VersionList({ versions, chosen, read, now, onChoose, empty }: VersionListProps) {
+  if (versions.length === 0) return <p className={styles.empty}>{empty}</p>;
+  return (
+    <ul className={styles.list}>
+      {versions.map(({ id, title, at, cause }) => (
+        <li key={id}>
+          <button
+            type="button"
+            className={styles.row}
+            aria-pressed={id === chosen}
+            data-version={id}
+            onClick={() => onChoose(id)}
+          >
+            <VersionSketch id={id} read={read} />
+            <span className={styles.words}>
+              <time dateTime={at} className={styles.date}>
+                {versionDate(at, now)}
+              </time>
+              <span className={styles.title}>{title || "Untitled"}</span>
+              <span className={styles.cause}>{cause}</span>
+            </span>
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}

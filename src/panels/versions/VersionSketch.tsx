@@ -1,0 +1,49 @@
+import { useEffect, useRef, useState } from "react";
+import { CoilSketch } from "../../drawing/CoilSketch";
+import type { CoilShape } from "../../drawing/coilShape";
+import { useVersionDocument } from "./useVersions";
+import type { ReadVersion, VersionDocument } from "./versionDocument";
+
+/** px around the window within which drawings are made ready */
+const AHEAD = "200px";
+
+/** Whether an element has come into sight; it stays so. */
+function useSeen(element: React.RefObject<Element | null>): boolean {
+  const [seen, setSeen] = useState(typeof IntersectionObserver === "undefined");
+  useEffect(() => {
+    const watched = element.current;
+    if (seen || !watched) return;
+    const observer = new IntersectionObserver(
+      (entries) => entries.some((entry) => entry.isIntersecting) && setSeen(true),
+      { rootMargin: AHEAD },
+    );
+    observer.observe(watched);
+    return () => observer.disconnect();
+  }, [element, seen]);
+  return seen;
+}
+
+/** The coil of a design, or the coils that play in a show. */
+export function shapesOf(document: VersionDocument | null): CoilShape[] {
+  if (document?.kind === "design") return [document.design];
+  if (document?.kind !== "show") return [];
+  const { designs, left, right } = document.show;
+  return right === null ? [designs[left]] : [designs[left], designs[right]];
+}
+
+interface VersionSketchProps {
+  id: string;
+  read: ReadVersion;
+}
+
+/** A version's coils at the size of a stamp; it is read when it comes into sight. */
+export function VersionSketch({ id, read }: VersionSketchProps) {
+  const place = useRef<HTMLSpanElement>(null);
+  const seen = useSeen(place);
+  const document = useVersionDocument(seen ? id : null, read);
+  return (
+    <span ref={place}>
+      <CoilSketch shapes={shapesOf(document)} width={56} height={56} />
+    </span>
+  );
+}

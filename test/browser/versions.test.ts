@@ -1,0 +1,50 @@
+import type { Page } from "playwright-core";
+import { expect, it } from "vitest";
+import { begin } from "./support/begin";
+import { violations } from "./support/violations";
+
+async function fromMenu(page: Page, entry: string): Promise<void> {
+  await page.getByRole("button", { name: "Designs and files" }).click();
+  await page.getByRole("menuitem", { name: entry }).click();
+}
+
+it("brings a deleted design back from the bin, and an earlier version of one that was edited", async () => {
+  const { page, faults } = await begin();
+  const title = page.getByLabel("Title of the design");
+  const turns = page.locator('[data-field="secondary.turns"]');
+  const [deleted, wound] = [await title.inputValue(), await turns.inputValue()];
+  await turns.fill("1500");
+  await turns.press("Enter");
+  await fromMenu(page, "Delete");
+  await page.getByText(`“${deleted}” is no longer in the show`).waitFor();
+  expect(await title.inputValue()).not.toBe(deleted);
+
+  // another day: what was deleted is found in the bin, with what was changed in it
+  await page.waitForFunction(() => document.querySelector('[role="status"]')?.textContent === "Saved");
+  await page.reload();
+  await page.goto(new URL("#bin", page.url()).href);
+  await page.getByRole("button", { name: new RegExp(`Today.*${deleted}.*deleted`) }).click();
+  await page.getByText("There is no such design in the show now").waitFor();
+  expect(await violations(page)).toEqual([]);
+  await page.getByRole("button", { name: "Restore" }).click();
+  await page.getByText(`“${deleted}” is on the bench again`).waitFor();
+  await page.getByRole("button", { name: "Back to the bench" }).click();
+  expect(await title.inputValue()).toBe(deleted);
+  expect(await turns.inputValue()).toBe("1500");
+
+  await turns.fill("1600");
+  await turns.press("Enter");
+  await fromMenu(page, "Versions and bin");
+  await page.getByRole("tab", { name: /^Bin/ }).click();
+  await page
+    .getByRole("button", { name: new RegExp(deleted) })
+    .first()
+    .click();
+  const row = page.getByRole("row", { name: /Turns/ });
+  expect((await row.getByRole("cell").allInnerTexts()).map(Number.parseFloat)).toEqual([1500, 1600]);
+  await page.getByRole("button", { name: "Empty the bin" }).click();
+  await page.getByRole("dialog").getByRole("button", { name: "Empty the bin" }).click();
+  await page.getByText("The bin is empty. Designs that are deleted").waitFor();
+  expect(wound).not.toBe("1500");
+  expect(faults).toEqual([]);
+});
