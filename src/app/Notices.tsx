@@ -42,7 +42,11 @@ export function Notices() {
         />
       </div>
       {notices.map((notice) => (
-        <div key={notice.id} className={`${styles.notice} ${styles[notice.severity]}`}>
+        <div
+          key={notice.id}
+          data-notice={notice.id}
+          className={`${styles.notice} ${styles[notice.severity]}`}
+        >
           <Icon name={notice.severity} />
           <div className={styles.words}>
             <p>

@@ -83,13 +83,14 @@ export class FakeDatabase implements KeepingDatabase {
     });
   }
   readJournal = () => this.ask(() => this.disk.records());
-  writeJournal: KeepingDatabase["writeJournal"] = ({ record, follows, versions }) =>
+  writeJournal: KeepingDatabase["writeJournal"] = ({ record, base, follows, versions }) =>
     this.ask((): JournalOutcome => {
       const [head] = this.disk.records();
       if (head && head.revision > follows) return { kind: "conflict", head };
       return this.disk.write(() => {
         for (const key of prunedKeys([...this.disk.journal.keys()], record.text.length))
           this.disk.journal.delete(key as number);
+        if (base) this.disk.journal.set(base.revision, base.text);
         this.disk.journal.set(record.revision, record.text);
         for (const version of versions) this.disk.versions.set(version.id, version);
         return { kind: "written" };

@@ -8,6 +8,8 @@ export interface Following {
   revision(): number;
   /** newest record of the journal that this tab follows; null where it could not be read */
   record(): number | null;
+  /** What this tab started from, where the journal has it not yet. */
+  base(): { revision: number; text: string } | null;
   /** Takes what was just read as this tab's own past; opens saving. */
   follow(localText: string | null, text: string | null, revision: number, record: number | null): void;
   /** Notes a text in local storage as seen; opens writing there. */
@@ -42,6 +44,7 @@ export function newFollowing(writer: string): Following {
   let started: { text: string | null; revision: number } = { text: null, revision: 0 };
   let revision = 0;
   let record: number | null = null;
+  let base: { revision: number; text: string } | null = null;
 
   const isOwn = (text: string) => envelopeHead(text)?.writer === writer;
   const isForeign = (text: string | null): text is string => text !== null && text !== seen && !isOwn(text);
@@ -49,6 +52,7 @@ export function newFollowing(writer: string): Following {
     writer,
     revision: () => revision,
     record: () => record,
+    base: () => base,
     follow(localText, text, newest, head) {
       held = null;
       localHeld = null;
@@ -56,6 +60,7 @@ export function newFollowing(writer: string): Following {
       started = { text, revision: newest };
       revision = newest;
       record = head;
+      base = text !== null && text === localText && newest > (head ?? 0) ? { revision: newest, text } : null;
     },
     seeLocal(text) {
       seen = text;
@@ -68,6 +73,7 @@ export function newFollowing(writer: string): Following {
     wroteRecord(written) {
       revision = Math.max(revision, written);
       record = written;
+      base = null;
     },
     hasSaved: () => seen !== null || (record ?? 0) > 0,
     isForeign,

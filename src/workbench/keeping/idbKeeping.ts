@@ -11,7 +11,7 @@ import {
   SUMMARIES_STORE,
   VERSIONS_STORE,
 } from "./storageKeys";
-import { type KeptVersion, type NewVersion, recordsOf, type VersionSummary } from "./version";
+import { type KeptVersion, type NewVersion, recordsOf, type VersionSummary, versionFound } from "./version";
 import { within } from "./within";
 
 /** ms in which the browser must have done what was asked of an open database */
@@ -63,7 +63,7 @@ async function putVersions(transaction: Writing, versions: readonly NewVersion[]
 
 async function putRecord(
   transaction: Writing,
-  { record, follows, versions }: JournalWrite,
+  { record, base, follows, versions }: JournalWrite,
 ): Promise<JournalOutcome> {
   const journal = transaction.objectStore(JOURNAL_STORE);
   const keys = await journal.getAllKeys();
@@ -74,11 +74,31 @@ async function putRecord(
   }
   const pruned = prunedKeys(keys, record.text.length) as number[];
   await Promise.all([
+    ...(base ? [journal.put(base)] : []),
     journal.put(record),
     ...pruned.map((key) => journal.delete(key)),
     putVersions(transaction, versions),
   ]);
   return { kind: "written" };
+}
+
+/** Every version's summary; one that is not there is made of the version itself. */
+async function summariesOf(database: IDBPDatabase<Schema>): Promise<VersionSummary[]> {
+  const transaction = database.transaction(VERSION_STORES);
+  const versions = transaction.objectStore(VERSIONS_STORE);
+  const [ids, summaries] = await Promise.all([
+    versions.getAllKeys(),
+    transaction.objectStore(SUMMARIES_STORE).getAll(),
+  ]);
+  const known = new Map(summaries.map((summary) => [summary.id, summary]));
+  return Promise.all(
+    ids.map(async (id) => known.get(id) ?? recordsOf(versionFound(id, await versions.get(id))).summary),
+  );
+}
+
+async function readVersion(database: IDBPDatabase<Schema>, id: string): Promise<KeptVersion | null> {
+  const found: unknown = await database.get(VERSIONS_STORE, id);
+  return found === undefined ? null : recordsOf(versionFound(id, found)).version;
 }
 
 /** Makes the keeping's database; it is opened at its first use. */
@@ -100,8 +120,8 @@ export function idbKeeping(): KeepingDatabase {
       use((database) =>
         written(database, VERSION_STORES, (transaction) => putVersions(transaction, versions)),
       ),
-    listVersions: () => use((database) => database.getAll(SUMMARIES_STORE)),
-    readVersion: (id) => use(async (database) => (await database.get(VERSIONS_STORE, id)) ?? null),
+    listVersions: () => use(summariesOf),
+    readVersion: (id) => use((database) => readVersion(database, id)),
     removeVersions: (ids) =>
       use((database) =>
         written(database, VERSION_STORES, async (transaction) => {

@@ -9,6 +9,8 @@ export interface JournalWrite {
   record: JournalRecord;
   /** revision of the newest record that this show follows; 0 where it follows none */
   follows: number;
+  /** the state that this show grew from, where the journal has it not: found in local storage at the start */
+  base: JournalRecord | null;
   /** versions that are kept in the same transaction */
   versions: readonly NewVersion[];
 }

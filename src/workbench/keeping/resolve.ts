@@ -1,6 +1,6 @@
 /** Which of the kept states opens: the newest that can be read. What is not an earlier state of it is kept aside. */
 import type { JournalRecord } from "./journal";
-import { envelopeHead, type LoadedShow, type ReadShow, readKeptText } from "./loadedShow";
+import { type EnvelopeHead, envelopeHead, type LoadedShow, type ReadShow, readKeptText } from "./loadedShow";
 
 /** Text that is kept as a version, because what opens does not follow from it. */
 export interface Aside {
@@ -45,18 +45,25 @@ function newestOfJournal(records: readonly JournalRecord[], read: (text: string)
   return { newest: null, broken };
 }
 
+/** Whether one page wrote both, and so one of them after the other. */
+function sameWriter(one: EnvelopeHead | null, other: EnvelopeHead | null): boolean {
+  return one?.writer != null && one.writer === other?.writer;
+}
+
 /** Whether local storage's text is an earlier state of what the journal holds. */
 function isAncestor(localText: string, records: readonly JournalRecord[]): boolean {
   if (records.some((record) => record.text === localText)) return true;
   const head = envelopeHead(localText);
-  if (!head || head.writer === null || head.follows === null) return false;
+  if (sameWriter(head, envelopeHead(records[0].text))) return true;
+  if (head?.writer == null || head.follows === null) return false;
   return head.revision < records[records.length - 1].revision;
 }
 
 /** Whether local storage's text, the newer one, was written in knowledge of the journal's newest record. */
 function follows(localText: string, records: readonly JournalRecord[]): boolean {
   const head = envelopeHead(localText);
-  return head?.follows !== undefined && head.follows !== null && head.follows >= records[0].revision;
+  if (sameWriter(head, envelopeHead(records[0].text))) return true;
+  return head?.follows != null && head.follows >= records[0].revision;
 }
 
 function isOk(reading: LoadedShow | undefined): reading is Ok {

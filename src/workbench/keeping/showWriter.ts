@@ -87,7 +87,8 @@ export function newShowWriter(needs: ShowWriterNeeds): ShowWriter {
     record: JournalRecord,
     versions: readonly NewVersion[],
   ): Promise<JournalOutcome> => {
-    const outcome = await place.writeJournal({ record, follows: following.record() ?? 0, versions });
+    const follows = following.record() ?? 0;
+    const outcome = await place.writeJournal({ record, base: following.base(), follows, versions });
     if (outcome.kind === "written") {
       following.wroteRecord(record.revision);
       return outcome;

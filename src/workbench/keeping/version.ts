@@ -55,3 +55,30 @@ export function recordsOf({ periodic, offered, ...version }: NewVersion): {
   const { text, ...known } = version;
   return { version, summary: { ...known, periodic, offered, size: sizeOf(text) } };
 }
+
+function textOr(value: unknown, instead: string): string {
+  return typeof value === "string" ? value : instead;
+}
+
+const LONG_AGO = new Date(0).toISOString();
+
+function dateOr(value: unknown, instead: string): string {
+  return typeof value === "string" && Number.isFinite(Date.parse(value)) ? value : instead;
+}
+
+/** A version out of what was found under an id, whoever wrote it there. */
+export function versionFound(id: string, found: unknown): NewVersion {
+  const { kind, designId, title, at, cause, binned, text } = (found ?? {}) as Record<string, unknown>;
+  return {
+    id,
+    kind: kind === "design" ? "design" : "show",
+    designId: typeof designId === "string" ? designId : null,
+    title: textOr(title, "Untitled"),
+    at: dateOr(at, LONG_AGO),
+    cause: textOr(cause, "found in this browser"),
+    binned: binned === true,
+    periodic: false,
+    offered: false,
+    text: textOr(text, JSON.stringify(text ?? null)),
+  };
+}

@@ -1,6 +1,6 @@
 /**
  * Storage that is full, denied, silent, cleared or holds what nobody expects: the bench comes up, takes an
- * edit, and either keeps it, or says that it does not, asks before it is left and gives out the file.
+ * edit, and either keeps it (“Kept” where local storage alone does, which a closed page survives), or says that it does not, asks before it is left and gives out the file.
  */
 import { readFileSync } from "node:fs";
 import type { BrowserContext, Page } from "playwright-core";
@@ -22,7 +22,7 @@ async function type(page: Page, edit: number): Promise<void> {
 
 /** The sign once it no longer says that it is saving. */
 async function signOf(page: Page): Promise<string> {
-  const sign = page.getByRole("status").filter({ hasText: /^(Saved|Saving|Not saved)/ });
+  const sign = page.getByRole("status").filter({ hasText: /^(Saved|Saving|Kept|Not saved)/ });
   const until = Date.now() + SETTLING;
   let text = (await sign.first().textContent()) ?? "";
   while (/Saving/.test(text) && Date.now() < until) {
@@ -60,7 +60,7 @@ async function keptIsThere(context: BrowserContext, address: string, edit: numbe
   await page.close();
   return held === edit
     ? null
-    : `“Saved” stood there, and ${typedAs(held)} mm came back for ${typedAs(edit)} mm`;
+    : `“Saved” or “Kept” stood there, and ${typedAs(held)} mm came back for ${typedAs(edit)} mm`;
 }
 
 /** What a newer program has kept is shown to be there, and stays as it is. */
@@ -89,7 +89,9 @@ async function tryFault(context: BrowserContext, address: string, fault: Storage
   if ((await heldEdit(page)) !== edit) return "the edit did not stay in its field";
   if (!(await exported(page)).includes(String(typedAs(edit) / 1000)))
     return "the exported file lacks the edit";
-  if (sign === "Saved") {
+  if (sign === "Kept" && notices.length === 0)
+    return "the show is in local storage alone, and no notice says so";
+  if (sign === "Saved" || sign === "Kept") {
     await page.close();
     return keptIsThere(context, address, edit);
   }

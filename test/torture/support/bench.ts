@@ -44,5 +44,5 @@ export async function openBench(
 
 /** What stands among the notices, in words. */
 export function noticesOf(page: Page): Promise<string[]> {
-  return page.locator('header [aria-live="polite"] > div').allInnerTexts();
+  return page.locator("header [data-notice]").allInnerTexts();
 }
