@@ -17,7 +17,7 @@ export function DesignMenu({ onImport, onExample }: { onImport: () => void; onEx
     }),
   );
   const entries: MenuEntry[] = [
-    { kind: "heading", label: "Designs in this show" },
+    { kind: "heading", label: `Designs in “${show.name || "Untitled show"}”` },
     ...designs,
     { kind: "heading", label: `With “${open.title}”` },
     { kind: "action", label: "Rename", run: () => document.getElementById("design-title")?.focus() },
@@ -34,7 +34,8 @@ export function DesignMenu({ onImport, onExample }: { onImport: () => void; onEx
     { kind: "action", label: "Versions and bin", run: openVersions },
     { kind: "action", label: "New design", icon: "plus", run: () => workbench.newDesign() },
     { kind: "action", label: "Open a file", icon: "folder", run: onImport },
-    { kind: "action", label: "Export the whole show", run: saveShow },
+    { kind: "action", label: "Rename the show", run: () => document.getElementById("show-name")?.focus() },
+    { kind: "action", label: "Export the whole show, with its score", run: saveShow },
     { kind: "action", label: "Load the example, the pier hall pair", run: onExample },
   ];
   return <Menu name="Designs and files" label="Designs" entries={entries} />;

@@ -8,6 +8,7 @@ import styles from "./Header.module.css";
 import { Mark } from "./Mark";
 import { openSheet, openTheory } from "./place";
 import { SaveStateSign } from "./SaveStateSign";
+import { ShowName } from "./ShowName";
 import { ThemeButton } from "./ThemeButton";
 import { UndoRedo } from "./UndoRedo";
 
@@ -27,7 +28,10 @@ export function Header({ onImport, onExample, onCautions }: HeaderProps) {
       </h1>
       <div className={`${styles.cell} ${styles.title}`}>
         <Contained what="title" inLine>
-          <DesignTitle />
+          <div className={styles.titles}>
+            <ShowName />
+            <DesignTitle />
+          </div>
         </Contained>
         <Contained what="menu" inLine>
           <DesignMenu onImport={onImport} onExample={onExample} />

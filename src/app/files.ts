@@ -2,7 +2,9 @@ import { fileStem } from "../design/fileName";
 import { burstNetlistOf, responseNetlistOf } from "../evaluation/netlist";
 import { saveFile } from "../ui/saveFile";
 import type { TextFile } from "../workbench/documents";
+import { type Notice, withNotice, withoutNotice } from "../workbench/notice";
 import { session, workbench } from "../workbench/session";
+import { scoreFileOf } from "../workbench/travellingScore";
 import { settleDrafts } from "./settleDrafts";
 
 /** Asks for one JSON file with the browser's own dialog; null where none was chosen. */
@@ -35,9 +37,25 @@ export function saveNetlist(id: string, kind: "response" | "burst") {
   saveFile(`${fileStem(design.title)}-${kind}.cir`, netlist.text, "text/plain");
 }
 
-export function saveShow() {
+const WITHOUT_SCORE: Notice = {
+  id: "show-without-score",
+  severity: "warning",
+  sentence:
+    "The show was exported without its score, whose notes are not kept in this browser: open the score's file again under Score, and export the show once more.",
+  details: [],
+  waysOut: ["dismiss"],
+};
+
+/** Saves the show with its score; where the score's bytes are not here, a notice says that they do not go along. */
+export async function saveShow() {
   settleDrafts();
-  saveDocument(workbench.exportShow());
+  const show = session.store.getState().history.present;
+  const scoreFile = await scoreFileOf(show);
+  saveDocument(workbench.exportShow(scoreFile ?? undefined));
+  const lacking = show.score !== null && scoreFile === null;
+  session.store.setState(({ notices }) => ({
+    notices: lacking ? withNotice(notices, WITHOUT_SCORE) : withoutNotice(notices, WITHOUT_SCORE.id),
+  }));
 }
 
 /** What the browser keeps under this app's name, readable or not. */

@@ -4,6 +4,7 @@ import { exampleShow } from "../design/examples";
 import { MOST_DOCUMENT_BYTES, sizeRefusal } from "../design/fileLimits";
 import { takeDrafts } from "../ui/drafts";
 import { workbench } from "../workbench/session";
+import { withScoreKept } from "../workbench/travellingScore";
 import { chooseFile } from "./files";
 import type { ComingShow } from "./ReplaceQuestion";
 
@@ -22,9 +23,13 @@ export function useImport() {
     if (tooLong) return setRefusal({ name, faults: [{ path: "", message: tooLong }] });
     takeDrafts();
     const outcome = workbench.importText(await file.text(), name);
-    setRefusal(outcome.ok ? null : { name, faults: outcome.faults });
-    if (outcome.ok && "show" in outcome)
-      setComing({ label: `open ${name}`, name: `“${name}”`, show: outcome.show });
+    if (!outcome.ok) return setRefusal({ name, faults: outcome.faults });
+    if ("show" in outcome) {
+      const taken = await withScoreKept(outcome.show, outcome.scoreFile);
+      if (!taken.ok) return setRefusal({ name, faults: [{ path: "scoreFile", message: taken.message }] });
+      setComing({ label: `open ${name}`, name: `“${name}”`, show: taken.show });
+    }
+    setRefusal(null);
   }, []);
   const askForFile = useCallback(async () => {
     const file = await chooseFile();

@@ -3,7 +3,8 @@ import type { TopLoad } from "../calc/design-parts";
 import { type Design, fileName, parseDesign, serialiseDesign } from "../design/design";
 import { type Fault, readJson } from "../design/document";
 import { exampleShow } from "../design/examples";
-import { parseShow, type Show, serialiseShow } from "../design/show";
+import type { ScoreFile } from "../design/scoreFile";
+import { parseTravellingShow, type Show, serialiseShow } from "../design/show";
 import type { Editing } from "./editing";
 import type { VersionMaking } from "./keeping/versionMaking";
 import { freeTitle, startingDesign, withAddedDesign, withDesign, withoutDesign } from "./showEdits";
@@ -16,13 +17,14 @@ export interface TextFile {
 export type ImportOutcome =
   | { ok: true }
   /** a show was read; nothing is changed before it has been said what becomes of the present one */
-  | { ok: true; show: Show }
+  | { ok: true; show: Show; scoreFile: ScoreFile | null }
   | { ok: false; faults: readonly Fault[] };
 
 export interface Documents {
   newDesign(): void;
   duplicateDesign(id: string): void;
   renameDesign(id: string, title: string): void;
+  renameShow(name: string): void;
   /** Deletes a design; where it was the last one, a starting design takes its place. */
   deleteDesign(id: string): void;
   /** Adds the design of a file and opens it, in one step; the show of a file is only read. */
@@ -33,7 +35,8 @@ export interface Documents {
   addDesignsOf(label: string, show: Show): void;
   /** @throws where no design has the id */
   exportDesign(id: string): TextFile;
-  exportShow(): TextFile;
+  /** @param scoreFile the bytes of its score, where they are at hand */
+  exportShow(scoreFile?: ScoreFile): TextFile;
   /** Puts a top load, as one of the line-up, into the open design. */
   adoptTopLoad(topLoad: TopLoad): void;
   /** Puts the worked example in place of the show, as one step that can be taken back. */
@@ -42,7 +45,7 @@ export interface Documents {
 
 type Imported =
   | { ok: true; kind: "design"; design: Design }
-  | { ok: true; kind: "show"; show: Show }
+  | { ok: true; kind: "show"; show: Show; scoreFile: ScoreFile | null }
   | { ok: false; faults: readonly Fault[] };
 
 function withNewDesign(show: Show, id: string, design: Design): Show {
@@ -55,8 +58,8 @@ function read(text: string): Imported {
   const design = parseDesign(json.json);
   if (design.ok) return { ok: true, kind: "design", design: design.design };
   if (design.kind !== "not-ours") return design;
-  const show = parseShow(json.json);
-  if (show.ok) return { ok: true, kind: "show", show: show.show };
+  const show = parseTravellingShow(json.json);
+  if (show.ok) return { ...show, kind: "show" };
   if (show.kind !== "not-ours") return show;
   return {
     ok: false,
@@ -100,13 +103,14 @@ export function newDocuments(
       const original = present().designs[id];
       if (original) editing.editShow("rename design", (show) => withDesign(show, id, { ...original, title }));
     },
+    renameShow: (name) => editing.editShow("rename show", (show) => ({ ...show, name })),
     deleteDesign: (id) => editing.editShow("delete design", (show) => withoutDesign(show, id, newId())),
     importText(text, name) {
       const reason = readOnly();
       if (reason !== null) return { ok: false, faults: [{ path: "", message: reason }] };
       const imported = read(text);
       if (!imported.ok) return { ok: false, faults: inFile(name, imported.faults) };
-      if (imported.kind === "show") return { ok: true, show: imported.show };
+      if (imported.kind === "show") return { ok: true, show: imported.show, scoreFile: imported.scoreFile };
       editing.editShow(`open ${name}`, (show) => withNewDesign(show, newId(), imported.design));
       return { ok: true };
     },
@@ -115,9 +119,9 @@ export function newDocuments(
       if (!design) throw new Error(`no design has the id “${id}”`);
       return { fileName: fileName(design.title, "design"), text: serialiseDesign(design) };
     },
-    exportShow() {
+    exportShow(scoreFile) {
       const show = present();
-      return { fileName: fileName(show.designs[show.left].title, "show"), text: serialiseShow(show) };
+      return { fileName: fileName(show.name, "show"), text: serialiseShow(show, scoreFile) };
     },
     adoptTopLoad: (topLoad) => editing.edit("put in top load", (design) => ({ ...design, topLoad })),
     replaceShow,

@@ -17,17 +17,20 @@ function duet(): Buffer {
   return Buffer.from(writeMidi({ header, tracks: [track(0, 72), track(1, 43)] }));
 }
 
-async function downloaded(page: Page, button: string): Promise<Buffer> {
-  const coming: Promise<Download> = page.waitForEvent("download");
-  await page.getByRole("button", { name: button }).click();
+async function bytesOf(download: Download): Promise<Buffer> {
   const chunks: Uint8Array[] = [];
-  for await (const chunk of await (await coming).createReadStream()) chunks.push(chunk);
+  for await (const chunk of await download.createReadStream()) chunks.push(chunk);
   return Buffer.concat(chunks);
 }
 
+async function downloaded(page: Page, button: string): Promise<Buffer> {
+  const coming = page.waitForEvent("download");
+  await page.getByRole("button", { name: button }).click();
+  return bytesOf(await coming);
+}
+
 async function openDuet(page: Page): Promise<void> {
-  const cautions = page.getByRole("dialog").getByRole("button").last();
-  if (await page.getByRole("dialog").isVisible()) await cautions.click();
+  await page.getByRole("dialog").getByRole("button").last().click();
   await page.getByRole("tab", { name: "Score" }).click();
   const buffer = duet();
   await page
@@ -124,6 +127,43 @@ describe("the score in a real browser", () => {
     await page.getByRole("heading", { name: "duet.mid" }).waitFor();
     await page.getByRole("img", { name: "Piano roll of the Right coil" }).waitFor();
     expect(faults).toEqual([]);
+  }, 60_000);
+
+  it("travels with its show into another browser, and is known again when its file is opened", async () => {
+    const { page, faults } = await openPage();
+    await openDuet(page);
+    const firstLane = (from: Page) => from.getByRole("combobox", { name: /Destination/ }).first();
+    await firstLane(page).selectOption("both");
+    await page.getByRole("textbox", { name: "Name of the show" }).fill("Autumn tour");
+    await page.keyboard.press("Enter");
+    await page
+      .getByLabel("Open a Standard MIDI File")
+      .setInputFiles({ name: "again.mid", mimeType: "audio/midi", buffer: duet() });
+    await page.getByRole("status").filter({ hasText: "The same score: its lanes were kept." }).waitFor();
+    expect(await firstLane(page).inputValue()).toBe("both");
+
+    await page.getByRole("button", { name: "Designs and files" }).click();
+    const coming = page.waitForEvent("download");
+    await page.getByRole("menuitem", { name: "Export the whole show" }).click();
+    const exported = await coming;
+    expect(exported.suggestedFilename()).toBe("autumn-tour.coilwright-show.json");
+    const csv = (await downloaded(page, "Gate schedule (CSV)")).toString();
+
+    const other = await openPage();
+    await other.page.getByRole("dialog").getByRole("button").last().click();
+    const chosen = other.page.waitForEvent("filechooser");
+    await other.page.getByRole("button", { name: "Designs and files" }).click();
+    await other.page.getByRole("menuitem", { name: "Open a file" }).click();
+    const buffer = await bytesOf(exported);
+    await (await chosen).setFiles({ name: "tour.json", mimeType: "application/json", buffer });
+    await other.page.getByRole("button", { name: "Open, and keep the present one as a version" }).click();
+    await other.page.getByRole("tab", { name: "Score" }).click();
+    await other.page.getByRole("heading", { name: "again.mid" }).waitFor();
+    await other.page.getByRole("img", { name: "Piano roll of the Right coil" }).waitFor();
+    expect(await firstLane(other.page).inputValue()).toBe("both");
+    expect((await downloaded(other.page, "Gate schedule (CSV)")).toString()).toBe(csv);
+    expect(faults).toEqual([]);
+    expect(other.faults).toEqual([]);
   }, 60_000);
 
   it("can be used by everyone, with all its parts open", async () => {

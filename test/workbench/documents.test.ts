@@ -97,12 +97,21 @@ describe("files", () => {
     const { text, fileName } = bench.actions.exportShow();
     const other = newBench();
     const outcome = other.actions.importText(text, fileName);
-    expect(outcome).toEqual({ ok: true, show: bench.show() });
+    expect(outcome).toEqual({ ok: true, show: bench.show(), scoreFile: null });
     expect(other.show()).toEqual(exampleShow());
     other.actions.replaceShow("open it", bench.show());
     expect(other.show()).toEqual(bench.show());
     other.actions.undo();
     expect(other.show()).toEqual(exampleShow());
+  });
+
+  it("of a show are named after it, and the name is a step like any other", () => {
+    const bench = newBench();
+    bench.actions.renameShow("Autumn tour / 2");
+    expect(bench.show().name).toBe("Autumn tour / 2");
+    expect(bench.actions.exportShow().fileName).toBe("autumn-tour-2.coilwright-show.json");
+    bench.actions.undo();
+    expect(bench.actions.exportShow().fileName).toBe("the-pier-hall-pair.coilwright-show.json");
   });
 
   it("bring the designs of a show beside those that are there, with titles of their own", () => {

@@ -38,7 +38,7 @@ export function Score() {
     arrangement: show.arrangement,
   }));
   const designs = useCoilDesigns();
-  const { score, message, played, scheduling, revision, stale } = useStore(scoreStore);
+  const { score, message, remark, played, scheduling, revision, stale } = useStore(scoreStore);
   const bytesKey = kept?.bytesKey ?? null;
   useEffect(() => void followScore(bytesKey), [bytesKey]);
   useEffect(() => {
@@ -75,6 +75,11 @@ export function Score() {
         />
       </label>
       {message && <p role="alert">{message}</p>}
+      {remark && (
+        <p role="status" className={styles.line}>
+          {remark}
+        </p>
+      )}
       {kept && score && <h2 className={styles.heading}>{kept.fileName}</h2>}
       {score?.reports.map((report) => (
         <p key={report} className={styles.line}>

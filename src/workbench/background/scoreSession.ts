@@ -4,9 +4,11 @@ import { firstLanes } from "../../calc/music/firstLanes";
 import { midiScore } from "../../calc/music/midiScore";
 import type { Score } from "../../calc/music/score";
 import { MOST_SCORE_BYTES, sizeRefusal } from "../../design/fileLimits";
+import { contentKey } from "../../design/scoreFile";
 import type { Show } from "../../design/show";
 import { keepBytes, keptBytes } from "../keeping/scoreBytes";
 import { session, workbench } from "../session";
+import { isScoreOf } from "../travellingScore";
 import { type PlayedCoils, type ScoreRequest, scoreJob } from "./scoreJob";
 import { newTask } from "./task";
 import { lastEditOf, reportTo } from "./trouble";
@@ -18,6 +20,8 @@ interface ScoreState {
   score: Score | null;
   /** why a file could not be opened; empty where all is well */
   message: string;
+  /** what is to be said of the score that was opened */
+  remark: string;
   played: PlayedCoils | null;
   /** whether `played` belongs to lanes or limits that have changed since */
   stale: boolean;
@@ -31,6 +35,7 @@ export const scoreStore = createStore<ScoreState>(() => ({
   bytesKey: null,
   score: null,
   message: "",
+  remark: "",
   played: null,
   stale: false,
   revision: 0,
@@ -72,22 +77,25 @@ export function scheduleScore(request: ScoreRequest): void {
 export async function openScore(file: File, pair: boolean): Promise<void> {
   const tooLong = sizeRefusal(file.size, MOST_SCORE_BYTES);
   if (tooLong) {
-    scoreStore.setState({ message: `${file.name}: ${tooLong}` });
+    scoreStore.setState({ message: `${file.name}: ${tooLong}`, remark: "" });
     return;
   }
   const bytes = new Uint8Array(await file.arrayBuffer());
   const reading = midiScore(bytes);
   if (!reading.ok) {
-    scoreStore.setState({ message: `${file.name}: ${reading.message}` });
+    scoreStore.setState({ message: `${file.name}: ${reading.message}`, remark: "" });
     return;
   }
-  const bytesKey = crypto.randomUUID();
-  await keepBytes(bytesKey, bytes);
-  scoreStore.setState({ bytesKey, score: reading.score, message: "", played: null });
+  const kept = { fileName: file.name.slice(0, 300), bytesKey: await contentKey(bytes) };
+  const parts = reading.score.parts.map(({ id }) => id);
+  const same = await isScoreOf(session.store.getState().history.present, { ...kept, parts });
+  await keepBytes(kept.bytesKey, bytes);
+  const remark = same ? "The same score: its lanes were kept." : "";
+  scoreStore.setState({ bytesKey: kept.bytesKey, score: reading.score, message: "", remark, played: null });
   workbench.editShow("Open score", (show: Show) => ({
     ...show,
-    score: { fileName: file.name.slice(0, 300), bytesKey },
-    lanes: firstLanes(reading.score, pair),
+    score: kept,
+    lanes: same ? show.lanes : firstLanes(reading.score, pair),
   }));
 }
 
@@ -95,7 +103,7 @@ export async function openScore(file: File, pair: boolean): Promise<void> {
 export async function followScore(bytesKey: string | null): Promise<void> {
   if (scoreStore.getState().bytesKey === bytesKey) return;
   cancelScheduling();
-  scoreStore.setState({ bytesKey, score: null, played: null, message: "" });
+  scoreStore.setState({ bytesKey, score: null, played: null, message: "", remark: "" });
   if (bytesKey === null) return;
   const bytes = await keptBytes(bytesKey);
   if (scoreStore.getState().bytesKey !== bytesKey) return;

@@ -1,0 +1,42 @@
+/** The bytes of a score on their way out of this browser with a show, and into it. */
+import { contentKey, packScore, type ScoreFile, unpackScore } from "../design/scoreFile";
+import type { Show } from "../design/show";
+import { keepBytes, keptBytes } from "./keeping/scoreBytes";
+
+/** The score of a show as its file carries it; null where there is none or its bytes are not kept here. */
+export async function scoreFileOf({ score }: Show): Promise<ScoreFile | null> {
+  const bytes = score && (await keptBytes(score.bytesKey));
+  return bytes ? packScore(Uint8Array.from(bytes)) : null;
+}
+
+type Unpacked = { ok: true; show: Show } | { ok: false; message: string };
+
+/** Keeps the bytes that came with a show where its score is looked for. */
+export async function withScoreKept(show: Show, scoreFile: ScoreFile | null): Promise<Unpacked> {
+  if (!scoreFile || !show.score) return { ok: true, show };
+  const unpacked = await unpackScore(scoreFile);
+  if (!unpacked.ok) return unpacked;
+  await keepBytes(scoreFile.sha256, unpacked.bytes);
+  return { ok: true, show: { ...show, score: { ...show.score, bytesKey: scoreFile.sha256 } } };
+}
+
+/** A score that is opened, with the key of its content. */
+export interface OpenedScore {
+  fileName: string;
+  bytesKey: string;
+  /** ids of its parts */
+  parts: readonly string[];
+}
+
+/**
+ * Whether an opened score is the one that the show has: by content, or, where the show's own bytes are
+ * not kept here, by name and parts.
+ */
+export async function isScoreOf({ score, lanes }: Show, opened: OpenedScore): Promise<boolean> {
+  if (!score) return false;
+  if (score.bytesKey === opened.bytesKey) return true;
+  const bytes = await keptBytes(score.bytesKey);
+  if (bytes) return (await contentKey(Uint8Array.from(bytes))) === opened.bytesKey;
+  const ids = lanes.map(({ part }) => part);
+  return score.fileName === opened.fileName && ids.join() === opened.parts.join();
+}
