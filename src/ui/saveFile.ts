@@ -1,9 +1,14 @@
 /** Hands content to the browser as a file to keep. */
-export function saveFile(fileName: string, content: BlobPart, type: string): void {
-  const address = URL.createObjectURL(new Blob([content], { type }));
+export function saveBlob(fileName: string, content: Blob): void {
+  const address = URL.createObjectURL(content);
   const link = document.createElement("a");
   link.href = address;
   link.download = fileName;
   link.click();
   URL.revokeObjectURL(address);
+}
+
+/** Hands text or bytes to the browser as a file to keep. */
+export function saveFile(fileName: string, content: BlobPart, type: string): void {
+  saveBlob(fileName, new Blob([content], { type }));
 }

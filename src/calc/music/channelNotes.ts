@@ -32,14 +32,17 @@ const ALL_NOTES_OFF = 123;
 const FULL = 127;
 const BEND_FULL = 8192;
 
-interface Sounding {
-  note: ScoreNote;
-  /** key is up, the pedal alone holds it */
-  held: boolean;
+/** The notes of one key that sound, oldest first. */
+interface KeyNotes {
+  /** key is down; what comes before `first` has been let go */
+  pressed: ScoreNote[];
+  first: number;
+  /** key is up, the pedal alone holds them */
+  held: ScoreNote[];
 }
 
 interface Channel extends ChannelNotes {
-  sounding: Sounding[];
+  keys: Map<number, KeyNotes>;
   pedal: boolean;
   volume: number;
   expression: number;
@@ -49,24 +52,45 @@ interface Channel extends ChannelNotes {
   parameterHigh: number;
 }
 
-function silence(channel: Channel, time: number, which: (sounding: Sounding) => boolean): void {
-  for (const sounding of channel.sounding.filter(which)) sounding.note.end = time;
-  channel.sounding = channel.sounding.filter((sounding) => !which(sounding));
+function keyNotes(channel: Channel, key: number): KeyNotes {
+  const known = channel.keys.get(key);
+  if (known) return known;
+  const made: KeyNotes = { pressed: [], first: 0, held: [] };
+  channel.keys.set(key, made);
+  return made;
+}
+
+function silenceHeld(notes: KeyNotes, time: number): void {
+  for (const note of notes.held) note.end = time;
+  notes.held = [];
+}
+
+function pedalUp(channel: Channel, time: number): void {
+  for (const notes of channel.keys.values()) silenceHeld(notes, time);
+}
+
+function silenceAll(channel: Channel, time: number): void {
+  pedalUp(channel, time);
+  for (const { pressed, first } of channel.keys.values())
+    for (let index = first; index < pressed.length; index++) pressed[index].end = time;
+  channel.keys.clear();
 }
 
 function keyUp(channel: Channel, time: number, key: number): void {
-  const sounding = channel.sounding.find((candidate) => candidate.note.key === key && !candidate.held);
-  if (!sounding) return;
-  sounding.held = true;
-  if (!channel.pedal) silence(channel, time, (candidate) => candidate === sounding);
+  const notes = keyNotes(channel, key);
+  if (notes.first === notes.pressed.length) return;
+  const note = notes.pressed[notes.first++];
+  if (channel.pedal) notes.held.push(note);
+  else note.end = time;
 }
 
 function keyDown(channel: Channel, time: number, key: number, velocity: number): void {
+  const notes = keyNotes(channel, key);
   // a key struck again while the pedal holds it starts a new note
-  silence(channel, time, (candidate) => candidate.held && candidate.note.key === key);
+  silenceHeld(notes, time);
   const note = { start: time, end: Number.POSITIVE_INFINITY, key, velocity: velocity / FULL };
   channel.notes.push(note);
-  channel.sounding.push({ note, held: false });
+  notes.pressed.push(note);
 }
 
 function noteLevel(channel: Channel, time: number): void {
@@ -88,7 +112,7 @@ const CONTROLLERS: Record<number, (channel: Channel, time: number, value: number
   },
   [SUSTAIN]: (channel, time, value) => {
     channel.pedal = value >= 64;
-    if (!channel.pedal) silence(channel, time, (sounding) => sounding.held);
+    if (!channel.pedal) pedalUp(channel, time);
   },
   [PARAMETER_LOW]: (channel, _, value) => {
     channel.parameterLow = value;
@@ -101,11 +125,11 @@ const CONTROLLERS: Record<number, (channel: Channel, time: number, value: number
     channel.bendRange = value;
     noteBend(channel, time);
   },
-  [ALL_SOUND_OFF]: (channel, time) => silence(channel, time, () => true),
-  [ALL_NOTES_OFF]: (channel, time) => silence(channel, time, () => true),
+  [ALL_SOUND_OFF]: silenceAll,
+  [ALL_NOTES_OFF]: silenceAll,
   [RESET]: (channel, time) => {
     channel.pedal = false;
-    silence(channel, time, (sounding) => sounding.held);
+    pedalUp(channel, time);
     channel.expression = FULL;
     channel.bend = 0;
     noteLevel(channel, time);
@@ -136,7 +160,7 @@ export function channelNotes(events: readonly ChannelEvent[], end: number): Chan
     notes: [],
     bends: [],
     levels: [],
-    sounding: [],
+    keys: new Map(),
     pedal: false,
     volume: 100,
     expression: FULL,
@@ -146,6 +170,6 @@ export function channelNotes(events: readonly ChannelEvent[], end: number): Chan
     parameterHigh: FULL,
   };
   for (const event of events) take(channel, event);
-  silence(channel, end, () => true);
+  silenceAll(channel, end);
   return { notes: channel.notes, bends: channel.bends, levels: channel.levels };
 }

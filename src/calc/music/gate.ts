@@ -26,6 +26,14 @@ export interface Gate {
   onTimes: number[];
 }
 
+/** A gate to be read, its numbers in plain or typed arrays. */
+export interface GateToRead {
+  /** ns */
+  readonly starts: ArrayLike<number>;
+  /** ns */
+  readonly onTimes: ArrayLike<number>;
+}
+
 interface GateLimits {
   /** ns */
   gap: number;

@@ -40,6 +40,8 @@ export const PATIENCE_IN_PERIODS = 0.125;
 const LOWEST_RATE = 0.1;
 /** Hz, of the highest notes that are heard; a lane may move a note far beyond. Common practice, no source. */
 const HIGHEST_RATE = 20_000;
+/** Pulses, some milliseconds of work, after which it is said how far the schedule is. */
+const PULSES_BETWEEN_WORDS = 1024;
 
 interface Tone {
   /** Hz */
@@ -209,6 +211,8 @@ export function coilSchedule(
   const changes = { ...NO_CHANGES };
   let playing: PlayingNote[] = [];
   let waiting = 0;
+  let pulses = 0;
+  const goesOn = () => onProgress?.(waiting / allotted.notes.length) ?? true;
   while (waiting < allotted.notes.length || playing.length > 0) {
     const voice = earliest(playing);
     const following = allotted.notes[waiting];
@@ -219,7 +223,6 @@ export function coilSchedule(
       playing.push({ note: following, outcome: outcomes[index], tone, shared, next: start });
       share(playing, start, limits, expression);
       waiting++;
-      if (onProgress && waiting % 64 === 0 && !onProgress(waiting / allotted.notes.length)) return null;
       continue;
     }
     if (voice.next >= voice.note.end) {
@@ -228,6 +231,8 @@ export function coilSchedule(
     } else {
       const change = offerPulse(builder, limits, expression, voice);
       if (change) changes[change]++;
+      pulses++;
+      if (pulses % PULSES_BETWEEN_WORDS === 0 && !goesOn()) return null;
     }
   }
   settleFates(outcomes);

@@ -6,7 +6,7 @@
  * Source: RIFF WAVE, PCM, 8 bits unsigned (Microsoft and IBM, Multimedia Programming Interface and
  * Data Specifications 1.0, 1991, "Waveform Audio File Format").
  */
-import type { Gate } from "./gate";
+import type { GateToRead } from "./gate";
 import type { Gates } from "./scheduleCsv";
 
 const CHANNELS = 2;
@@ -34,7 +34,12 @@ function writeHeader(view: DataView, sampleRate: number, dataBytes: number): voi
   view.setUint32(40, dataBytes, true);
 }
 
-function writeGate(bytes: Uint8Array, gate: Gate | undefined, channel: number, sampleRate: number): void {
+function writeGate(
+  bytes: Uint8Array,
+  gate: GateToRead | undefined,
+  channel: number,
+  sampleRate: number,
+): void {
   if (!gate) return;
   const perNanosecond = sampleRate / 1e9;
   for (let index = 0; index < gate.starts.length; index++) {

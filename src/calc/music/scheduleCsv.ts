@@ -1,35 +1,114 @@
 import { textCell } from "../csv";
-import type { Gate } from "./gate";
+import type { GateToRead } from "./gate";
 import type { Coil } from "./lane";
 
 /** The gates of a show: the right one is absent where one coil plays. */
-export type Gates = { left?: Gate; right?: Gate };
+export type Gates = { left?: GateToRead; right?: GateToRead };
 
-export interface Pulse {
-  coil: Coil;
-  /** ns */
-  start: number;
-  /** ns */
-  onTime: number;
+const NO_PULSES: GateToRead = { starts: [], onTimes: [] };
+
+/** The coil whose pulse comes next, from these places in both gates on; at the same time left comes first. */
+function nextCoil({ left, right }: Gates, place: Record<Coil, number>): Coil | null {
+  const ofLeft = left && place.left < left.starts.length ? left.starts[place.left] : null;
+  const ofRight = right && place.right < right.starts.length ? right.starts[place.right] : null;
+  if (ofLeft === null) return ofRight === null ? null : "right";
+  return ofRight === null || ofLeft <= ofRight ? "left" : "right";
 }
 
-/** All pulses of both coils in order of time; at the same time left comes first. */
-export function pulsesInOrder(gates: Gates): Pulse[] {
-  const of = (coil: Coil, gate: Gate | undefined): Pulse[] =>
-    gate ? gate.starts.map((start, index) => ({ coil, start, onTime: gate.onTimes[index] })) : [];
-  return [...of("left", gates.left), ...of("right", gates.right)].sort((a, b) => a.start - b.start);
+const [COMMA, POINT, NEW_LINE, ZERO] = [",", ".", "\n", "0"].map((sign) => sign.charCodeAt(0));
+const HEADER = "time,coil,onTime\n";
+/** Rows of a piece: few enough to be told of, many enough to be worth it. */
+const PIECE = 8192;
+/** Two times of at most seven digits before the point and nine after it, a coil's name, commas and a new line. */
+const LONGEST_ROW = 64;
+
+/** ASCII under construction. */
+class Text {
+  readonly #bytes: Uint8Array<ArrayBuffer>;
+  #length = 0;
+
+  constructor(capacity: number) {
+    this.#bytes = new Uint8Array(capacity);
+  }
+
+  sign(code: number): void {
+    this.#bytes[this.#length++] = code;
+  }
+
+  text(text: string): void {
+    for (let index = 0; index < text.length; index++) this.sign(text.charCodeAt(index));
+  }
+
+  /** A whole number with at least so many digits, zeros before it. */
+  digits(value: number, least: number): void {
+    let count = least;
+    while (value >= 10 ** count) count++;
+    let rest = value;
+    for (let place = this.#length + count - 1; place >= this.#length; place--) {
+      const tenth = Math.floor(rest / 10);
+      this.#bytes[place] = ZERO + rest - 10 * tenth;
+      rest = tenth;
+    }
+    this.#length += count;
+  }
+
+  /** Whole nanoseconds as seconds with nine decimals, exactly. */
+  seconds(nanoseconds: number): void {
+    const whole = Math.floor(nanoseconds / 1e9);
+    this.digits(whole, 1);
+    this.sign(POINT);
+    this.digits(nanoseconds - whole * 1e9, 9);
+  }
+
+  get written(): Uint8Array<ArrayBuffer> {
+    return this.#bytes.subarray(0, this.#length);
+  }
 }
 
-/** Whole nanoseconds as seconds with nine decimals, exactly. */
-function seconds(nanoseconds: number): string {
-  const whole = Math.floor(nanoseconds / 1e9);
-  return `${whole}.${String(nanoseconds - whole * 1e9).padStart(9, "0")}`;
+/**
+ * The gate schedule as CSV in ASCII, piece by piece: header `time,coil,onTime`, seconds with nine decimals, in order
+ * of time.
+ * @param onProgress called after each piece with the part that is done, 0 … 1
+ */
+export function scheduleCsvPieces(
+  gates: Gates,
+  onProgress?: (done: number) => void,
+): Uint8Array<ArrayBuffer>[] {
+  const place: Record<Coil, number> = { left: 0, right: 0 };
+  const cells: Record<Coil, string> = { left: textCell("left"), right: textCell("right") };
+  const all = (gates.left?.starts.length ?? 0) + (gates.right?.starts.length ?? 0);
+  const pieces: Uint8Array<ArrayBuffer>[] = [];
+  let piece = new Text(HEADER.length + PIECE * LONGEST_ROW);
+  piece.text(HEADER);
+  for (let coil = nextCoil(gates, place); coil; coil = nextCoil(gates, place)) {
+    const index = place[coil]++;
+    const { starts, onTimes } = gates[coil] ?? NO_PULSES;
+    piece.seconds(starts[index]);
+    piece.sign(COMMA);
+    piece.text(cells[coil]);
+    piece.sign(COMMA);
+    piece.seconds(onTimes[index]);
+    piece.sign(NEW_LINE);
+    const done = place.left + place.right;
+    if (done % PIECE !== 0) continue;
+    pieces.push(piece.written);
+    piece = new Text(PIECE * LONGEST_ROW);
+    onProgress?.(done / all);
+  }
+  return [...pieces, piece.written];
 }
 
-/** The gate schedule as CSV: header `time,coil,onTime`, seconds with nine decimals, in order of time. */
+/** Characters of one call: more arguments than this an engine may refuse. */
+const ARGUMENTS = 8192;
+
+function asciiText(bytes: Uint8Array): string {
+  let text = "";
+  for (let from = 0; from < bytes.length; from += ARGUMENTS)
+    text += String.fromCharCode(...bytes.subarray(from, from + ARGUMENTS));
+  return text;
+}
+
+/** The gate schedule as CSV in one text. */
 export function scheduleCsv(gates: Gates): string {
-  const rows = pulsesInOrder(gates).map(
-    ({ coil, start, onTime }) => `${seconds(start)},${textCell(coil)},${seconds(onTime)}`,
-  );
-  return `${["time,coil,onTime", ...rows].join("\n")}\n`;
+  return scheduleCsvPieces(gates).map(asciiText).join("");
 }

@@ -1,11 +1,11 @@
-import { scheduleSummary } from "../../calc/music/scheduleSummary";
+import { memo } from "react";
 import type { Design } from "../../design/design";
-import type { PlayedCoil } from "../../evaluation/playedCoil";
 import { scoreFindingMessage } from "../../evaluation/scoreFindings";
 import { severityWord } from "../../ui/FindingList";
 import { Icon } from "../../ui/Icon";
 import { formatQuantity } from "../../units/format";
 import type { UnitSystem } from "../../units/unitSystem";
+import type { CoilOutcome } from "../../workbench/background/scoreJob";
 import { useUnitSystem } from "../../workbench/hooks";
 import { PianoRoll } from "./PianoRoll";
 import { PlayheadLine } from "./PlayheadLine";
@@ -14,12 +14,12 @@ import { TimeLines } from "./TimeLines";
 
 interface CoilScoreProps {
   name: string;
-  played: PlayedCoil;
+  played: CoilOutcome;
   duration: number;
   design: Design;
 }
 
-function Findings({ findings }: Pick<PlayedCoil, "findings">) {
+function Findings({ findings }: Pick<CoilOutcome, "findings">) {
   const system = useUnitSystem();
   if (findings.length === 0) return <p className={styles.line}>Nothing comes near a limit.</p>;
   return (
@@ -45,9 +45,9 @@ function limitsText({ interrupter, drive }: Design, system: UnitSystem, known: b
 }
 
 /** What became of the notes of one coil, and what they do to it. */
-export function CoilScore({ name, played, duration, design }: CoilScoreProps) {
+export const CoilScore = memo(({ name, played, duration, design }: CoilScoreProps) => {
   const system = useUnitSystem();
-  const { fates, reasons, pulses } = scheduleSummary(played.schedule);
+  const { fates, reasons, pulses } = played.summary;
   return (
     <section className={styles.coil} aria-label={`${name} coil`}>
       <h3 className={styles.heading}>{name} coil</h3>
@@ -58,7 +58,7 @@ export function CoilScore({ name, played, duration, design }: CoilScoreProps) {
       <p className={styles.line}>{limitsText(design, system, played.line.load !== null)}</p>
       <Findings findings={played.findings} />
       <div className={styles.along}>
-        <PianoRoll name={name} played={played} duration={duration} />
+        <PianoRoll name={name} roll={played.roll} duration={duration} />
         <TimeLines name={name} line={played.line} moments={played.moments} duration={duration} />
         <PlayheadLine duration={duration} />
       </div>
@@ -69,4 +69,4 @@ export function CoilScore({ name, played, duration, design }: CoilScoreProps) {
       </p>
     </section>
   );
-}
+});

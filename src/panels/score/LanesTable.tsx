@@ -1,8 +1,8 @@
+import { memo } from "react";
 import { keyName } from "../../calc/music/equalTemperament";
 import type { Lane } from "../../calc/music/lane";
-import { partSummary } from "../../calc/music/partSummary";
-import type { Score, ScorePart } from "../../calc/music/score";
 import { laneFields } from "../../design/fields/score";
+import type { PartOutline } from "../../workbench/background/scoreReadingJob";
 import { workbench } from "../../workbench/session";
 import styles from "./Score.module.css";
 import { ScoreQuantity } from "./ScoreQuantity";
@@ -15,8 +15,8 @@ function changeLane(part: string, label: string, change: Partial<Lane>, run?: st
 
 const COILS: Lane["coil"][] = ["left", "right", "both", "none"];
 
-function LaneRow({ part, lane }: { part: ScorePart; lane: Lane }) {
-  const { range, polyphony } = partSummary(part);
+function LaneRow({ part, lane }: { part: PartOutline; lane: Lane }) {
+  const { range, polyphony } = part;
   const name = part.name || `Track ${part.track}`;
   return (
     <tr>
@@ -63,7 +63,7 @@ function LaneRow({ part, lane }: { part: ScorePart; lane: Lane }) {
 }
 
 /** The parts of the score and where each goes. */
-export function LanesTable({ score, lanes }: { score: Score; lanes: Lane[] }) {
+export const LanesTable = memo(({ parts, lanes }: { parts: readonly PartOutline[]; lanes: Lane[] }) => {
   return (
     <div className={styles.scroll}>
       <table className={styles.lanes}>
@@ -77,7 +77,7 @@ export function LanesTable({ score, lanes }: { score: Score; lanes: Lane[] }) {
           </tr>
         </thead>
         <tbody>
-          {score.parts.map((part) => {
+          {parts.map((part) => {
             const lane = lanes.find((candidate) => candidate.part === part.id);
             return lane && <LaneRow key={part.id} part={part} lane={lane} />;
           })}
@@ -85,4 +85,4 @@ export function LanesTable({ score, lanes }: { score: Score; lanes: Lane[] }) {
       </table>
     </div>
   );
-}
+});

@@ -7,6 +7,8 @@ import {
   cancelScheduling,
   followScore,
   openScore,
+  readingTask,
+  scheduleAgain,
   scheduleScore,
   scoreStore,
   scoreTask,
@@ -41,14 +43,16 @@ export function Score() {
   const { score, message, remark, played, scheduling, revision, stale } = useStore(scoreStore);
   const bytesKey = kept?.bytesKey ?? null;
   useEffect(() => void followScore(bytesKey), [bytesKey]);
-  useEffect(() => {
-    if (score) scheduleScore({ score, lanes, arrangement, designs });
-    return cancelScheduling;
-  }, [score, lanes, arrangement, designs]);
-  const gates = useMemo(
-    () => ({ left: played?.left?.schedule.gate, right: played?.right?.schedule.gate }),
-    [played],
+  const request = useMemo(
+    () => (score && bytesKey ? { bytesKey, bytes: score.bytes, lanes, arrangement, designs } : null),
+    [bytesKey, score, lanes, arrangement, designs],
   );
+  useEffect(() => {
+    if (request) scheduleScore(request);
+    return cancelScheduling;
+  }, [request]);
+  const gates = useMemo(() => ({ left: played?.left?.gate, right: played?.right?.gate }), [played]);
+  const outline = score?.outline;
   const open = (file: File | undefined) => {
     if (file) void openScore(file, designs.right !== undefined);
   };
@@ -81,36 +85,43 @@ export function Score() {
         </p>
       )}
       {kept && score && <h2 className={styles.heading}>{kept.fileName}</h2>}
-      {score?.reports.map((report) => (
+      <FollowedProgress
+        store={readingTask.progress}
+        label="Reading the score"
+        onCancel={readingTask.cancel}
+      />
+      {outline?.reports.map((report) => (
         <p key={report} className={styles.line}>
           {report}
         </p>
       ))}
-      {score && <LanesTable score={score} lanes={lanes} />}
+      {outline && <LanesTable parts={outline.parts} lanes={lanes} />}
       {score && <ArrangementFields arrangement={arrangement} />}
       <FollowedProgress store={scoreTask.progress} label="Gate schedule" onCancel={cancelScheduling} />
-      {stale && !scheduling && score && (
+      {stale && !scheduling && request && (
         <p role="status" className={styles.player}>
-          The schedule below is older than the lanes and limits.
-          <Button onClick={() => scheduleScore({ score, lanes, arrangement, designs })}>Make it anew</Button>
+          {played
+            ? "The schedule below is older than the lanes and limits."
+            : "There is no gate schedule yet."}
+          <Button onClick={() => scheduleAgain(request)}>{played ? "Make it anew" : "Make it"}</Button>
         </p>
       )}
-      {score && played && (
+      {outline && played && (
         <>
-          <Player key={revision} gates={gates} duration={score.duration} leads />
+          <Player key={revision} gates={gates} duration={outline.duration} leads />
           {(["left", "right"] as const).map((coil) => {
             const own = played[coil];
             const design = designs[coil];
             if (!own || !design) return null;
             const name = coil === "left" ? "Left" : "Right";
             return (
-              <CoilScore key={coil} name={name} played={own} duration={score.duration} design={design} />
+              <CoilScore key={coil} name={name} played={own} duration={outline.duration} design={design} />
             );
           })}
           <TakeAway
             disabled={stale}
             gates={gates}
-            duration={score.duration}
+            duration={outline.duration}
             title={kept?.fileName.replace(/\.midi?$/i, "") ?? "score"}
           />
         </>

@@ -1,11 +1,11 @@
-import { gateWave } from "../../calc/music/gateWave";
-import { type Gates, scheduleCsv } from "../../calc/music/scheduleCsv";
+import { useEffect, useState } from "react";
+import type { Gates } from "../../calc/music/scheduleCsv";
 import { fileStem } from "../../design/fileName";
 import { Button } from "../../ui/Button";
-import { saveFile } from "../../ui/saveFile";
+import { FollowedProgress } from "../../ui/FollowedProgress";
+import { saveBlob } from "../../ui/saveFile";
+import { newGateFiles } from "../../workbench/background/gateFiles";
 import styles from "./Score.module.css";
-
-const SAMPLE_RATE = 48_000;
 
 interface TakeAwayProps {
   gates: Gates;
@@ -20,8 +20,10 @@ interface TakeAwayProps {
 export function TakeAway({ gates, duration, title, disabled }: TakeAwayProps) {
   const coils = (["left", "right"] as const).filter((coil) => gates[coil]);
   const stem = [fileStem(title), ...coils, "gate"].join("-");
-  const csv = () => saveFile(`${stem}-schedule.csv`, scheduleCsv(gates), "text/csv");
-  const wave = () => saveFile(`${stem}-wave.wav`, gateWave(gates, duration, SAMPLE_RATE), "audio/wav");
+  const [files] = useState(() => newGateFiles(saveBlob));
+  useEffect(() => files.close, [files]);
+  const csv = () => files.insist({ kind: "schedule", fileName: `${stem}-schedule.csv`, gates, duration });
+  const wave = () => files.insist({ kind: "wave", fileName: `${stem}-wave.wav`, gates, duration });
   return (
     <div className={styles.player}>
       <Button disabled={disabled} onClick={csv}>
@@ -30,6 +32,7 @@ export function TakeAway({ gates, duration, title, disabled }: TakeAwayProps) {
       <Button disabled={disabled} onClick={wave}>
         Gate wave (WAV)
       </Button>
+      <FollowedProgress store={files.progress} label="Writing the file" onCancel={files.cancel} />
       <p className={styles.caution}>
         <strong>Caution.</strong> A schedule drives lethal apparatus. The limits of each coil are already in
         it, but no file stops a fault: keep the hardware's own limiter and a dead-man switch in the line, keep

@@ -1,3 +1,4 @@
+import { useMemo } from "react";
 import type { TimeLine } from "../../calc/music/timeLine";
 import type { ScoreQuantity, WorstMoment } from "../../calc/music/worstMoments";
 import type { ResultEntry } from "../../evaluation/register/entry";
@@ -8,10 +9,11 @@ import { formatQuantity } from "../../units/format";
 import { useUnitSystem } from "../../workbench/hooks";
 import { Provenance } from "../parts/Provenance";
 import styles from "./TimeLines.module.css";
-import { linePath, type Span, spanOf, yAt } from "./timeLinePath";
+import { columnsOf, linePath, spanOf, yAt } from "./timeLinePath";
 
 const WIDTH = 900;
 const HEIGHT = 46;
+const PX_A_COLUMN = 1.5;
 
 function valuesOf({ duty, load }: TimeLine, quantity: ScoreQuantity): readonly number[] {
   if (quantity === "duty") return duty;
@@ -21,12 +23,16 @@ function valuesOf({ duty, load }: TimeLine, quantity: ScoreQuantity): readonly n
 interface PlotProps {
   values: readonly number[];
   moment: WorstMoment;
-  span: Span;
   duration: number;
   spoken: string;
 }
 
-function Plot({ values, moment, span, duration, spoken }: PlotProps) {
+function Plot({ values, moment, duration, spoken }: PlotProps) {
+  const { span, path } = useMemo(() => {
+    const columns = columnsOf(values, moment.rest, WIDTH / PX_A_COLUMN);
+    const own = spanOf(columns, moment);
+    return { span: own, path: linePath(columns, own, WIDTH, HEIGHT) };
+  }, [values, moment]);
   const x = (moment.time / duration) * WIDTH;
   const limitY = moment.limit === null ? null : yAt(moment.limit, span, HEIGHT);
   return (
@@ -37,8 +43,8 @@ function Plot({ values, moment, span, duration, spoken }: PlotProps) {
       role="img"
       aria-label={spoken}
     >
-      <path className={styles.area} d={`${linePath(values, span, WIDTH, HEIGHT)}V${HEIGHT}H0Z`} />
-      <path className={styles.curve} d={linePath(values, span, WIDTH, HEIGHT)} />
+      <path className={styles.area} d={`${path}V${HEIGHT}H0Z`} />
+      <path className={styles.curve} d={path} />
       {limitY !== null && <path className={styles.limit} d={`M0 ${limitY}H${WIDTH}`} />}
       <path className={styles.worst} d={`M${x} 0V${HEIGHT}`} />
     </svg>
@@ -91,7 +97,6 @@ export function TimeLines({ name, line, moments, duration }: TimeLinesProps) {
             <Plot
               values={values}
               moment={moment}
-              span={spanOf(values, moment)}
               duration={duration}
               spoken={`${entry.label} of the ${name} coil along the score, at worst ${worst}`}
             />

@@ -1,63 +1,88 @@
-/** How a gate schedule sounds: its pulses through a low-pass, left and right. */
-import type { Gate } from "../../calc/music/gate";
+/**
+ * How a gate schedule sounds: its pulses through a low-pass, left and right. The sound is made in slices ahead of
+ * where it is heard, so that a long score costs no more than a short one.
+ */
 import type { Gates } from "../../calc/music/scheduleCsv";
-import { pulseLevel, softenedOutput } from "./pulseSound";
+import { sliceOf } from "./previewSlice";
+import { softenedOutput } from "./pulseSound";
 
-const SAMPLE_RATE = 16_000;
-
-function write(samples: Float32Array, gate: Gate | undefined): void {
-  gate?.starts.forEach((start, index) => {
-    const at = Math.floor((start / 1e9) * SAMPLE_RATE);
-    const height = pulseLevel(gate.onTimes[index]);
-    for (let sample = at; sample < Math.min(at + 3, samples.length); sample++) samples[sample] += height;
-  });
-}
+export const SAMPLE_RATE = 16_000;
+/** s of a slice; at most so much lies ready ahead */
+const SLICE = 5;
+/** ms between two looks whether the next slice is due */
+const LOOK = 500;
 
 /** A player of gates; times in seconds. */
 export class Preview {
   readonly #context = new AudioContext();
   readonly #volume = softenedOutput(this.#context);
-  readonly #buffer: AudioBuffer;
-  #source: AudioBufferSourceNode | null = null;
+  readonly #gates: Gates;
+  readonly #duration: number;
+  #sources: AudioBufferSourceNode[] = [];
+  #timer: ReturnType<typeof setInterval> | null = null;
   #offset = 0;
   #startedAt = 0;
+  /** s into the score, up to which slices lie ready */
+  #ready = 0;
 
   constructor(gates: Gates, duration: number) {
-    this.#buffer = this.#context.createBuffer(2, Math.ceil((duration + 0.1) * SAMPLE_RATE), SAMPLE_RATE);
-    write(this.#buffer.getChannelData(0), gates.left);
-    write(this.#buffer.getChannelData(1), gates.right);
+    this.#gates = gates;
+    this.#duration = duration;
   }
 
   /** s into the score */
   get position(): number {
-    const since = this.#source ? this.#context.currentTime - this.#startedAt : 0;
-    return Math.min(this.#buffer.duration, this.#offset + since);
+    const since = this.#timer === null ? 0 : this.#context.currentTime - this.#startedAt;
+    return Math.min(this.#duration, this.#offset + since);
   }
 
   set volume(value: number) {
     this.#volume.gain.value = value;
   }
 
+  #readySlice(): void {
+    const length = Math.min(SLICE, this.#duration - this.#ready);
+    const buffer = this.#context.createBuffer(2, Math.max(1, Math.ceil(length * SAMPLE_RATE)), SAMPLE_RATE);
+    buffer.getChannelData(0).set(sliceOf(this.#gates.left, this.#ready, buffer.length, SAMPLE_RATE));
+    buffer.getChannelData(1).set(sliceOf(this.#gates.right, this.#ready, buffer.length, SAMPLE_RATE));
+    const source = this.#context.createBufferSource();
+    source.buffer = buffer;
+    source.connect(this.#volume);
+    source.onended = () => {
+      this.#sources = this.#sources.filter((each) => each !== source);
+    };
+    source.start(this.#startedAt + this.#ready - this.#offset);
+    this.#sources.push(source);
+    this.#ready += length;
+  }
+
+  #readyAhead(): void {
+    while (this.#ready < this.#duration && this.#ready < this.position + SLICE) this.#readySlice();
+  }
+
   play(): void {
     this.pause();
-    if (this.#offset >= this.#buffer.duration) this.#offset = 0;
+    if (this.#offset >= this.#duration) this.#offset = 0;
     void this.#context.resume();
-    this.#source = this.#context.createBufferSource();
-    this.#source.buffer = this.#buffer;
-    this.#source.connect(this.#volume);
     this.#startedAt = this.#context.currentTime;
-    this.#source.start(0, this.#offset);
+    this.#ready = this.#offset;
+    this.#timer = setInterval(() => this.#readyAhead(), LOOK);
+    this.#readyAhead();
   }
 
   pause(): void {
     this.#offset = this.position;
-    this.#source?.stop();
-    this.#source?.disconnect();
-    this.#source = null;
+    if (this.#timer !== null) clearInterval(this.#timer);
+    this.#timer = null;
+    for (const source of this.#sources) {
+      source.stop();
+      source.disconnect();
+    }
+    this.#sources = [];
   }
 
   seek(time: number): void {
-    const playing = this.#source !== null;
+    const playing = this.#timer !== null;
     this.pause();
     this.#offset = time;
     if (playing) this.play();

@@ -17,6 +17,17 @@ export function spanOf(values: readonly number[], { limit, rest }: WorstMoment):
   return { from: least - room, to: most + room };
 }
 
+/** As many values as there are columns at most: of those that fall into one the farthest from rest, so that the worst stays in sight. */
+export function columnsOf(values: readonly number[], rest: number, columns: number): readonly number[] {
+  if (values.length <= columns) return values;
+  const worst = new Array<number>(columns).fill(rest);
+  for (let index = 0; index < values.length; index++) {
+    const column = Math.floor((index * columns) / values.length);
+    if (Math.abs(values[index] - rest) > Math.abs(worst[column] - rest)) worst[column] = values[index];
+  }
+  return worst;
+}
+
 export function yAt(value: number, { from, to }: Span, height: number): number {
   return Number((height * (1 - (value - from) / (to - from))).toFixed(1));
 }

@@ -1,4 +1,4 @@
-import { scoreJob } from "./scoreJob";
+import { handedOver, scoreJob } from "./scoreJob";
 import { serve } from "./serve";
 
-serve(scoreJob);
+serve(scoreJob, handedOver);

@@ -1,27 +1,79 @@
-/** What is asked of the worker that makes gate schedules. */
-import type { Coil } from "../../calc/music/lane";
-import { type ArrangedScore, type PlayedCoil, playCoil } from "../../evaluation/playedCoil";
+/** What is asked of the worker that makes gate schedules; what is large comes back in typed arrays. */
+import type { Coil, Lane } from "../../calc/music/lane";
+import { midiScore } from "../../calc/music/midiScore";
+import { noteRoll } from "../../calc/music/noteRoll";
+import { type ScheduleSummary, scheduleSummary } from "../../calc/music/scheduleSummary";
+import type { Score } from "../../calc/music/score";
+import type { Arrangement } from "../../design/arrangement";
+import { type PlayedCoil, playCoil } from "../../evaluation/playedCoil";
 import type { CoilDesigns } from "./coilLoadsJob";
 import type { Tell } from "./protocol";
 
-export interface ScoreRequest extends ArrangedScore {
+export interface ScoreRequest {
+  /** names the bytes */
+  bytesKey: string;
+  /** of the score's file */
+  bytes: Uint8Array;
+  lanes: Lane[];
+  arrangement: Arrangement;
   designs: CoilDesigns;
 }
 
-export type PlayedCoils = Partial<Record<Coil, PlayedCoil>>;
+/** What the page is told of one coil; times of the gate in ns. */
+export interface CoilOutcome extends Pick<PlayedCoil, "line" | "moments" | "findings"> {
+  gate: { starts: Float64Array<ArrayBuffer>; onTimes: Float64Array<ArrayBuffer> };
+  summary: ScheduleSummary;
+  /** as `noteRoll` draws it */
+  roll: Uint8Array<ArrayBuffer>;
+}
+
+export type CoilOutcomes = Partial<Record<Coil, CoilOutcome>>;
+
+/** The score that was read last: an edit of a lane does not read it again. */
+let known: { key: string; score: Score } | null = null;
+
+function scoreOf({ bytesKey, bytes }: ScoreRequest): Score | null {
+  if (known?.key === bytesKey) return known.score;
+  const reading = midiScore(bytes);
+  known = reading.ok ? { key: bytesKey, score: reading.score } : null;
+  return known?.score ?? null;
+}
+
+function outcomeOf({ schedule, ...told }: PlayedCoil, duration: number): CoilOutcome {
+  const { starts, onTimes } = schedule.gate;
+  return {
+    ...told,
+    gate: { starts: Float64Array.from(starts), onTimes: Float64Array.from(onTimes) },
+    summary: scheduleSummary(schedule),
+    roll: noteRoll(schedule.notes, duration),
+  };
+}
 
 /** The schedules of every coil there is. */
-export function scoreJob(request: ScoreRequest, { progress }: Pick<Tell<never>, "progress">): PlayedCoils {
-  const coils = (["left", "right"] as const).filter((coil) => request.designs[coil]);
-  const all: PlayedCoils = {};
+export function scoreJob(request: ScoreRequest, { progress }: Pick<Tell<never>, "progress">): CoilOutcomes {
+  const outcomes: CoilOutcomes = {};
+  const score = scoreOf(request);
+  if (!score) return outcomes;
+  const { lanes, arrangement, designs } = request;
+  const coils = (["left", "right"] as const).filter((coil) => designs[coil]);
   for (const [index, coil] of coils.entries()) {
-    const design = request.designs[coil];
+    const design = designs[coil];
     if (!design) continue;
     const report = (done: number) => {
       progress((index + done) / coils.length);
       return true;
     };
-    all[coil] = playCoil(request, coil, design, report) ?? undefined;
+    const played = playCoil({ score, lanes, arrangement }, coil, design, report);
+    if (played) outcomes[coil] = outcomeOf(played, score.duration);
   }
-  return all;
+  return outcomes;
+}
+
+/** What of the outcomes is handed over to the page instead of being copied. */
+export function handedOver(outcomes: CoilOutcomes): Transferable[] {
+  return Object.values(outcomes).flatMap(({ gate, roll }) => [
+    gate.starts.buffer,
+    gate.onTimes.buffer,
+    roll.buffer,
+  ]);
 }

@@ -1,28 +1,32 @@
-/** The score on the stand: read, assigned to the coils, and scheduled in a worker. */
+/** The score on the stand: read, assigned to the coils and scheduled, all beside the page. */
 import { createStore } from "zustand/vanilla";
-import { firstLanes } from "../../calc/music/firstLanes";
-import { midiScore } from "../../calc/music/midiScore";
-import type { Score } from "../../calc/music/score";
 import { MOST_SCORE_BYTES, sizeRefusal } from "../../design/fileLimits";
 import { contentKey } from "../../design/scoreFile";
 import type { Show } from "../../design/show";
 import { keepBytes, keptBytes } from "../keeping/scoreBytes";
 import { session, workbench } from "../session";
 import { isScoreOf } from "../travellingScore";
-import { type PlayedCoils, type ScoreRequest, scoreJob } from "./scoreJob";
+import { type CoilOutcomes, type ScoreRequest, scoreJob } from "./scoreJob";
+import {
+  type ScoreOutline,
+  type ScoreReading,
+  type ScoreReadingRequest,
+  scoreReadingJob,
+} from "./scoreReadingJob";
 import { newTask } from "./task";
 import { lastEditOf, reportTo } from "./trouble";
-import { startScore } from "./workers";
+import { startScore, startScoreReading } from "./workers";
 
 interface ScoreState {
   /** of the bytes that were read */
   bytesKey: string | null;
-  score: Score | null;
+  /** what is on the stand; null while it is read, and where there is none */
+  score: { bytes: Uint8Array; outline: ScoreOutline } | null;
   /** why a file could not be opened; empty where all is well */
   message: string;
   /** what is to be said of the score that was opened */
   remark: string;
-  played: PlayedCoils | null;
+  played: CoilOutcomes | null;
   /** whether `played` belongs to lanes or limits that have changed since */
   stale: boolean;
   /** one higher with every schedule made */
@@ -42,13 +46,17 @@ export const scoreStore = createStore<ScoreState>(() => ({
   scheduling: false,
 }));
 
-export const scoreTask = newTask<ScoreRequest, PlayedCoils>({
+const ofSession = {
+  report: reportTo(session.store),
+  lastEdit: () => lastEditOf(session.store.getState()),
+};
+
+export const scoreTask = newTask<ScoreRequest, CoilOutcomes>({
+  ...ofSession,
   what: "the making of the gate schedule",
   job: scoreJob,
   startWorker: startScore,
   grace: 0,
-  report: reportTo(session.store),
-  lastEdit: () => lastEditOf(session.store.getState()),
   listener: {
     result: (played) =>
       scoreStore.setState(({ revision }) => ({
@@ -67,36 +75,100 @@ export function cancelScheduling(): void {
   scoreStore.setState({ scheduling: false });
 }
 
-/** Makes the schedules anew; one that is under way gives way to the newer. */
+/** Parts of a show are never changed in place: what is the same object holds the same values. */
+function isScheduled({ bytesKey, lanes, arrangement, designs }: ScoreRequest): boolean {
+  const { request } = scoreTask.answer.getState();
+  return (
+    scoreStore.getState().played !== null &&
+    request?.bytesKey === bytesKey &&
+    request.lanes === lanes &&
+    request.arrangement === arrangement &&
+    request.designs.left === designs.left &&
+    request.designs.right === designs.right
+  );
+}
+
+/** Makes the schedules where they are not those of this request; what is under way gives way to the newer. */
 export function scheduleScore(request: ScoreRequest): void {
+  if (isScheduled(request)) {
+    scoreStore.setState({ stale: false });
+    return;
+  }
   scoreStore.setState({ stale: true, scheduling: true });
   scoreTask.ask(request);
 }
 
-/** Opens a file as the score of the show, with a first assignment; a file that is none changes nothing. */
+/** Makes the schedules that were given up or came to nothing. */
+export function scheduleAgain(request: ScoreRequest): void {
+  scoreStore.setState({ stale: true, scheduling: true });
+  scoreTask.insist(request);
+}
+
+/** A file that is opened has a name, bytes that are kept already have a key. */
+type Source = { fileName: string } | { bytesKey: string };
+
+export const readingTask = newTask<ScoreReadingRequest & { source: Source }, ScoreReading>({
+  ...ofSession,
+  what: "the reading of the score",
+  job: scoreReadingJob,
+  startWorker: startScoreReading,
+  grace: 0,
+  listener: {
+    result(reading, { source, bytes }) {
+      if ("bytesKey" in source) putBack(source.bytesKey, bytes, reading);
+      else void putOnStand(source.fileName, bytes, reading);
+    },
+  },
+});
+
+/** A score that was opened becomes the show's, with a first assignment; a file that is none changes nothing. */
+async function putOnStand(fileName: string, bytes: Uint8Array<ArrayBuffer>, reading: ScoreReading): Promise<void> {
+  if (!reading.ok) {
+    scoreStore.setState({ message: `${fileName}: ${reading.message}`, remark: "" });
+    return;
+  }
+  const kept = { fileName: fileName.slice(0, 300), bytesKey: await contentKey(bytes) };
+  const parts = reading.outline.parts.map(({ id }) => id);
+  const same = await isScoreOf(session.store.getState().history.present, { ...kept, parts });
+  await keepBytes(kept.bytesKey, bytes);
+  const remark = same ? "The same score: its lanes were kept." : "";
+  const score = { bytes, outline: reading.outline };
+  scoreStore.setState(({ bytesKey, played }) => ({
+    bytesKey: kept.bytesKey,
+    score,
+    message: "",
+    remark,
+    played: bytesKey === kept.bytesKey ? played : null,
+  }));
+  workbench.editShow("Open score", (show: Show) => ({
+    ...show,
+    score: kept,
+    lanes: same ? show.lanes : reading.firstLanes,
+  }));
+}
+
+const NOT_KEPT = "The notes of this show's score are not kept in this browser. Open its file again.";
+
+/** The show's own score, read again, unless another has taken its place. */
+function putBack(bytesKey: string, bytes: Uint8Array, reading: ScoreReading): void {
+  if (scoreStore.getState().bytesKey !== bytesKey) return;
+  if (reading.ok) scoreStore.setState({ score: { bytes, outline: reading.outline } });
+  else scoreStore.setState({ message: NOT_KEPT });
+}
+
+/** Opens a file as the score of the show. */
 export async function openScore(file: File, pair: boolean): Promise<void> {
   const tooLong = sizeRefusal(file.size, MOST_SCORE_BYTES);
   if (tooLong) {
     scoreStore.setState({ message: `${file.name}: ${tooLong}`, remark: "" });
     return;
   }
-  const bytes = new Uint8Array(await file.arrayBuffer());
-  const reading = midiScore(bytes);
-  if (!reading.ok) {
-    scoreStore.setState({ message: `${file.name}: ${reading.message}`, remark: "" });
-    return;
-  }
-  const kept = { fileName: file.name.slice(0, 300), bytesKey: await contentKey(bytes) };
-  const parts = reading.score.parts.map(({ id }) => id);
-  const same = await isScoreOf(session.store.getState().history.present, { ...kept, parts });
-  await keepBytes(kept.bytesKey, bytes);
-  const remark = same ? "The same score: its lanes were kept." : "";
-  scoreStore.setState({ bytesKey: kept.bytesKey, score: reading.score, message: "", remark, played: null });
-  workbench.editShow("Open score", (show: Show) => ({
-    ...show,
-    score: kept,
-    lanes: same ? show.lanes : firstLanes(reading.score, pair),
-  }));
+  openScoreBytes(file.name, new Uint8Array(await file.arrayBuffer()), pair);
+}
+
+/** Opens bytes as the score of the show. */
+function openScoreBytes(fileName: string, bytes: Uint8Array<ArrayBuffer>, pair: boolean): void {
+  readingTask.insist({ bytes, pair, source: { fileName } });
 }
 
 /** Reads the kept bytes of the show's score where another is on the stand. */
@@ -107,10 +179,6 @@ export async function followScore(bytesKey: string | null): Promise<void> {
   if (bytesKey === null) return;
   const bytes = await keptBytes(bytesKey);
   if (scoreStore.getState().bytesKey !== bytesKey) return;
-  const reading = bytes ? midiScore(bytes) : null;
-  if (reading?.ok) scoreStore.setState({ score: reading.score });
-  else
-    scoreStore.setState({
-      message: "The notes of this show's score are not kept in this browser. Open its file again.",
-    });
+  if (bytes) readingTask.ask({ bytes, pair: false, source: { bytesKey } });
+  else scoreStore.setState({ message: NOT_KEPT });
 }

@@ -29,3 +29,11 @@ export const startQuietLead = whereWorkers(
 export const startScore = whereWorkers(
   () => new Worker(new URL("./score.worker.ts", import.meta.url), { type: "module" }),
 );
+
+export const startScoreReading = whereWorkers(
+  () => new Worker(new URL("./scoreReading.worker.ts", import.meta.url), { type: "module" }),
+);
+
+export const startGateFile = whereWorkers(
+  () => new Worker(new URL("./gateFile.worker.ts", import.meta.url), { type: "module" }),
+);

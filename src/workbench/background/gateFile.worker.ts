@@ -1,0 +1,4 @@
+import { gateFileJob } from "./gateFileJob";
+import { serve } from "./serve";
+
+serve(gateFileJob);

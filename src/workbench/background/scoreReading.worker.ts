@@ -1,0 +1,4 @@
+import { scoreReadingJob } from "./scoreReadingJob";
+import { serve } from "./serve";
+
+serve(scoreReadingJob);
