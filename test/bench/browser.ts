@@ -5,6 +5,9 @@
 import { type CDPSession, chromium, type Page } from "playwright-core";
 import { launching } from "../browser/support/launching";
 import { serve } from "../browser/support/serve";
+import { benchScore } from "./browserScores";
+import { benchDrag } from "./drag";
+import { inWords, longestTask, watchLongTasks } from "./longTasks";
 
 const PRESSES = 80;
 const WARM_UP = 20;
@@ -38,15 +41,7 @@ interface Cost {
 async function measured(page: Page, session: CDPSession): Promise<Cost> {
   await page.getByRole("slider", { name: "Tap on the primary" }).focus();
   await press(page, WARM_UP);
-  await page.evaluate(() => {
-    const seen: number[] = [];
-    Object.assign(window, { longTasks: seen });
-    new PerformanceObserver((list) => seen.push(...list.getEntries().map((entry) => entry.duration))).observe(
-      {
-        type: "longtask",
-      },
-    );
-  });
+  await watchLongTasks(page);
   const durations = () =>
     Promise.all(["ScriptDuration", "TaskDuration"].map((name) => metric(session, name)));
   const before = await durations();
@@ -54,15 +49,11 @@ async function measured(page: Page, session: CDPSession): Promise<Cost> {
   const [script, task] = (await durations()).map(
     (value, index) => ((value - before[index]) * 1000) / PRESSES,
   );
-  const longest = await page.evaluate(() =>
-    Math.max(0, ...(window as unknown as { longTasks: number[] }).longTasks),
-  );
-  return { script, task, longest };
+  return { script, task, longest: await longestTask(page) };
 }
 
 function line(name: string, { script, task, longest }: Cost): string {
-  const long = longest > 0 ? `${longest.toFixed(0)} ms` : "below 50 ms";
-  return `${name.padEnd(42)} script ${script.toFixed(2)} ms   main thread ${task.toFixed(2)} ms   longest task ${long}`;
+  return `${name.padEnd(42)} script ${script.toFixed(2)} ms   main thread ${task.toFixed(2)} ms   longest task ${inWords(longest)}`;
 }
 
 /** The views with charts, each with one that is there when all are. */
@@ -87,6 +78,10 @@ async function everyView(page: Page, session: CDPSession, rate: number): Promise
   }
 }
 
+const HANDLES = ["Tap on the primary", "Diameter of toroid 1"];
+/** Four minutes, and fifty, of eight parts. */
+const SCORES = [7680, 96_000];
+
 /** Prints a line for each speed; the page must be built. */
 export async function benchBrowser(): Promise<void> {
   const server = await serve();
@@ -102,6 +97,9 @@ export async function benchBrowser(): Promise<void> {
   await session.send("Performance.enable");
   console.log("one step of the tap, with drawing, numbers and charts in sight, per step:");
   for (const rate of [1, 4]) await everyView(page, session, rate);
+  await session.send("Emulation.setCPUThrottlingRate", { rate: 1 });
+  for (const handle of HANDLES) await benchDrag(page, handle);
+  for (const notes of SCORES) await benchScore(page, notes);
   await browser.close();
   await server.close();
 }

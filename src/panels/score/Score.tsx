@@ -1,4 +1,4 @@
-import { useEffect, useMemo } from "react";
+import { useDeferredValue, useEffect, useMemo } from "react";
 import { useStore } from "zustand";
 import { Button } from "../../ui/Button";
 import { FollowedProgress } from "../../ui/FollowedProgress";
@@ -40,7 +40,12 @@ export function Score() {
     arrangement: show.arrangement,
   }));
   const designs = useCoilDesigns();
-  const { score, message, remark, played, scheduling, revision, stale } = useStore(scoreStore);
+  const state = useStore(scoreStore);
+  const { score, message, remark, scheduling, stale } = state;
+  // lanes and schedules are drawn in slices, so that nothing under the hand has to wait for them
+  const drawn = useDeferredValue(state);
+  const { played, revision } = drawn;
+  const outline = drawn.score?.outline;
   const bytesKey = kept?.bytesKey ?? null;
   useEffect(() => void followScore(bytesKey), [bytesKey]);
   const request = useMemo(
@@ -52,7 +57,6 @@ export function Score() {
     return cancelScheduling;
   }, [request]);
   const gates = useMemo(() => ({ left: played?.left?.gate, right: played?.right?.gate }), [played]);
-  const outline = score?.outline;
   const open = (file: File | undefined) => {
     if (file) void openScore(file, designs.right !== undefined);
   };

@@ -7,7 +7,7 @@ import type { Score, ScorePart } from "../../calc/music/score";
 
 export interface ScoreReadingRequest {
   /** of the file */
-  bytes: Uint8Array<ArrayBuffer>;
+  bytes: Uint8Array;
   /** whether two coils play */
   pair: boolean;
 }

@@ -122,12 +122,12 @@ export const readingTask = newTask<ScoreReadingRequest & { source: Source }, Sco
 });
 
 /** A score that was opened becomes the show's, with a first assignment; a file that is none changes nothing. */
-async function putOnStand(fileName: string, bytes: Uint8Array<ArrayBuffer>, reading: ScoreReading): Promise<void> {
+async function putOnStand(fileName: string, bytes: Uint8Array, reading: ScoreReading): Promise<void> {
   if (!reading.ok) {
     scoreStore.setState({ message: `${fileName}: ${reading.message}`, remark: "" });
     return;
   }
-  const kept = { fileName: fileName.slice(0, 300), bytesKey: await contentKey(bytes) };
+  const kept = { fileName: fileName.slice(0, 300), bytesKey: await contentKey(new Uint8Array(bytes)) };
   const parts = reading.outline.parts.map(({ id }) => id);
   const same = await isScoreOf(session.store.getState().history.present, { ...kept, parts });
   await keepBytes(kept.bytesKey, bytes);
@@ -167,7 +167,7 @@ export async function openScore(file: File, pair: boolean): Promise<void> {
 }
 
 /** Opens bytes as the score of the show. */
-function openScoreBytes(fileName: string, bytes: Uint8Array<ArrayBuffer>, pair: boolean): void {
+function openScoreBytes(fileName: string, bytes: Uint8Array, pair: boolean): void {
   readingTask.insist({ bytes, pair, source: { fileName } });
 }
 
