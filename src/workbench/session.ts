@@ -5,6 +5,8 @@ import { startEnergySweep, startEvaluation } from "./background/workers";
 import { askToPersist, browserStorage, grantedBytes } from "./keeping/browserStorage";
 import { findAtStart } from "./keeping/findAtStart";
 import { watchPage } from "./keeping/page";
+import { afterRefusedBytes } from "./keeping/saveNotices";
+import { listenForRefusedBytes } from "./keeping/scoreBytes";
 import { createWorkbench } from "./store";
 
 /** The evaluation of the open design. */
@@ -23,5 +25,7 @@ export const session = createWorkbench({
 export const energySweeps = newEnergySweeps(session.store, startEnergySweep);
 
 if (typeof window !== "undefined") watchPage(session, window);
+
+listenForRefusedBytes((sentence) => session.store.setState(afterRefusedBytes(sentence)));
 
 export const workbench = session.actions;

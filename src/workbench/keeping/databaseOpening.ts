@@ -4,6 +4,8 @@ import { within } from "./within";
 
 /** ms in which a database must open */
 const OPENING_PATIENCE = 2_000;
+/** ms in which the browser must have done what was asked of an open database */
+const ANSWER_PATIENCE = 5_000;
 
 export interface DatabasePlan<Schema extends DBSchema> {
   name: string;
@@ -14,14 +16,14 @@ export interface DatabasePlan<Schema extends DBSchema> {
 
 export interface Connection<Schema extends DBSchema> {
   /**
-   * The database, opened where it is not.
+   * Does work on the database, which is opened where it is not.
    * @throws where the browser refuses, or does not answer in time
    */
-  open(): Promise<IDBPDatabase<Schema>>;
+  use<Value>(work: (database: IDBPDatabase<Schema>) => Promise<Value>): Promise<Value>;
 }
 
-function isNewerThanAsked(error: unknown): boolean {
-  return error instanceof DOMException && error.name === "VersionError";
+function isNamed(error: unknown, name: string): boolean {
+  return error instanceof DOMException && error.name === name;
 }
 
 /** Makes a connection; `lost` is called when the browser closes the database by itself. */
@@ -53,7 +55,7 @@ export function newConnection<Schema extends DBSchema>(
   /** As the plan says; the version that is there where that is higher; one higher where stores are missing. */
   const openWhole = async () => {
     const database = await openAt(plan.version).catch((error: unknown) => {
-      if (isNewerThanAsked(error)) return openAt(undefined);
+      if (isNamed(error, "VersionError")) return openAt(undefined);
       throw error;
     });
     if (plan.stores.every((store) => database.objectStoreNames.contains(store))) return database;
@@ -61,16 +63,30 @@ export function newConnection<Schema extends DBSchema>(
     database.close();
     return openAt(next);
   };
+  const opened = () => {
+    if (!opening) {
+      const started = openWhole();
+      opening = started;
+      started.catch(() => {
+        if (opening === started) opening = null;
+      });
+    }
+    return within(OPENING_PATIENCE, opening);
+  };
+  const attempt = async <Value>(work: (database: IDBPDatabase<Schema>) => Promise<Value>) => {
+    const database = await opened();
+    return within(ANSWER_PATIENCE, work(database));
+  };
   return {
-    async open() {
-      if (!opening) {
-        const started = openWhole();
-        opening = started;
-        started.catch(() => {
-          if (opening === started) opening = null;
-        });
+    async use(work) {
+      try {
+        return await attempt(work);
+      } catch (error) {
+        // a connection that was closed without a word, as of a page that comes back from the cache
+        if (!isNamed(error, "InvalidStateError")) throw error;
+        opening = null;
+        return attempt(work);
       }
-      return within(OPENING_PATIENCE, opening);
     },
   };
 }

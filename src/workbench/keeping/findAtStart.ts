@@ -24,7 +24,8 @@ const CONSEQUENCE =
 export const NO_VERSIONS =
   "This browser gives the page no database, so no earlier versions are kept: export designs to keep them.";
 
-const NO_DATABASE = `This browser gives the page no database. ${CONSEQUENCE}`;
+/** Why the show is in local storage alone where there is no database. */
+export const NO_DATABASE = `This browser gives the page no database. ${CONSEQUENCE}`;
 const SILENT = `The browser's database does not answer; closing other tabs of this page and reloading may help. ${CONSEQUENCE}`;
 const REFUSED = `The browser refuses its database to this page (private window or blocked storage). ${CONSEQUENCE}`;
 

@@ -12,10 +12,6 @@ import {
   VERSIONS_STORE,
 } from "./storageKeys";
 import { type KeptVersion, type NewVersion, recordsOf, type VersionSummary, versionFound } from "./version";
-import { within } from "./within";
-
-/** ms in which the browser must have done what was asked of an open database */
-const ANSWER_PATIENCE = 5_000;
 
 interface Schema extends DBSchema {
   [JOURNAL_STORE]: { key: number; value: JournalRecord };
@@ -104,11 +100,7 @@ async function readVersion(database: IDBPDatabase<Schema>, id: string): Promise<
 /** Makes the keeping's database; it is opened at its first use. */
 export function idbKeeping(): KeepingDatabase {
   const losses = newListeners<void>();
-  const connection = newConnection(PLAN, () => losses.tell());
-  const use = async <Value>(work: (database: IDBPDatabase<Schema>) => Promise<Value>) => {
-    const database = await connection.open();
-    return within(ANSWER_PATIENCE, work(database));
-  };
+  const { use } = newConnection(PLAN, () => losses.tell());
   return {
     readJournal: () => use(async (database) => readableRecords(await database.getAll(JOURNAL_STORE))),
     writeJournal: (write) =>

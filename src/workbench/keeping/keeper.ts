@@ -30,6 +30,8 @@ export interface Keeper {
   tidied(): Promise<void>;
   /** The newest state that can be read, for when the kept show cannot be. */
   fallback(): Show | null;
+  /** Puts into the journal what was found in local storage alone; null where there is nothing of the kind. */
+  recordBase(): Promise<SaveOutcome> | null;
   /** Saves: in local storage before it returns, in the journal by the time it answers. Never rejects. */
   save(show: Show): Promise<SaveOutcome>;
   /** Whether local storage holds a newer state than this tab follows. */
@@ -128,6 +130,7 @@ export function newKeeper({ storage, found, shelf, readShow, now, newId }: Keepe
     },
     tidied: () => tidied,
     fallback: () => atStart?.fallback?.show ?? newestBackup(local, readShow)?.show ?? null,
+    recordBase: () => (following.heldBecause() === null ? writer.recordBase() : null),
     save: writer.save,
     changedElsewhere: () => following.isNewer(local.read(SHOW_KEY).text),
     async isCleared() {

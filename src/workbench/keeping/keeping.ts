@@ -93,6 +93,8 @@ export function connectKeeping(
 ): Keeping {
   const { keeper, shelf } = places;
   const { database } = options.found;
+  if (options.found.trouble !== null)
+    store.setState({ saveState: "kept", saveMessage: options.found.trouble });
   if (!options.storage && !database) {
     const notices = withNotice(store.getState().notices, saveNotice(NO_STORAGE));
     store.setState({ saveState: "failed", saveMessage: NO_STORAGE, notices });

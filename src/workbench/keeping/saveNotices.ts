@@ -111,3 +111,10 @@ export function afterClearing(state: WorkbenchState): Changes {
   const notices = withNotice(state.notices, CLEARED_NOTICE);
   return { saveState: "unsaved", saveMessage: CLEARED_SENTENCE, notices };
 }
+
+/** The bytes of a score are not kept: the change of a state that tells of it. */
+export function afterRefusedBytes(sentence: string): (state: WorkbenchState) => Changes {
+  const waysOut = ["export the show", "dismiss"] as const;
+  const notice: Notice = { id: "score-bytes", severity: "warning", sentence, details: [], waysOut };
+  return ({ notices }) => ({ notices: withNotice(notices, notice) });
+}

@@ -50,7 +50,10 @@ export function connectSaving(store: StoreApi<WorkbenchState>, keeper: Keeper): 
       interval = null;
       saveInTime();
     }, SAVE_INTERVAL);
-    const end = keeper.save(show).then((outcome) => {
+    return follow(show, keeper.save(show));
+  };
+  const follow = (show: Show, saved: Promise<SaveOutcome>): Promise<void> => {
+    const end = saved.then((outcome) => {
       if (underWay?.show === show) underWay = null;
       settle(show, outcome);
       saveInTime();
@@ -61,14 +64,19 @@ export function connectSaving(store: StoreApi<WorkbenchState>, keeper: Keeper): 
   const saveInTime = () => {
     if (waiting && interval === null && !underWay) void save();
   };
-  const follow = (state: WorkbenchState, before: WorkbenchState) => {
+  const changed = (state: WorkbenchState, before: WorkbenchState) => {
     const show = committedShow(state);
     if (show === committedShow(before) || (show === savedShow && !waiting && !underWay)) return;
     waiting = true;
     store.setState({ saveState: "saving" });
     saveInTime();
   };
-  const endFollowing = store.subscribe(follow);
+  const endWatching = store.subscribe(changed);
+  const base = keeper.recordBase();
+  if (base) {
+    store.setState({ saveState: "saving" });
+    void follow(committed(), base);
+  }
   const flush = () => {
     const show = committed();
     if (show !== (underWay?.show ?? savedShow)) void save();
@@ -96,7 +104,7 @@ export function connectSaving(store: StoreApi<WorkbenchState>, keeper: Keeper): 
     },
     close() {
       flush();
-      endFollowing();
+      endWatching();
     },
   };
 }

@@ -1,42 +1,60 @@
-/** Bytes of scores, kept in the browser's database; in memory where there is none. */
+/** Bytes of scores, kept in the browser's database; in memory as long as the page where it refuses. */
+import type { DBSchema, IDBPDatabase } from "idb";
+import { newListeners } from "../background/listeners";
+import { newConnection } from "./databaseOpening";
+import { isQuotaError } from "./storageError";
 import { BYTES_STORE, SCORES_DATABASE, SCORES_DATABASE_VERSION } from "./storageKeys";
 
+interface Schema extends DBSchema {
+  [BYTES_STORE]: { key: string; value: Uint8Array };
+}
+
 const memory = new Map<string, Uint8Array>();
+const refusals = newListeners<string>();
+const connection = newConnection<Schema>({
+  name: SCORES_DATABASE,
+  version: SCORES_DATABASE_VERSION,
+  stores: [BYTES_STORE],
+  create: (database, store) => database.createObjectStore(store),
+});
 
-function answer<Value>(request: IDBRequest<Value>): Promise<Value> {
-  return new Promise((resolve, reject) => {
-    request.onsuccess = () => resolve(request.result);
-    request.onerror = () => reject(request.error);
-  });
+function refusalSentence(error: unknown): string {
+  const why = isQuotaError(error)
+    ? "its storage for this page is full"
+    : "its database refuses or does not answer";
+  return (
+    `The browser could not keep the score's file (${why}): its notes are gone when the page is closed. ` +
+    "Export the show, which carries them, or keep the file at hand."
+  );
 }
 
-async function inStore<Value>(mode: IDBTransactionMode, use: (store: IDBObjectStore) => IDBRequest<Value>) {
-  const opening = indexedDB.open(SCORES_DATABASE, SCORES_DATABASE_VERSION);
-  opening.onupgradeneeded = () => opening.result.createObjectStore(BYTES_STORE);
-  const database = await answer(opening);
-  try {
-    return await answer(use(database.transaction(BYTES_STORE, mode).objectStore(BYTES_STORE)));
-  } finally {
-    database.close();
-  }
+async function put(database: IDBPDatabase<Schema>, key: string, bytes: Uint8Array): Promise<void> {
+  const transaction = database.transaction(BYTES_STORE, "readwrite", { durability: "strict" });
+  const [done] = await Promise.allSettled([transaction.done, transaction.store.put(bytes, key)]);
+  if (done.status === "rejected") throw done.reason;
 }
 
-/** Keeps bytes under a key; never throws. */
+/** Keeps bytes under a key. Never rejects: who listens for refusals is told where they last only as long as the page. */
 export async function keepBytes(key: string, bytes: Uint8Array): Promise<void> {
   memory.set(key, bytes);
   try {
-    await inStore("readwrite", (store) => store.put(bytes, key));
-  } catch {
-    // no database here: they last as long as the page
+    await connection.use((database) => put(database, key, bytes));
+  } catch (error) {
+    refusals.tell(refusalSentence(error));
   }
 }
 
-/** The bytes under a key, null where there are none; never throws. */
+/** Calls with a sentence whenever bytes could not be kept. Returns what ends it. */
+export function listenForRefusedBytes(listener: (sentence: string) => void): () => void {
+  return refusals.listen(listener);
+}
+
+/** The bytes under a key, null where there are none; never rejects. */
 export async function keptBytes(key: string): Promise<Uint8Array | null> {
   const remembered = memory.get(key);
   if (remembered) return remembered;
   try {
-    const found: unknown = await inStore("readonly", (store) => store.get(key));
+    const found: unknown = await connection.use((database) => database.get(BYTES_STORE, key));
     return found instanceof Uint8Array ? found : null;
   } catch {
     return null;

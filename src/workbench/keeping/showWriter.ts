@@ -1,7 +1,7 @@
 /** Writes the show where it is kept: local storage first and at once, then the journal, one write at a time. */
 import type { Show } from "../../design/show";
 import { versionOfText } from "./asideTexts";
-import { databaseTrouble } from "./findAtStart";
+import { databaseTrouble, NO_DATABASE } from "./findAtStart";
 import type { Following } from "./following";
 import type { JournalRecord } from "./journal";
 import type { JournalOutcome, KeepingDatabase } from "./keepingDatabase";
@@ -24,6 +24,8 @@ export type SaveOutcome =
   | { kind: "conflict"; shelved: boolean };
 
 export interface ShowWriter {
+  /** Puts into the journal what was found in local storage alone; null where there is nothing of the kind. */
+  recordBase(): Promise<SaveOutcome> | null;
   save(show: Show): Promise<SaveOutcome>;
   /** Another tab's state was taken or set aside: this tab may write again. */
   endLoss(): void;
@@ -46,8 +48,6 @@ interface LocalOutcome {
   /** what a tab that has lost left in local storage */
   versions: readonly NewVersion[];
 }
-
-const NO_DATABASE = "This browser gives the page no database: the show is kept in its local storage alone.";
 
 /** Makes the writer of a tab. */
 export function newShowWriter(needs: ShowWriterNeeds): ShowWriter {
@@ -88,7 +88,9 @@ export function newShowWriter(needs: ShowWriterNeeds): ShowWriter {
     versions: readonly NewVersion[],
   ): Promise<JournalOutcome> => {
     const follows = following.record() ?? 0;
-    const outcome = await place.writeJournal({ record, base: following.base(), follows, versions });
+    const known = following.base();
+    const base = known && known.revision < record.revision ? known : null;
+    const outcome = await place.writeJournal({ record, base, follows, versions });
     if (outcome.kind === "written") {
       following.wroteRecord(record.revision);
       return outcome;
@@ -156,7 +158,21 @@ export function newShowWriter(needs: ShowWriterNeeds): ShowWriter {
       return trouble === null ? { kind: "kept", sentence } : { kind: "failed", sentence: trouble };
     }
   };
+  const recordInDatabase = async (place: KeepingDatabase, base: JournalRecord): Promise<SaveOutcome> => {
+    try {
+      const { kind } = await writeRecord(place, base, []);
+      return kind === "written"
+        ? { kind: "saved", localTrouble: null }
+        : { kind: "conflict", shelved: false };
+    } catch (error) {
+      return { kind: "kept", sentence: databaseTrouble(error) };
+    }
+  };
   return {
+    recordBase() {
+      const base = following.base();
+      return database && base && inTurn(() => recordInDatabase(database, base));
+    },
     async save(show) {
       const held = following.heldBecause();
       if (held !== null) return { kind: "held", sentence: held };
