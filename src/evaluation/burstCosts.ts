@@ -10,6 +10,7 @@ import { type CoilLoad, meanWindow, type SupplyPoint } from "../calc/music/coilL
 import type { Design } from "../design/design";
 import { allPhases, largestOf, type Phases, simulate, withWorstTurnOff, worstTurnOff } from "./burstPhases";
 import { designBursts } from "./evaluate";
+import { areSolvable } from "./solvable";
 import { stage } from "./stage";
 import type { BurstCase } from "./stages/burst";
 import { meanFrequency } from "./stages/burstOutcome";
@@ -172,6 +173,6 @@ const loadStage = stage(
  * @returns null where the design's circuits have no solution
  */
 export function coilLoad(design: Design): CoilLoad | null {
-  const bursts = designBursts(design);
+  const bursts = areSolvable(design, ["drive", "tank", "interrupter", "air"]) ? designBursts(design) : null;
   return bursts && loadStage(design, bursts.loaded.case);
 }

@@ -2,6 +2,7 @@
 import type { PrimarySolution } from "../calc/coil/primary";
 import type { SectionMutuals } from "../calc/coil/sectionMutuals";
 import type { DesignParts, Interrupter } from "../calc/design-parts";
+import { areSolvable, BURST, PRIMARY_CIRCUIT } from "./solvable";
 import { solve } from "./solved";
 import { stage } from "./stage";
 import { burstCase, runBurst } from "./stages/burst";
@@ -90,6 +91,7 @@ interface SweptCoil {
 }
 
 function sweptCoil(design: DesignParts): SweptCoil | null {
+  if (!areSolvable(design, [...BURST, ...PRIMARY_CIRCUIT])) return null;
   const { field, modes, secondary, solution, mutuals: table } = solve(design);
   if (!secondary || !solution || !table) return null;
   const breakout = breakoutVoltage(topLoadResult(design, field, modes));

@@ -6,6 +6,7 @@ import type { BankResult } from "./driveResults";
 import { mostEnergyTap } from "./energySweep";
 import type { DriveEvaluation, Evaluation, FieldEvaluation, SecondaryResult } from "./evaluation";
 import { findings } from "./findings";
+import { areSolvable } from "./solvable";
 import { solve } from "./solved";
 import { type Bursts, burstStage } from "./stages/burst";
 import { burstGroup } from "./stages/burstOutcome";
@@ -27,7 +28,9 @@ import {
   tuningResult,
 } from "./stages/tuning";
 
-function bankResult({ tank }: Design, primary: PrimaryCircuit | null): BankResult {
+function bankResult(design: Design, primary: PrimaryCircuit | null): BankResult | null {
+  const { tank } = design;
+  if (!areSolvable(design, ["tank"])) return null;
   const capacitance = bankCapacitance(tank);
   return {
     capacitance,
@@ -56,7 +59,8 @@ function secondaryResult(
     bareResonance: circuit.bareResonance,
     resonance,
     loadedResonance: loadedResonance(circuit, sparkLoad(spark, spark.length)),
-    resonancePrimaryShorted: coupling === null ? null : resonance / Math.sqrt(1 - coupling * coupling),
+    resonancePrimaryShorted:
+      coupling === null || Math.abs(coupling) >= 1 ? null : resonance / Math.sqrt(1 - coupling * coupling),
     overtones: overtones.map((mode) => mode.resonance),
     effectiveInductance: fundamental.inductance,
     effectiveCapacitance: fundamental.capacitance,
@@ -79,7 +83,7 @@ export function evaluateField(design: Design, knownTap: number | null = null): F
   const curve = tuningCurveStage(design, solution, mutuals, secondary);
   return {
     secondary:
-      secondary && winding
+      secondary && winding && areSolvable(design, ["spark"])
         ? secondaryResult(
             design,
             secondary,
@@ -100,7 +104,7 @@ export function evaluateField(design: Design, knownTap: number | null = null): F
 /** The coupled network, with or without the spark's load; null while a part of it has no solution. */
 export function responseNetwork(design: Design, loaded: boolean): Network | null {
   const { secondary, primary, coupling } = solve(design);
-  if (!primary || !secondary || !coupling) return null;
+  if (!primary || !secondary || !coupling || !areSolvable(design, ["spark"])) return null;
   const load = sparkLoad(design.spark, loaded ? design.spark.length : 0);
   return networkOf(primary.circuit, secondary, coupling.mutuals, load);
 }
@@ -121,12 +125,13 @@ function burstResults(
   const bursts = designBursts(design);
   const { coil } = conductorsStage(design);
   const result = bursts?.loaded.result ?? null;
+  const repeated = areSolvable(design, ["interrupter"]) ? result : null;
   const resonance = primary?.circuit.resonance ?? 0;
   return {
     burst:
       bursts && secondary && coil && burstGroup(bursts, secondary, coil, primary?.result.freeEndVoltage ?? 1),
-    tank: field.tank && tankResult(design, field.tank, result, resonance),
-    drive: driveResult(design, result, resonance),
+    tank: field.tank && tankResult(design, field.tank, repeated, resonance),
+    drive: areSolvable(design, ["drive", "interrupter"]) ? driveResult(design, result, resonance) : null,
   };
 }
 

@@ -53,11 +53,12 @@ function inUnit(value: number, unit: Unit): number {
 const BEYOND_DIGITS = 7;
 
 /** Such a value written all the same: mantissa and exponent are each a number. */
-function beyondNumbers(value: number, unit: Unit): string {
+function beyondNumbers(value: number, unit: Unit, digits: number): string {
   const [mantissa, exponent] = value.toExponential().split("e").map(Number);
   const power = Math.round(Math.log10(unit.factor));
-  const shown = Number((mantissa / (unit.factor / 10 ** power)).toPrecision(BEYOND_DIGITS));
-  return `${shown}e+${exponent - power}`;
+  const shown = mantissa / (unit.factor / 10 ** power);
+  if (digits > 6) return `${Number(shown.toPrecision(BEYOND_DIGITS))}e+${exponent - power}`;
+  return printedExponent(`${shown.toFixed(digits - 1)}e${exponent - power}`).replace("-", MINUS);
 }
 
 function numberText(value: number, dimension: Dimension, digits: number): string {
@@ -93,7 +94,9 @@ export function formatQuantity(
 /** A finite value for reading in a unit that is given; digits as above. */
 export function formatIn(unit: Unit, value: number, dimension: Dimension, digits = 4): FormattedQuantity {
   const scaled = inUnit(value, unit);
-  const number = Number.isFinite(scaled) ? numberText(scaled, dimension, digits) : beyondNumbers(value, unit);
+  const number = Number.isFinite(scaled)
+    ? numberText(scaled, dimension, digits)
+    : beyondNumbers(value, unit, digits);
   const gap = unit.symbol === "" || unit.symbol === "°" ? "" : NARROW_NO_BREAK_SPACE;
   return { number, unit: unit.symbol, text: `${number}${gap}${unit.symbol}` };
 }

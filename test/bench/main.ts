@@ -4,6 +4,7 @@ import { pierHallLeft } from "../../src/design/examples";
 import { coilLoad } from "../../src/evaluation/burstCosts";
 import { evaluate, evaluateField } from "../../src/evaluation/evaluate";
 import { scoreJob } from "../../src/workbench/background/scoreJob";
+import { anyDesignsCost } from "./anyDesignsCost";
 import { burstBenches } from "./bursts";
 import { type Bench, type Measured, measure, seeded, table } from "./harness";
 import { tenMinutes } from "./tenMinutes";
@@ -70,3 +71,4 @@ const BENCHES: Bench[] = [
 const measured: Measured[] = [];
 for (const bench of [...BENCHES, ...(await burstBenches())]) measured.push(await measure(bench));
 console.log(table(measured));
+console.log(anyDesignsCost());

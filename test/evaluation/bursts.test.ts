@@ -74,7 +74,7 @@ const ODD: [string, Changes][] = [
   ["a lead longer than a half cycle", { "drive.commutation.leadTime": 2e-5 }],
   ["a delay longer than a half cycle", { "drive.commutation.delay": 2e-5 }],
   ["a dead time longer than a half cycle", { "drive.commutation.deadTime": 2e-5 }],
-  ["a dead time longer than the burst", { "drive.commutation.deadTime": 1 }],
+  ["a dead time longer than the burst", { "drive.commutation.deadTime": 5e-3 }],
   ["a small reservoir", { "drive.reservoirCapacitance": 5e-5 }],
   ["the worst of reservoirs", { "drive.reservoirSeriesResistance": 2 }],
 ];

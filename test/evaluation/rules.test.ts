@@ -64,6 +64,21 @@ describe("the rules", () => {
       "Inner radius of 50.00 mm puts the primary's conductor inside the secondary, which reaches to 67.62 mm.",
     ],
     [
+      "primary-turns-all-but-touch",
+      { "primary.pitch": 0.0096 },
+      "Pitch of 9.600 mm leaves so little air between so many turns that the crowding of their current cannot be followed below 9.728 mm.",
+    ],
+    [
+      "former-wall-thicker-than-radius",
+      { "secondary.formerWall": 0.0626 },
+      "Former wall of 62.60 mm is more than the former's radius, 62.50 mm, which is taken in its place.",
+    ],
+    [
+      "on-time-beyond-what-is-followed",
+      { "interrupter.onTime": 2.1e-3 },
+      "On-time of 2.100 ms is more cycles of this coil than a burst is followed over, which ends at 2.060 ms.",
+    ],
+    [
       "conductor-close-to-winding",
       { "topLoad.elements.0.outerDiameter": 0.354, "topLoad.elements.0.centreHeight": 0.6 },
       "this conductor leaves 4.314 mm of air to the winding; below 5.600 mm it flashes over",

@@ -45,4 +45,10 @@ describe("a value for reading", () => {
     expect(text(1e30, "ratio", "metric")).toBe("1.000\u202f×\u202f10³⁰");
     expect(formatQuantity(3e-20, "capacitance", "metric", 12).number).toBe("3e-8");
   });
+
+  it("reads what no number in the unit can hold", () => {
+    expect(text(1e300, "capacitancePerLength", "metric")).toBe("1.000\u202f×\u202f10³¹²\u202fpF/m");
+    expect(formatQuantity(-1.5e308, "smallLength", "metric", 12).number).toBe("-1.5e+311");
+    expect(text(1e-300, "length", "inch")).toBe("3.937\u202f×\u202f10⁻²⁹⁹\u202fin");
+  });
 });

@@ -12,6 +12,7 @@ import {
   busVoltage,
   currentZero,
   growSpark,
+  longestStep,
   moveCharge,
   openLadder,
   presentLadder,
@@ -29,8 +30,10 @@ import { transform, travel } from "./stepLadder";
 
 /** The account is closed when the modes hold less than this part of the most that they held. */
 const RUNG_DOWN = 1e-3;
-/** Steps of one burst: some hundred times what a usual one takes. */
-const MOST_STEPS = 400_000;
+/** Steps of one burst: ten to fifty times what a usual one takes, most of them when nothing conducts any more. */
+const MOST_STEPS = 36_000;
+/** Of them, those that the longest on-time is divided into; switchings and the ringing after it take the rest. */
+const MOST_STEPS_DRIVEN = 16_000;
 /** Sample periods that the modes are still followed for after the last current: to draw them, for their peaks alone. */
 const DRAWN_AFTER = 96;
 const FOLLOWED_AFTER = 32;
@@ -169,15 +172,22 @@ function ringOut(run: BurstRun): void {
   sums.spark += decayed.spark;
 }
 
+/** s, the longest on-time that a burst in the network can be followed over: some 300 of its cycles. */
+export function longestOnTime(network: Network): number {
+  return MOST_STEPS_DRIVEN * longestStep(network);
+}
+
 function hasMeaning(network: Network, drive: BurstDrive): boolean {
   const positive = [leakageInductance(network), network.primary.capacitance, drive.reservoirCapacitance];
-  return positive.every((value) => value > 0) && Number.isFinite(highestFrequency(network));
+  if (!positive.every((value) => value > 0) || !Number.isFinite(highestFrequency(network))) return false;
+  return drive.onTime <= longestOnTime(network);
 }
 
 /**
  * Runs one burst from rest.
  * @param network primary.resistance without the switches, which come from the drive
- * @returns null where the couplings are impossible (a leakage inductance not above zero) or a value has no meaning
+ * @returns null where the couplings are impossible (a leakage inductance not above zero), a value has no meaning, or
+ * the on-time is longer than {@link longestOnTime}
  */
 export function simulateBurst(
   network: Network,

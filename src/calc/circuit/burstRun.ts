@@ -107,7 +107,8 @@ function ladders(network: Network, drive: BurstDrive, step: number) {
   };
 }
 
-function longestStep(network: Network): number {
+/** s, what resolves the network's fastest ringing. */
+export function longestStep(network: Network): number {
   const withoutOvertones = { ...network, modes: network.modes.slice(0, 1) };
   const fundamental = STEPS_PER_PERIOD * highestFrequency(withoutOvertones);
   return (2 * Math.PI) / Math.max(fundamental, STEPS_PER_OVERTONE * highestFrequency(network));
@@ -249,6 +250,9 @@ function settlingSteps({ resistance, capacitance }: SparkLoad, step: number): nu
   return STEPS_PER_RUNG * Math.max(0, Math.ceil(Math.log2((4 * step) / time)));
 }
 
+/** What a renewed load's ladders cost, in steps. */
+const STEPS_PER_RENEWAL = 10;
+
 /** Renews the spark's load for the half cycle that begins. */
 export function growSpark(run: BurstRun): void {
   const { growth, full, drive } = run;
@@ -265,6 +269,7 @@ export function growSpark(run: BurstRun): void {
   run.network = renewed;
   Object.assign(run, ladders(renewed, drive, run.conducting.step));
   run.settling = settlingSteps(load, run.conducting.step);
+  run.steps += STEPS_PER_RENEWAL;
 }
 
 /** V of the whole bus. */

@@ -73,7 +73,7 @@ export function chargingPath(supply: Supply, reservoirCapacitance: number): Char
 }
 
 const STEPS_PER_PULSE = 600;
-const MOST_PULSES = 4000;
+const MOST_PULSES = 2500;
 /** Ω, least resistance of a source: an ideal one would charge in no time. */
 const LEAST_RESISTANCE = 1e-3;
 
@@ -82,8 +82,8 @@ interface Loop {
   inductance: number;
   /** F that one pulse charges */
   capacitance: number;
-  /** V of the rectified source at a part of a pulse, 0 to 1 */
-  source: (part: number) => number;
+  /** V of the rectified source at the end of each step of a pulse */
+  source: Float64Array;
   /** s */
   pulse: number;
 }
@@ -99,9 +99,12 @@ function loopOf({ supply, reservoirCapacitance }: Rectifier): Loop {
     inductance: lines * sourceInductance,
     capacitance,
     pulse: 1 / ((three ? 6 : 2) * mainsFrequency),
-    source: three
-      ? (part) => amplitude * Math.cos(((part - 0.5) * Math.PI) / 3)
-      : (part) => amplitude * Math.sin(part * Math.PI),
+    source: Float64Array.from({ length: STEPS_PER_PULSE }, (_, index) => {
+      const part = (index + 1) / STEPS_PER_PULSE;
+      return three
+        ? amplitude * Math.cos(((part - 0.5) * Math.PI) / 3)
+        : amplitude * Math.sin(part * Math.PI);
+    }),
   };
 }
 
@@ -123,52 +126,46 @@ interface Bus {
   current: number;
 }
 
-/**
- * The loop's current after a step, by the implicit rule of Euler: a source without inductance, stiff as it is,
- * stays stable.
- */
-function nextCurrent(loop: Loop, bus: Bus, part: number, step: number): number {
-  const { resistance, inductance, capacitance } = loop;
-  const drive = loop.source(part) - bus.charged + (inductance / step) * bus.current;
-  return Math.max(0, drive / (resistance + inductance / step + step / capacitance));
-}
-
 function busOf(arrangement: Supply["arrangement"], { charged, waiting }: Bus): number {
   return arrangement === "doubler" ? charged + waiting : charged;
 }
 
-function loadCurrent(power: number, voltage: number, noLoad: number): number {
-  return power / Math.max(voltage, 0.1 * noLoad);
+/** What the load takes of the bus: at most what would empty it in a step. */
+function loadCurrent(power: number, voltage: number, noLoad: number, emptying: number): number {
+  return Math.max(0, Math.min(power / Math.max(voltage, 0.1 * noLoad), voltage * emptying));
 }
 
+/**
+ * One pulse, in one loop over plain numbers, because some supplies take thousands of pulses to settle. The loop's
+ * current goes by the implicit rule of Euler: a source without inductance, stiff as it is, stays stable.
+ */
 function runPulse(rectifier: Rectifier, loop: Loop, bus: Bus, noLoad: number): Pulse {
-  const { arrangement } = rectifier.supply;
-  const step = loop.pulse / STEPS_PER_PULSE;
-  const sums: Pulse = {
-    charge: 0,
-    squareCharge: 0,
-    energy: 0,
-    peak: 0,
-    voltageTime: 0,
-    lowest: Number.POSITIVE_INFINITY,
-    highest: 0,
-  };
-  for (let count = 1; count <= STEPS_PER_PULSE; count++) {
-    const part = count / STEPS_PER_PULSE;
-    bus.current = nextCurrent(loop, bus, part, step);
-    const taken = loadCurrent(rectifier.power, busOf(arrangement, bus), noLoad);
-    bus.charged += ((bus.current - taken) * step) / loop.capacitance;
-    if (arrangement === "doubler") bus.waiting -= (taken * step) / loop.capacitance;
-    const voltage = busOf(arrangement, bus);
-    sums.charge += bus.current * step;
-    sums.squareCharge += bus.current * bus.current * step;
-    sums.energy += loop.source(part) * bus.current * step;
-    sums.peak = Math.max(sums.peak, bus.current);
-    sums.voltageTime += voltage * step;
-    sums.lowest = Math.min(sums.lowest, voltage);
-    sums.highest = Math.max(sums.highest, voltage);
+  const doubler = rectifier.supply.arrangement === "doubler";
+  const { resistance, inductance, capacitance, source, pulse } = loop;
+  const step = pulse / STEPS_PER_PULSE;
+  const kept = inductance / step;
+  const emptying = (doubler ? 0.5 : 1) * (capacitance / step);
+  const impedance = resistance + kept + step / capacitance;
+  let { charged, waiting, current } = bus;
+  let voltage = doubler ? charged + waiting : charged;
+  let [charge, squareCharge, energy, voltageTime] = [0, 0, 0, 0];
+  let [peak, lowest, highest] = [0, Number.POSITIVE_INFINITY, 0];
+  for (let index = 0; index < STEPS_PER_PULSE; index++) {
+    current = Math.max(0, (source[index] - charged + kept * current) / impedance);
+    const taken = loadCurrent(rectifier.power, voltage, noLoad, emptying);
+    charged += ((current - taken) * step) / capacitance;
+    if (doubler) waiting -= (taken * step) / capacitance;
+    voltage = doubler ? charged + waiting : charged;
+    charge += current * step;
+    squareCharge += current * current * step;
+    energy += source[index] * current * step;
+    peak = Math.max(peak, current);
+    voltageTime += voltage * step;
+    lowest = Math.min(lowest, voltage);
+    highest = Math.max(highest, voltage);
   }
-  return sums;
+  Object.assign(bus, { charged, waiting, current });
+  return { charge, squareCharge, energy, peak, voltageTime, lowest, highest };
 }
 
 /** A doubler's halves change places from pulse to pulse. */

@@ -24,9 +24,26 @@ export interface CoilMesh {
   chargeFunctions: number;
 }
 
-/** Natural logarithm of the relative error that the nodes keep below: about 3·10⁻⁴ of a near field's part. */
+/** How closely the nodes follow the charge. */
+interface Detail {
+  /** natural logarithm of the relative error that the nodes keep below */
+  accuracy: number;
+  /** whole factor on every number of nodes */
+  refinement: number;
+}
+
+/** About 3·10⁻⁴ of a near field's part; kept wherever the solve then stays within its bounds. */
 const ACCURACY = 8;
 const FEWEST = { ring: 8, topLoad: 24, sheet: 32 };
+/** With forty turns of tube or eight elements, all close to something, less must do; at worst a per cent of a near field's part. */
+const LEAST_ACCURACY = 4;
+const ACCURACY_STEP = 0.8;
+/** What one solve may cost, in inverse mean distances: some ten times a usual coil's. */
+const MOST_WORK = 4e5;
+/** Distances of a pair of nodes: itself and its image, and a ceiling's images. */
+const DISTANCES = { ground: 2, ceiling: 14 };
+/** Steps of the elimination that take as long as a distance. */
+const STEPS_PER_DISTANCE = 60;
 /** So that parts which all but touch cannot hold up an edit. */
 const MOST = { ring: 128, sheet: 256 };
 /**
@@ -36,12 +53,14 @@ const MOST = { ring: 128, sheet: 256 };
  */
 const SAME_POTENTIAL_GAP = { ring: 1, topLoad: 0.3 };
 
-function evenBetween(count: number, fewest: number, most: number, refinement: number): number {
-  return 2 * Math.ceil((refinement * Math.min(Math.max(count, fewest), most)) / 2);
+function evenBetween(count: number, fewest: number, most: number, detail: Detail): number {
+  const share = detail.accuracy / ACCURACY;
+  const bounded = Math.min(Math.max(count, fewest * share), most * share);
+  return 2 * Math.ceil((detail.refinement * bounded) / 2);
 }
 
-function ringNodes(sectionRadius: number, gap: number, fewest: number, refinement: number): number {
-  return evenBetween(ACCURACY / Math.log1p(gap / sectionRadius), fewest, MOST.ring, refinement);
+function ringNodes(sectionRadius: number, gap: number, fewest: number, detail: Detail): number {
+  return evenBetween(detail.accuracy / Math.log1p(gap / sectionRadius), fewest, MOST.ring, detail);
 }
 
 /**
@@ -62,15 +81,17 @@ interface Neighbour {
   gap: number;
 }
 
-function nodesFor(length: number, { part, gap }: Neighbour): number {
+function nodesFor(length: number, { part, gap }: Neighbour, accuracy: number): number {
   const sineSquared = 4 * part * (1 - part);
-  return (ACCURACY * length * Math.sqrt(sineSquared + gap / length)) / (4 * gap);
+  return (accuracy * length * Math.sqrt(sineSquared + gap / length)) / (4 * gap);
 }
 
-function sheetMesh(sheet: Cylinder, neighbours: readonly Neighbour[], refinement: number): Electrode {
-  const { radius, lowerEnd, length } = sheet;
-  const count = Math.max(0, ...neighbours.map((neighbour) => nodesFor(length, neighbour)));
-  const nodes = evenBetween(count, FEWEST.sheet, MOST.sheet, refinement);
+function sheetNodes({ length }: Cylinder, neighbours: readonly Neighbour[], detail: Detail): number {
+  const counts = neighbours.map((neighbour) => nodesFor(length, neighbour, detail.accuracy));
+  return evenBetween(Math.max(0, ...counts), FEWEST.sheet, MOST.sheet, detail);
+}
+
+function sheetMesh({ radius, lowerEnd, length }: Cylinder, nodes: number): Electrode {
   return sheetElectrode(radius, lowerEnd, length, nodes);
 }
 
@@ -83,23 +104,23 @@ function smallestGap(round: RoundConductor, others: readonly RoundConductor[]): 
   return Math.min(...others.filter((other) => other !== round).map((other) => roundGap(round, other)));
 }
 
-function topLoadNodes(round: RoundConductor, coil: CoilConductors, refinement: number): number {
+function topLoadNodes(round: RoundConductor, coil: CoilConductors, detail: Detail): number {
   const toGround = 2 * (round.centreHeight - round.sectionRadius);
   const toCeiling = 2 * ((coil.ceilingHeight ?? Infinity) - round.centreHeight - round.sectionRadius);
   const toWall = coil.wall ? cylinderGap(round, coil.wall) : Infinity;
   const toGrounded = smallestGap(round, groundedRounds(coil));
   const toOwn = Math.max(smallestGap(round, coil.topLoad), SAME_POTENTIAL_GAP.topLoad * round.sectionRadius);
   const gap = Math.min(toGround, toCeiling, toWall, toGrounded, toOwn, cylinderGap(round, coil.winding));
-  return ringNodes(round.sectionRadius, gap, FEWEST.topLoad, refinement);
+  return ringNodes(round.sectionRadius, gap, FEWEST.topLoad, detail);
 }
 
-function groundedNodes(round: RoundConductor, coil: CoilConductors, refinement: number): number {
+function groundedNodes(round: RoundConductor, coil: CoilConductors, detail: Detail): number {
   const toOwn = Math.max(
     smallestGap(round, groundedRounds(coil)),
     SAME_POTENTIAL_GAP.ring * round.sectionRadius,
   );
   const gap = Math.min(toOwn, smallestGap(round, coil.topLoad), cylinderGap(round, coil.winding));
-  return ringNodes(round.sectionRadius, gap, FEWEST.ring, refinement);
+  return ringNodes(round.sectionRadius, gap, FEWEST.ring, detail);
 }
 
 function groundedRounds(coil: CoilConductors): RoundConductor[] {
@@ -116,17 +137,50 @@ function besideEachOther(winding: Cylinder, wall: Cylinder): Neighbour {
   return { part: 0.5, gap: wall.radius - winding.radius };
 }
 
-function windingMesh(coil: CoilConductors, refinement: number): Electrode {
+function windingNodes(coil: CoilConductors, detail: Detail): number {
   const { winding, wall, topLoad } = coil;
   const rounds = [...topLoad, ...groundedRounds(coil)].map((round) => neighbourOf(winding, round));
   const image = { part: 0, gap: 2 * winding.lowerEnd };
   const walls = wall ? [besideEachOther(winding, wall)] : [];
-  return sheetMesh(winding, [image, ...rounds, ...walls], refinement);
+  return sheetNodes(winding, [image, ...rounds, ...walls], detail);
 }
 
-function wallMesh(wall: Cylinder, coil: CoilConductors, refinement: number): Electrode {
+function wallNodes(wall: Cylinder, coil: CoilConductors, detail: Detail): number {
   const rounds = coil.topLoad.map((round) => neighbourOf(wall, round));
-  return sheetMesh(wall, [besideEachOther(coil.winding, wall), ...rounds], refinement);
+  return sheetNodes(wall, [besideEachOther(coil.winding, wall), ...rounds], detail);
+}
+
+/** Nodes of each conductor. */
+interface NodeCounts {
+  winding: number;
+  topLoad: number[];
+  grounded: number[];
+  wall: number;
+}
+
+function nodeCounts(coil: CoilConductors, detail: Detail): NodeCounts {
+  return {
+    winding: windingNodes(coil, detail),
+    topLoad: coil.topLoad.map((round) => topLoadNodes(round, coil, detail)),
+    grounded: groundedRounds(coil).map((round) => groundedNodes(round, coil, detail)),
+    wall: coil.wall ? wallNodes(coil.wall, coil, detail) : 0,
+  };
+}
+
+/** What the solve costs, in inverse mean distances. */
+function work({ winding, topLoad, grounded, wall }: NodeCounts, coil: CoilConductors): number {
+  const others = [...topLoad, ...grounded, wall].reduce((sum, count) => sum + count, 0);
+  const pairs = 0.5 * (others * others + winding * winding) + others * winding;
+  const distances = pairs * (coil.ceilingHeight === null ? DISTANCES.ground : DISTANCES.ceiling);
+  return distances + others ** 3 / 3 / STEPS_PER_DISTANCE;
+}
+
+/** As accurate as the bounds of one solve allow. */
+function detailFor(coil: CoilConductors, refinement: number): Detail {
+  let accuracy = ACCURACY;
+  while (accuracy > LEAST_ACCURACY && work(nodeCounts(coil, { accuracy, refinement: 1 }), coil) > MOST_WORK)
+    accuracy = Math.max(LEAST_ACCURACY, accuracy * ACCURACY_STEP);
+  return { accuracy, refinement };
 }
 
 /**
@@ -135,14 +189,13 @@ function wallMesh(wall: Cylinder, coil: CoilConductors, refinement: number): Ele
  * accuracy of 10⁻⁴ in the resonance
  */
 export function coilMesh(coil: CoilConductors, refinement = 1): CoilMesh {
-  const rounds = groundedRounds(coil).map((round) =>
-    roundElectrode(round, groundedNodes(round, coil, refinement)),
-  );
-  const winding = windingMesh(coil, refinement);
+  const counts = nodeCounts(coil, detailFor(coil, refinement));
+  const rounds = groundedRounds(coil).map((round, index) => roundElectrode(round, counts.grounded[index]));
+  const winding = sheetMesh(coil.winding, counts.winding);
   return {
     winding,
-    topLoad: coil.topLoad.map((round) => roundElectrode(round, topLoadNodes(round, coil, refinement))),
-    grounded: coil.wall ? [...rounds, wallMesh(coil.wall, coil, refinement)] : rounds,
+    topLoad: coil.topLoad.map((round, index) => roundElectrode(round, counts.topLoad[index])),
+    grounded: coil.wall ? [...rounds, sheetMesh(coil.wall, counts.wall)] : rounds,
     chargeFunctions: chargeFunctions(winding, refinement),
   };
 }

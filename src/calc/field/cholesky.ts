@@ -18,16 +18,27 @@ export function factorise(matrix: Float64Array, size: number): Float64Array | nu
   return matrix;
 }
 
-/** Solves with the factor of {@link factorise}; the right-hand side becomes the solution. */
-export function solveFactorised(factor: Float64Array, size: number, side: Float64Array): void {
-  for (let i = 0; i < size; i++) {
+/**
+ * Solves with the factor of {@link factorise}; the right-hand side becomes the solution.
+ * @param size unknowns; fewer than were factorised solve the leading part alone
+ * @param stride unknowns that were factorised
+ * @param first where the right-hand side begins: it is zero before
+ */
+export function solveFactorised(
+  factor: Float64Array,
+  size: number,
+  side: Float64Array,
+  stride = size,
+  first = 0,
+): void {
+  for (let i = first; i < size; i++) {
     let sum = side[i] as number;
-    for (let k = 0; k < i; k++) sum -= (factor[i * size + k] as number) * (side[k] as number);
-    side[i] = sum / (factor[i * size + i] as number);
+    for (let k = first; k < i; k++) sum -= (factor[i * stride + k] as number) * (side[k] as number);
+    side[i] = sum / (factor[i * stride + i] as number);
   }
   for (let i = size - 1; i >= 0; i--) {
-    const value = (side[i] as number) / (factor[i * size + i] as number);
+    const value = (side[i] as number) / (factor[i * stride + i] as number);
     side[i] = value;
-    for (let k = 0; k < i; k++) side[k] = (side[k] as number) - (factor[i * size + k] as number) * value;
+    for (let k = 0; k < i; k++) side[k] = (side[k] as number) - (factor[i * stride + k] as number) * value;
   }
 }

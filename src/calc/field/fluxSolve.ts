@@ -36,20 +36,33 @@ export interface FluxSolution {
   surfaceCurrent: Float64Array;
 }
 
+/** Turns whose equations are factorised: what the first of them would do alone is a leading part of it. */
+export interface FluxSystem {
+  nodesPerTurn: number;
+  /** of all turns' nodes, in its lower triangle */
+  factor: Float64Array;
+  /** nodes of all turns */
+  stride: number;
+}
+
 /**
- * Solves for the surface currents. `null` where turns touch or overlap, or a size is not positive.
- * With `floorConducts` the plane z = 0 carries no flux (image rings with opposite current).
+ * Factorises the equations of the surface currents. `null` where turns touch or overlap, or a size is not
+ * positive. With `floorConducts` the plane z = 0 carries no flux (image rings with opposite current).
  */
-export function solveFlux(
+export function fluxSystem(
   turns: RoundTurns,
   nodesPerTurn: number,
   floorConducts = false,
-): FluxSolution | null {
-  const count = turns.radius.length;
+): FluxSystem | null {
+  const stride = turns.radius.length * nodesPerTurn;
+  const factor = factorise(fluxMatrix(turns, nodesPerTurn, floorConducts), stride);
+  return factor && { nodesPerTurn, factor, stride };
+}
+
+/** Surface currents of the first turns with the others absent; `null` where rounding leaves no inductance. */
+export function solveFlux({ nodesPerTurn, factor, stride }: FluxSystem, count: number): FluxSolution | null {
   const size = count * nodesPerTurn;
-  const factor = factorise(fluxMatrix(turns, nodesPerTurn, floorConducts), size);
-  if (factor === null) return null;
-  const perFlux = currentsForUnitFlux(factor, count, nodesPerTurn);
+  const perFlux = currentsForUnitFlux(factor, stride, count, nodesPerTurn);
   const inverse = turnSums(perFlux, count, nodesPerTurn);
   const inverseFactor = factorise(inverse, count);
   if (inverseFactor === null) return null;
@@ -59,13 +72,18 @@ export function solveFlux(
 }
 
 /** Row t: node currents that give ψ = 1 on turn t and 0 on the others. */
-function currentsForUnitFlux(factor: Float64Array, count: number, nodes: number): Float64Array {
+function currentsForUnitFlux(
+  factor: Float64Array,
+  stride: number,
+  count: number,
+  nodes: number,
+): Float64Array {
   const size = count * nodes;
   const rows = new Float64Array(count * size);
   for (let t = 0; t < count; t++) {
     const row = rows.subarray(t * size, (t + 1) * size);
     row.fill(1, t * nodes, (t + 1) * nodes);
-    solveFactorised(factor, size, row);
+    solveFactorised(factor, size, row, stride, t * nodes);
   }
   return rows;
 }
@@ -91,7 +109,7 @@ function identityColumns(factor: Float64Array, size: number): Float64Array {
   for (let t = 0; t < size; t++) {
     const row = inverse.subarray(t * size, (t + 1) * size);
     row[t] = 1;
-    solveFactorised(factor, size, row);
+    solveFactorised(factor, size, row, size, t);
   }
   return inverse;
 }

@@ -39,13 +39,21 @@ export function periodicLogarithmWeights(count: number): Float64Array {
   return remembered(periodicMemory, count, periodic);
 }
 
+/** cos(m·t_i) times a factor of m, row by row in i: the cosines of a sum of count³ terms, each taken once. */
+function cosines(count: number, factor: (order: number) => number): Float64Array {
+  return Float64Array.from({ length: count * count }, (_, at) => {
+    const [node, order] = [Math.floor(at / count), at % count];
+    return factor(order) * Math.cos((order * (node + 0.5) * Math.PI) / count);
+  });
+}
+
 function open(count: number): Float64Array {
   const weights = new Float64Array(count * count);
-  const cosine = (order: number, node: number): number => Math.cos((order * (node + 0.5) * Math.PI) / count);
+  const [weighted, plain] = [cosines(count, (order) => 2 / order), cosines(count, () => 1)];
   for (let i = 0; i < count; i++) {
     for (let j = 0; j < count; j++) {
       let sum = Math.LN2;
-      for (let m = 1; m < count; m++) sum += (2 / m) * cosine(m, i) * cosine(m, j);
+      for (let m = 1; m < count; m++) sum += weighted[i * count + m] * plain[j * count + m];
       weights[i * count + j] = (-2 * Math.PI * sum) / count;
     }
   }

@@ -1,4 +1,6 @@
 /** Limits on the burst itself. */
+import { areSolvable, BURST } from "../solvable";
+import { followedOnTime } from "../stages/followedOnTime";
 import { above } from "./above";
 import { judgeWhen, type Rule } from "./rule";
 
@@ -6,15 +8,39 @@ export const burstNotSolved: Rule = {
   code: "burst-not-solved",
   severity: "error",
   sentence:
-    "With {field} of {value} no burst can be computed: the couplings are impossible or the tank is none.",
-  judge: ({ primary }, { primary: solved, secondary, coupling, burst }) =>
-    judgeWhen(solved !== null && secondary !== null && coupling !== null && burst === null, () => ({
+    "With {field} of {value} no burst can be computed: the couplings are impossible, the tank is none, or it rings without end.",
+  judge: (design, { primary: solved, secondary, coupling, burst }) => {
+    const { primary, interrupter } = design;
+    const circuits = solved !== null && secondary !== null && coupling !== null;
+    const explained =
+      !areSolvable(design, BURST) ||
+      interrupter.onTime > (followedOnTime(design) ?? Number.POSITIVE_INFINITY);
+    return judgeWhen(circuits && burst === null && !explained, () => ({
       where: "primary.innerRadius",
       quantity: "primary.innerRadius",
       value: primary.innerRadius,
       limit: null,
       remedy: "bring geometry and bank back into their usual ranges",
-    })),
+    }));
+  },
+};
+
+export const burstTooLong: Rule = {
+  code: "on-time-beyond-what-is-followed",
+  severity: "error",
+  sentence:
+    "{field} of {value} is more cycles of this coil than a burst is followed over, which ends at {limit}.",
+  judge: (design, { burst }) => {
+    const { onTime } = design.interrupter;
+    const most = followedOnTime(design);
+    return judgeWhen(burst === null && most !== null && onTime > most, () => ({
+      where: "interrupter.onTime",
+      quantity: "interrupter.onTime",
+      value: onTime,
+      limit: most,
+      remedy: "shorten the on-time",
+    }));
+  },
 };
 
 export const limitTrips: Rule = {

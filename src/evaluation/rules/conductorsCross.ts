@@ -1,4 +1,6 @@
 import { cylinderGap } from "../../calc/coil/conductors";
+import { closestPitch } from "../../calc/coil/primary";
+import { areSolvable, PRIMARY_CIRCUIT } from "../solvable";
 import { conductorsStage } from "../stages/secondaryField";
 import { judgeWhen, type Rule } from "./rule";
 
@@ -35,6 +37,8 @@ export const conductorsCross: Rule = {
     })),
 };
 
+const WINDING = ["secondary", "topLoad", "primary", "room", "corrections", "spark"];
+
 export const secondaryNotSolved: Rule = {
   code: "secondary-not-solved",
   severity: "error",
@@ -45,7 +49,7 @@ export const secondaryNotSolved: Rule = {
       coil === null ||
       crossings.length > 0 ||
       design.secondary.wire.conductorDiameter * design.secondary.turns >= design.secondary.windingLength;
-    return judgeWhen(secondary === null && !explained, () => ({
+    return judgeWhen(secondary === null && !explained && areSolvable(design, WINDING), () => ({
       where: "secondary.windingLength",
       quantity: "secondary.windingLength",
       value: design.secondary.windingLength,
@@ -59,10 +63,12 @@ export const primaryNotSolved: Rule = {
   code: "primary-not-solved",
   severity: "error",
   sentence: "With {field} of {value} the primary has no solution.",
-  judge: ({ primary }, evaluation) => {
+  judge: (design, evaluation) => {
+    const { primary } = design;
     const explained =
-      primary.tap > primary.turns || (primary.turns > 1 && primary.tubeDiameter >= primary.pitch);
-    return judgeWhen(evaluation.primary === null && !explained, () => ({
+      primary.tap > primary.turns || (primary.turns > 1 && primary.pitch < closestPitch(primary));
+    const solvable = areSolvable(design, ["primary", ...PRIMARY_CIRCUIT]);
+    return judgeWhen(evaluation.primary === null && !explained && solvable, () => ({
       where: "primary.turns",
       quantity: "primary.turns",
       value: primary.turns,

@@ -1,18 +1,21 @@
 import { fieldValues } from "../../design/changeAt";
 import { allFields } from "../../design/fields";
+import { beyondSpans } from "../solvable";
 import type { Judgement, Rule } from "./rule";
 
 type Side = "minimum" | "maximum";
 
 function outside(side: Side): Rule["judge"] {
-  return (design) =>
-    allFields.flatMap((field): Judgement[] => {
+  return (design) => {
+    const beyond = new Set(beyondSpans(design).map(({ path }) => path));
+    return allFields.flatMap((field): Judgement[] => {
       if (field.kind !== "number") return [];
       const limit = field.range[side];
       return fieldValues(design, field.path)
         .filter(
           ({ value }) => typeof value === "number" && (side === "minimum" ? value < limit : value > limit),
         )
+        .filter(({ path }) => !beyond.has(path))
         .map(({ path, value }) => ({
           where: path,
           quantity: path,
@@ -21,6 +24,7 @@ function outside(side: Side): Rule["judge"] {
           remedy: "check the figure and its unit",
         }));
     });
+  };
 }
 
 const SENTENCE = "{field} of {value} is outside the range this model is meant for, which";

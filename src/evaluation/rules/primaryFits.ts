@@ -1,3 +1,4 @@
+import { closestPitch } from "../../calc/coil/primary";
 import { judgeWhen, type Rule } from "./rule";
 
 export const tapPastEnd: Rule = {
@@ -26,6 +27,24 @@ export const tubeThickerThanPitch: Rule = {
       limit: primary.pitch,
       remedy: "widen the pitch or take thinner tube",
     })),
+};
+
+export const turnsAllButTouch: Rule = {
+  code: "primary-turns-all-but-touch",
+  severity: "error",
+  sentence:
+    "{field} of {value} leaves so little air between so many turns that the crowding of their current cannot be followed below {limit}.",
+  judge: ({ primary }) =>
+    judgeWhen(
+      primary.turns > 1 && primary.pitch > primary.tubeDiameter && primary.pitch < closestPitch(primary),
+      () => ({
+        where: "primary.pitch",
+        quantity: "primary.pitch",
+        value: primary.pitch,
+        limit: closestPitch(primary),
+        remedy: "widen the pitch, take thinner tube or fewer turns",
+      }),
+    ),
 };
 
 export const wallThickerThanTube: Rule = {

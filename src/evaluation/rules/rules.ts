@@ -6,8 +6,10 @@ import {
   bankVoltageOverRating,
   limitAboveBankRating,
 } from "./bank";
+import { beyondWhatIsSolved } from "./beyondSpan";
 import {
   burstNotSolved,
+  burstTooLong,
   currentDrivenPastLimit,
   flashoverToSecondary,
   gradientHigh,
@@ -20,7 +22,13 @@ import { closeToWinding, conductorsCross, primaryNotSolved, secondaryNotSolved }
 import { comparatorDisagrees, coreSaturates } from "./currentLimit";
 import { evaluationFailed } from "./evaluationFailed";
 import { aboveRange, belowRange } from "./fieldRange";
-import { primaryInsideFormer, tapPastEnd, tubeThickerThanPitch, wallThickerThanTube } from "./primaryFits";
+import {
+  primaryInsideFormer,
+  tapPastEnd,
+  tubeThickerThanPitch,
+  turnsAllButTouch,
+  wallThickerThanTube,
+} from "./primaryFits";
 import { resultNotFinite } from "./resultNotFinite";
 import type { Rule } from "./rule";
 import {
@@ -51,19 +59,23 @@ import {
   nothingForMostEnergy,
   notTuned,
 } from "./tuning";
-import { enamelThinnerThanWire, windingTooShort } from "./windingFits";
+import { enamelThinnerThanWire, formerWallTooThick, windingTooShort } from "./windingFits";
 
 export const RULES: readonly Rule[] = [
+  beyondWhatIsSolved,
   conductorsCross,
   windingTooShort,
   enamelThinnerThanWire,
+  formerWallTooThick,
   tapPastEnd,
   tubeThickerThanPitch,
   wallThickerThanTube,
   primaryInsideFormer,
   secondaryNotSolved,
   primaryNotSolved,
+  turnsAllButTouch,
   burstNotSolved,
+  burstTooLong,
   audienceInReach,
   peakCurrentOverRating,
   limitAboveRating,

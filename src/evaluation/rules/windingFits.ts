@@ -17,6 +17,20 @@ export const windingTooShort: Rule = {
   },
 };
 
+export const formerWallTooThick: Rule = {
+  code: "former-wall-thicker-than-radius",
+  severity: "error",
+  sentence: "{field} of {value} is more than the former's radius, {limit}, which is taken in its place.",
+  judge: ({ secondary: { formerWall, formerDiameter } }) =>
+    judgeWhen(formerWall > formerDiameter / 2, () => ({
+      where: "secondary.formerWall",
+      quantity: "secondary.formerWall",
+      value: formerWall,
+      limit: formerDiameter / 2,
+      remedy: "enter the wall of the tube that the wire is wound on",
+    })),
+};
+
 export const enamelThinnerThanWire: Rule = {
   code: "overall-diameter-below-conductor",
   severity: "error",

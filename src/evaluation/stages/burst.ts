@@ -6,6 +6,7 @@ import type { BurstOptions } from "../../calc/circuit/burstRun";
 import type { Network } from "../../calc/circuit/network";
 import { noLoadBusVoltage } from "../../calc/circuit/rectifier";
 import type { DesignParts } from "../../calc/design-parts";
+import { BURST, guarded } from "../solvable";
 import { stage } from "../stage";
 import { networkOf, sparkLoad } from "./network";
 import type { MutualsAtTap, PrimaryCircuit } from "./primary";
@@ -69,8 +70,10 @@ export function burstCase(
   };
 }
 
+/** Null where there is none, or where it rings on for longer than it can be followed. */
 export function runBurst({ network, drive, options }: BurstCase): BurstResult | null {
-  return simulateBurst(network, drive, options);
+  const result = simulateBurst(network, drive, options);
+  return result && !result.cutShort ? result : null;
 }
 
 export interface Bursts {
@@ -78,22 +81,26 @@ export interface Bursts {
   unloaded: { case: BurstCase; result: BurstResult };
 }
 
-export const burstStage = stage(
-  ({ drive, spark, interrupter }): BurstParts => ({ drive, spark, onTime: interrupter.onTime }),
-  (
-    parts,
-    primary: PrimaryCircuit | null,
-    secondary: SecondaryCircuit | null,
-    mutuals: MutualsAtTap | null,
-    breakoutVoltage: number | null,
-  ): Bursts | null => {
-    if (!primary || !secondary || !mutuals) return null;
-    const [loaded, unloaded] = [true, false].map((withSpark) =>
-      burstCase(parts, primary, secondary, mutuals, breakoutVoltage, withSpark),
-    );
-    const bare = runBurst(unloaded);
-    const sparked = loaded.network.load ? runBurst(loaded) : bare;
-    if (!bare || !sparked) return null;
-    return { loaded: { case: loaded, result: sparked }, unloaded: { case: unloaded, result: bare } };
-  },
+export const burstStage = guarded(
+  BURST,
+  null,
+  stage(
+    ({ drive, spark, interrupter }): BurstParts => ({ drive, spark, onTime: interrupter.onTime }),
+    (
+      parts,
+      primary: PrimaryCircuit | null,
+      secondary: SecondaryCircuit | null,
+      mutuals: MutualsAtTap | null,
+      breakoutVoltage: number | null,
+    ): Bursts | null => {
+      if (!primary || !secondary || !mutuals) return null;
+      const [loaded, unloaded] = [true, false].map((withSpark) =>
+        burstCase(parts, primary, secondary, mutuals, breakoutVoltage, withSpark),
+      );
+      const bare = runBurst(unloaded);
+      const sparked = bare && loaded.network.load ? runBurst(loaded) : bare;
+      if (!bare || !sparked) return null;
+      return { loaded: { case: loaded, result: sparked }, unloaded: { case: unloaded, result: bare } };
+    },
+  ),
 );

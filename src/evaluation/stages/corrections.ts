@@ -1,5 +1,6 @@
 /** What each correction of the model does to the secondary's resonance, the others as they stand. */
 import type { CorrectionsResult } from "../evaluation";
+import { guarded } from "../solvable";
 import { stage } from "../stage";
 import { atFrequency, type Modes, type WindingInductance, windingInductanceOf } from "./secondaryField";
 import { formerFactor } from "./secondaryResult";
@@ -24,26 +25,34 @@ function shift(off: WindingInductance, on: WindingInductance, current: readonly 
   return Math.sqrt(doubleEnergy(off, current) / doubleEnergy(on, current)) - 1;
 }
 
-export const correctionsStage = stage(
-  ({ secondary, corrections: { floorConducts, wireCurrent } }) => ({ secondary, floorConducts, wireCurrent }),
-  (
-    { secondary, floorConducts, wireCurrent },
-    modes: Modes | null,
-    uniform: WindingInductance | null,
-  ): CorrectionsResult | null => {
-    if (!modes || !uniform) return null;
-    const [{ current, resonance }] = modes.loaded;
-    const inductance = (floor: boolean, moved: boolean): WindingInductance => {
-      if (floor === floorConducts && moved === wireCurrent) return modes.inductance;
-      const height = floor ? secondary.baseHeight : undefined;
-      return moved
-        ? atFrequency(uniform.winding, secondary, height, resonance)
-        : windingInductanceOf(uniform.winding, height);
-    };
-    return {
-      formerShift: formerFactor(modes.loaded[0], secondary, { former: true }) - 1,
-      floorShift: shift(inductance(false, wireCurrent), inductance(true, wireCurrent), current),
-      wireCurrentShift: shift(inductance(floorConducts, false), inductance(floorConducts, true), current),
-    };
-  },
+export const correctionsStage = guarded(
+  ["secondary", "corrections"],
+  null,
+  stage(
+    ({ secondary, corrections: { floorConducts, wireCurrent } }) => ({
+      secondary,
+      floorConducts,
+      wireCurrent,
+    }),
+    (
+      { secondary, floorConducts, wireCurrent },
+      modes: Modes | null,
+      uniform: WindingInductance | null,
+    ): CorrectionsResult | null => {
+      if (!modes || !uniform) return null;
+      const [{ current, resonance }] = modes.loaded;
+      const inductance = (floor: boolean, moved: boolean): WindingInductance => {
+        if (floor === floorConducts && moved === wireCurrent) return modes.inductance;
+        const height = floor ? secondary.baseHeight : undefined;
+        return moved
+          ? atFrequency(uniform.winding, secondary, height, resonance)
+          : windingInductanceOf(uniform.winding, height);
+      };
+      return {
+        formerShift: formerFactor(modes.loaded[0], secondary, { former: true }) - 1,
+        floorShift: shift(inductance(false, wireCurrent), inductance(true, wireCurrent), current),
+        wireCurrentShift: shift(inductance(floorConducts, false), inductance(floorConducts, true), current),
+      };
+    },
+  ),
 );

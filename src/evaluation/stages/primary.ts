@@ -9,22 +9,31 @@ import { primaryAcResistance } from "../../calc/coil/primaryLoss";
 import { mutualAtTap, type SectionMutuals, sectionMutuals } from "../../calc/coil/sectionMutuals";
 import type { DesignParts } from "../../calc/design-parts";
 import type { CouplingResult, PrimaryResult, TurnRadius } from "../evaluation";
+import { guarded, PRIMARY_CIRCUIT, PRIMARY_SHAPE, SECONDARY_SHAPE } from "../solvable";
 import { stage } from "../stage";
 import { primaryShape, roundWireWinding, SECTIONS } from "./secondaryField";
 import type { SecondaryCircuit } from "./secondaryResult";
 
-export const primarySolutionStage = stage(
-  (design) => ({
-    tube: { ...primaryShape(design), wallThickness: design.primary.wallThickness },
-    floorConducts: design.corrections.floorConducts,
-  }),
-  ({ tube, floorConducts }) => solvePrimary(tube, { floorConducts }),
+export const primarySolutionStage = guarded(
+  [...PRIMARY_SHAPE, "primary.wallThickness"],
+  null,
+  stage(
+    (design) => ({
+      tube: { ...primaryShape(design), wallThickness: design.primary.wallThickness },
+      floorConducts: design.corrections.floorConducts,
+    }),
+    ({ tube, floorConducts }) => solvePrimary(tube, { floorConducts }),
+  ),
 );
 
-export const sectionMutualsStage = stage(
-  (design) => ({ ...roundWireWinding(design), baseHeight: design.secondary.baseHeight }),
-  (winding, solution: PrimarySolution | null): SectionMutuals | null =>
-    solution ? sectionMutuals(solution, winding, SECTIONS) : null,
+export const sectionMutualsStage = guarded(
+  SECONDARY_SHAPE,
+  null,
+  stage(
+    (design) => ({ ...roundWireWinding(design), baseHeight: design.secondary.baseHeight }),
+    (winding, solution: PrimarySolution | null): SectionMutuals | null =>
+      solution ? sectionMutuals(solution, winding, SECTIONS) : null,
+  ),
 );
 
 /** The primary circuit at a tap, as every later stage reads it. */
@@ -114,32 +123,36 @@ function turnRadii(solution: PrimarySolution): TurnRadius[] {
   }));
 }
 
-export const primaryResultStage = stage(
-  (design) => ({ tap: design.primary.tap, parts: primaryCircuitParts(design) }),
-  (
-    { tap, parts },
-    solution: PrimarySolution | null,
-  ): { circuit: PrimaryCircuit; result: PrimaryResult } | null => {
-    const circuit = solution && primaryCircuitAt(solution, tap, parts);
-    const full = solution && primaryAtTap(solution, solution.tube.turns);
-    if (!solution || !circuit || !full) return null;
-    const { atTap, inductance, resonance, resistance } = circuit;
-    return {
-      circuit,
-      result: {
-        inductance: atTap.inductance,
-        fullInductance: full.inductance,
-        lowFrequencyInductance: atTap.lowFrequencyInductance,
-        resonance,
-        conductorLength: atTap.conductorLength,
-        fullConductorLength: conductorLength(solution.tube, solution.tube.turns),
-        turnRadii: turnRadii(solution),
-        freeEndVoltage: atTap.freeEndStepUp,
-        acResistance: resistance.tube,
-        qualityFactor: (2 * Math.PI * resonance * inductance) / loopResistance(resistance),
-      },
-    };
-  },
+export const primaryResultStage = guarded(
+  [...PRIMARY_CIRCUIT, "primary.tap"],
+  null,
+  stage(
+    (design) => ({ tap: design.primary.tap, parts: primaryCircuitParts(design) }),
+    (
+      { tap, parts },
+      solution: PrimarySolution | null,
+    ): { circuit: PrimaryCircuit; result: PrimaryResult } | null => {
+      const circuit = solution && primaryCircuitAt(solution, tap, parts);
+      const full = solution && primaryAtTap(solution, solution.tube.turns);
+      if (!solution || !circuit || !full) return null;
+      const { atTap, inductance, resonance, resistance } = circuit;
+      return {
+        circuit,
+        result: {
+          inductance: atTap.inductance,
+          fullInductance: full.inductance,
+          lowFrequencyInductance: atTap.lowFrequencyInductance,
+          resonance,
+          conductorLength: atTap.conductorLength,
+          fullConductorLength: conductorLength(solution.tube, solution.tube.turns),
+          turnRadii: turnRadii(solution),
+          freeEndVoltage: atTap.freeEndStepUp,
+          acResistance: resistance.tube,
+          qualityFactor: (2 * Math.PI * resonance * inductance) / loopResistance(resistance),
+        },
+      };
+    },
+  ),
 );
 
 /** Mutual inductances of the primary circuit at a tap. */

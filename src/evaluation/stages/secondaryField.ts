@@ -12,6 +12,7 @@ import { wireDiamagnetism } from "../../calc/coil/wireDiamagnetism";
 import type { DesignParts, Secondary } from "../../calc/design-parts";
 import { UNIFORM_CURRENT } from "../../calc/field/loops";
 import { type RoundWireWinding, sectionInductanceMatrix } from "../../calc/field/windingInductance";
+import { guarded, PRIMARY_SHAPE, SECONDARY_SHAPE } from "../solvable";
 import { stage } from "../stage";
 
 /** Equal sections of the secondary in which current and mutual inductance are told apart. */
@@ -43,18 +44,22 @@ export interface Conductors {
   crossings: Crossing[];
 }
 
-export const conductorsStage = stage(
-  (design) => ({
-    secondary: secondaryShape(design.secondary),
-    elements: design.topLoad.elements,
-    primary: { ...primaryShape(design), strikeRail: design.primary.strikeRail },
-    room: design.room,
-  }),
-  ({ secondary, elements, primary, room }): Conductors => {
-    if (!isSolvableShape(primary)) return { coil: null, crossings: [] };
-    const coil = coilConductors(secondary, elements, primary, room);
-    return { coil, crossings: crossings(coil) };
-  },
+export const conductorsStage = guarded(
+  [...SECONDARY_SHAPE, ...PRIMARY_SHAPE, "primary.strikeRail", "topLoad.elements", "room"],
+  { coil: null, crossings: [] },
+  stage(
+    (design) => ({
+      secondary: secondaryShape(design.secondary),
+      elements: design.topLoad.elements,
+      primary: { ...primaryShape(design), strikeRail: design.primary.strikeRail },
+      room: design.room,
+    }),
+    ({ secondary, elements, primary, room }): Conductors => {
+      if (!isSolvableShape(primary)) return { coil: null, crossings: [] };
+      const coil = coilConductors(secondary, elements, primary, room);
+      return { coil, crossings: crossings(coil) };
+    },
+  ),
 );
 
 export const electricFieldStage = stage(
@@ -95,15 +100,19 @@ export function atFrequency(
 }
 
 /** Null where the wire is thicker than its pitch: such turns cannot lie side by side. */
-export const windingInductanceStage = stage(
-  (design) => ({
-    winding: roundWireWinding(design),
-    floorHeight: design.corrections.floorConducts ? design.secondary.baseHeight : null,
-  }),
-  ({ winding, floorHeight }): WindingInductance | null =>
-    2 * winding.conductorRadius < winding.pitch
-      ? windingInductanceOf(winding, floorHeight ?? undefined)
-      : null,
+export const windingInductanceStage = guarded(
+  SECONDARY_SHAPE,
+  null,
+  stage(
+    (design) => ({
+      winding: roundWireWinding(design),
+      floorHeight: design.corrections.floorConducts ? design.secondary.baseHeight : null,
+    }),
+    ({ winding, floorHeight }): WindingInductance | null =>
+      2 * winding.conductorRadius < winding.pitch
+        ? windingInductanceOf(winding, floorHeight ?? undefined)
+        : null,
+  ),
 );
 
 export interface Modes {
@@ -121,20 +130,27 @@ function modesOf(field: ElectricField, inductance: WindingInductance): Modes {
   return { inductance, bare, loaded: field.loaded ? solve(field.loaded.elastance) : bare };
 }
 
-export const modesStage = stage(
-  (design) => ({
-    secondary: design.secondary,
-    wireCurrent: design.corrections.wireCurrent,
-    floorHeight: design.corrections.floorConducts ? design.secondary.baseHeight : undefined,
-  }),
-  (
-    { secondary, wireCurrent, floorHeight },
-    field: ElectricField | null,
-    inductance: WindingInductance | null,
-  ): Modes | null => {
-    if (!field || !inductance) return null;
-    const modes = modesOf(field, inductance);
-    if (!wireCurrent) return modes;
-    return modesOf(field, atFrequency(inductance.winding, secondary, floorHeight, modes.loaded[0].resonance));
-  },
+export const modesStage = guarded(
+  ["secondary.windingTemperature"],
+  null,
+  stage(
+    (design) => ({
+      secondary: design.secondary,
+      wireCurrent: design.corrections.wireCurrent,
+      floorHeight: design.corrections.floorConducts ? design.secondary.baseHeight : undefined,
+    }),
+    (
+      { secondary, wireCurrent, floorHeight },
+      field: ElectricField | null,
+      inductance: WindingInductance | null,
+    ): Modes | null => {
+      if (!field || !inductance) return null;
+      const modes = modesOf(field, inductance);
+      if (!wireCurrent) return modes;
+      return modesOf(
+        field,
+        atFrequency(inductance.winding, secondary, floorHeight, modes.loaded[0].resonance),
+      );
+    },
+  ),
 );

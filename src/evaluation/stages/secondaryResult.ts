@@ -6,6 +6,7 @@ import { roundWireSkinEffect } from "../../calc/coil/skinEffect";
 import { type WindingLoss, windingAcResistance, windingWireLength } from "../../calc/coil/windingLoss";
 import type { Corrections, Secondary } from "../../calc/design-parts";
 import type { ProfilePoint } from "../evaluation";
+import { guarded } from "../solvable";
 import { stage } from "../stage";
 import { type Modes, roundWireWinding, SECTIONS } from "./secondaryField";
 
@@ -49,9 +50,11 @@ export function formerFactor(
   corrections: Pick<Corrections, "former">,
 ): number {
   if (!corrections.former) return 1;
-  const { formerDiameter, formerWall, formerPermittivity, windingLength } = secondary;
-  const radius = 0.5 * (formerDiameter - formerWall);
-  const added = formerCapacitance(mode, radius, formerWall, formerPermittivity, windingLength);
+  const { formerDiameter, formerPermittivity, windingLength } = secondary;
+  // a finding says where the wall is more than there is
+  const wall = Math.min(secondary.formerWall, 0.5 * formerDiameter);
+  const radius = 0.5 * (formerDiameter - wall);
+  const added = formerCapacitance(mode, radius, wall, formerPermittivity, windingLength);
   return Math.sqrt(mode.effectiveCapacitance / (mode.effectiveCapacitance + added));
 }
 
@@ -95,58 +98,62 @@ function sumOf(matrix: Float64Array): number {
   return matrix.reduce((sum, value) => sum + value, 0);
 }
 
-export const secondaryCircuitStage = stage(
-  (design) => ({
-    secondary: design.secondary,
-    corrections: design.corrections,
-    winding: roundWireWinding(design),
-  }),
-  (
-    { secondary, corrections, winding },
-    field: ElectricField | null,
-    modes: Modes | null,
-  ): SecondaryCircuit | null => {
-    if (!field || !modes) return null;
-    const { wire } = secondary;
-    const ohmMetres = resistivity(wire.material, secondary.windingTemperature);
-    const wireLength = windingWireLength(winding);
-    const fundamental = modes.loaded[0];
-    const losses = modes.loaded.map((mode) =>
-      windingAcResistance(winding, mode.current, mode.resonance, ohmMetres),
-    );
-    const resistances = losses.map(({ resistance }) => resistance * (1 + corrections.lossAllowance));
-    const skin = roundWireSkinEffect(
-      wire.conductorDiameter / skinDepth(ohmMetres, fundamental.resonance),
-    ).resistanceRatio;
-    const circuits = modes.loaded.map((mode, index) => {
-      const factor = formerFactor(mode, secondary, corrections);
-      const omega = 2 * Math.PI * mode.resonance * factor;
-      const capacitance = mode.effectiveCapacitance / (factor * factor);
-      const computed = (omega * capacitance) / resistances[index];
-      const qualityFactor = index === 0 ? (secondary.measuredQ ?? computed) : computed;
-      const inductance = 1 / (omega * omega * capacitance);
+export const secondaryCircuitStage = guarded(
+  ["secondary.former", "secondary.windingTemperature", "secondary.measuredQ", "corrections"],
+  null,
+  stage(
+    (design) => ({
+      secondary: design.secondary,
+      corrections: design.corrections,
+      winding: roundWireWinding(design),
+    }),
+    (
+      { secondary, corrections, winding },
+      field: ElectricField | null,
+      modes: Modes | null,
+    ): SecondaryCircuit | null => {
+      if (!field || !modes) return null;
+      const { wire } = secondary;
+      const ohmMetres = resistivity(wire.material, secondary.windingTemperature);
+      const wireLength = windingWireLength(winding);
+      const fundamental = modes.loaded[0];
+      const losses = modes.loaded.map((mode) =>
+        windingAcResistance(winding, mode.current, mode.resonance, ohmMetres),
+      );
+      const resistances = losses.map(({ resistance }) => resistance * (1 + corrections.lossAllowance));
+      const skin = roundWireSkinEffect(
+        wire.conductorDiameter / skinDepth(ohmMetres, fundamental.resonance),
+      ).resistanceRatio;
+      const circuits = modes.loaded.map((mode, index) => {
+        const factor = formerFactor(mode, secondary, corrections);
+        const omega = 2 * Math.PI * mode.resonance * factor;
+        const capacitance = mode.effectiveCapacitance / (factor * factor);
+        const computed = (omega * capacitance) / resistances[index];
+        const qualityFactor = index === 0 ? (secondary.measuredQ ?? computed) : computed;
+        const inductance = 1 / (omega * omega * capacitance);
+        return {
+          resonance: mode.resonance * factor,
+          capacitance,
+          inductance,
+          resistance: (omega * inductance) / qualityFactor,
+          qualityFactor,
+          current: mode.current.map((value) => value * factor),
+          baseCurrent: modeCurrent(mode, field.functions, 0) * factor,
+        };
+      });
+      const largestCurrent = Math.max(...fundamental.current.map(Math.abs));
       return {
-        resonance: mode.resonance * factor,
-        capacitance,
-        inductance,
-        resistance: (omega * inductance) / qualityFactor,
-        qualityFactor,
-        current: mode.current.map((value) => value * factor),
-        baseCurrent: modeCurrent(mode, field.functions, 0) * factor,
+        modes: circuits,
+        bareResonance: modes.bare[0].resonance * formerFactor(modes.bare[0], secondary, corrections),
+        acResistance: resistances[0] / largestCurrent ** 2,
+        lossParts: lossParts(losses[0], skin, corrections.lossAllowance, largestCurrent),
+        dcResistance: wireResistance(wireLength, wire.conductorDiameter, ohmMetres),
+        wireLength,
+        wireMass: wireMass(wireLength, wire.conductorDiameter, wire.material),
+        profile: profileOf(fundamental, field, secondary),
+        maximumGradientPerVolt: steepest(fundamental, secondary.windingLength),
+        inductance: sumOf(modes.inductance.matrix),
       };
-    });
-    const largestCurrent = Math.max(...fundamental.current.map(Math.abs));
-    return {
-      modes: circuits,
-      bareResonance: modes.bare[0].resonance * formerFactor(modes.bare[0], secondary, corrections),
-      acResistance: resistances[0] / largestCurrent ** 2,
-      lossParts: lossParts(losses[0], skin, corrections.lossAllowance, largestCurrent),
-      dcResistance: wireResistance(wireLength, wire.conductorDiameter, ohmMetres),
-      wireLength,
-      wireMass: wireMass(wireLength, wire.conductorDiameter, wire.material),
-      profile: profileOf(fundamental, field, secondary),
-      maximumGradientPerVolt: steepest(fundamental, secondary.windingLength),
-      inductance: sumOf(modes.inductance.matrix),
-    };
-  },
+    },
+  ),
 );

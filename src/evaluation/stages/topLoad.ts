@@ -3,6 +3,7 @@ import type { ElectricField } from "../../calc/coil/electricField";
 import { isolatedCapacitance, topLoadBody } from "../../calc/coil/topLoadBody";
 import { topLoadFields } from "../../calc/coil/topLoadField";
 import type { TopLoadResult } from "../evaluation";
+import { areSolvable } from "../solvable";
 import { stage } from "../stage";
 import type { Modes } from "./secondaryField";
 
@@ -39,6 +40,7 @@ export function topLoadResult(
   field: ElectricField | null,
   modes: Modes | null,
 ): TopLoadResult | null {
+  if (!areSolvable(design, ["topLoad", "air"])) return null;
   const body = bodyStage(design);
   if (!body || !field?.loaded || !modes) return null;
   return { ...body, ...inPlaceStage(design, field, modes) };

@@ -7,6 +7,7 @@ import { type PrimarySolution, primaryAtTap } from "../../calc/coil/primary";
 import type { SectionMutuals } from "../../calc/coil/sectionMutuals";
 import type { DesignParts, Spark, Tank, TuningAim } from "../../calc/design-parts";
 import type { TuningPoint, TuningResult } from "../evaluation";
+import { guarded, PRIMARY_CIRCUIT } from "../solvable";
 import { stage } from "../stage";
 import { loadedResonance, networkOf, sparkLoad } from "./network";
 import {
@@ -42,17 +43,21 @@ function wantedResonance(
  * Frequency that the primary is tuned to; a measured resonance takes the computed one's place.
  * @param mostEnergyResonance Hz of the primary where bursts give the spark most energy; null while it is not known
  */
-export const targetStage = stage(
-  ({ tuningAim, spark, secondary }) => ({ tuningAim, spark, measured: secondary.measuredResonance }),
-  (
-    { tuningAim, spark, measured },
-    secondary: SecondaryCircuit | null,
-    mostEnergyResonance: number | null,
-  ): number | null => {
-    const wanted = secondary && wantedResonance(tuningAim, spark, secondary, mostEnergyResonance);
-    if (!secondary || wanted === null) return null;
-    return measured === null ? wanted : (measured * wanted) / secondary.modes[0].resonance;
-  },
+export const targetStage = guarded(
+  ["spark", "tuningAim", "secondary.measuredResonance"],
+  null,
+  stage(
+    ({ tuningAim, spark, secondary }) => ({ tuningAim, spark, measured: secondary.measuredResonance }),
+    (
+      { tuningAim, spark, measured },
+      secondary: SecondaryCircuit | null,
+      mostEnergyResonance: number | null,
+    ): number | null => {
+      const wanted = secondary && wantedResonance(tuningAim, spark, secondary, mostEnergyResonance);
+      if (!secondary || wanted === null) return null;
+      return measured === null ? wanted : (measured * wanted) / secondary.modes[0].resonance;
+    },
+  ),
 );
 
 function resonanceAtTap(
@@ -76,19 +81,24 @@ function tapParts({ primary, tank }: DesignParts): TapParts {
 }
 
 /** Hz of the primary at a tap; null where the tap is not known or not on the conductor. */
-export const resonanceAtTapStage = stage(
-  tapParts,
-  ({ leadInductance, tank }, solution: PrimarySolution | null, tap: number | null): number | null => {
-    if (!solution || tap === null) return null;
-    const resonance = resonanceAtTap(solution, leadInductance, bankCapacitance(tank))(tap);
-    return Number.isNaN(resonance) ? null : resonance;
-  },
+export const resonanceAtTapStage = guarded(
+  PRIMARY_CIRCUIT,
+  null,
+  stage(
+    tapParts,
+    ({ leadInductance, tank }, solution: PrimarySolution | null, tap: number | null): number | null => {
+      if (!solution || tap === null) return null;
+      const resonance = resonanceAtTap(solution, leadInductance, bankCapacitance(tank))(tap);
+      return Number.isNaN(resonance) ? null : resonance;
+    },
+  ),
 );
 
 /** Where the primary meets the aim, and within which taps the winding's tolerance puts it. */
-export const suggestionStage = stage(
-  tapParts,
-  ({ leadInductance, tank }, solution: PrimarySolution | null, target: number | null) => {
+export const suggestionStage = guarded(
+  PRIMARY_CIRCUIT,
+  null,
+  stage(tapParts, ({ leadInductance, tank }, solution: PrimarySolution | null, target: number | null) => {
     if (!solution) return null;
     if (target === null) return { suggestedTap: null, suggestedTapBand: null };
     const resonance = resonanceAtTap(solution, leadInductance, bankCapacitance(tank));
@@ -100,7 +110,7 @@ export const suggestionStage = stage(
     );
     const band = tap === null ? null : { low: low ?? innermost, high: high ?? solution.tube.turns };
     return { suggestedTap: tap, suggestedTapBand: band };
-  },
+  }),
 );
 
 function curveTaps(turns: number): number[] {
@@ -124,38 +134,42 @@ function polesNear(network: Network, before: PolePair | null): PolePair | null {
 }
 
 /** Poles and coupling against the tap. */
-export const tuningCurveStage = stage(
-  (design): CurveParts => ({ circuit: primaryCircuitParts(design), spark: design.spark }),
-  (
-    { circuit, spark },
-    solution: PrimarySolution | null,
-    table: SectionMutuals | null,
-    secondary: SecondaryCircuit | null,
-  ): TuningPoint[] | null => {
-    if (!solution || !table || !secondary) return null;
-    const load = sparkLoad(spark, spark.length);
-    let loaded: PolePair | null = null;
-    return curveTaps(solution.tube.turns).flatMap((tap): TuningPoint[] => {
-      const primary: PrimaryCircuit | null = primaryCircuitAt(solution, tap, circuit);
-      const mutuals = primary && mutualsAtTap(table, secondary, tap);
-      if (!primary || !mutuals) return [];
-      const network = networkOf(primary, secondary, mutuals, load);
-      const bare = losslessPoles(network);
-      loaded = polesNear(network, loaded);
-      if (!loaded) return [];
-      return [
-        {
-          tap,
-          primaryResonance: primary.resonance,
-          lowerPole: bare.lower,
-          upperPole: bare.upper,
-          loadedLowerPole: loaded.lower.frequency,
-          loadedUpperPole: loaded.upper.frequency,
-          coupling: mutuals.modes[0] / Math.sqrt(primary.atTap.inductance * secondary.modes[0].inductance),
-        },
-      ];
-    });
-  },
+export const tuningCurveStage = guarded(
+  [...PRIMARY_CIRCUIT, "spark"],
+  null,
+  stage(
+    (design): CurveParts => ({ circuit: primaryCircuitParts(design), spark: design.spark }),
+    (
+      { circuit, spark },
+      solution: PrimarySolution | null,
+      table: SectionMutuals | null,
+      secondary: SecondaryCircuit | null,
+    ): TuningPoint[] | null => {
+      if (!solution || !table || !secondary) return null;
+      const load = sparkLoad(spark, spark.length);
+      let loaded: PolePair | null = null;
+      return curveTaps(solution.tube.turns).flatMap((tap): TuningPoint[] => {
+        const primary: PrimaryCircuit | null = primaryCircuitAt(solution, tap, circuit);
+        const mutuals = primary && mutualsAtTap(table, secondary, tap);
+        if (!primary || !mutuals) return [];
+        const network = networkOf(primary, secondary, mutuals, load);
+        const bare = losslessPoles(network);
+        loaded = polesNear(network, loaded);
+        if (!loaded) return [];
+        return [
+          {
+            tap,
+            primaryResonance: primary.resonance,
+            lowerPole: bare.lower,
+            upperPole: bare.upper,
+            loadedLowerPole: loaded.lower.frequency,
+            loadedUpperPole: loaded.upper.frequency,
+            coupling: mutuals.modes[0] / Math.sqrt(primary.atTap.inductance * secondary.modes[0].inductance),
+          },
+        ];
+      });
+    },
+  ),
 );
 
 /** Everything about the tuning at the present tap. */

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { simulateBurst } from "../../../src/calc/circuit/burst";
+import { longestOnTime, simulateBurst } from "../../../src/calc/circuit/burst";
 import type { BurstDrive } from "../../../src/calc/circuit/burstDrive";
 import type { BurstResult } from "../../../src/calc/circuit/burstResult";
 import type { Network } from "../../../src/calc/circuit/network";
@@ -299,5 +299,16 @@ describe("a spark that grows with the burst", () => {
     const grown = simulateBurst(coil, drive, { growth })!;
     expect(grown.energy.spark).toBeGreaterThan(0);
     expect(grown.energy.spark).toBeLessThan(burst().energy.spark);
+  });
+
+  it("is not followed over more cycles than its steps are bounded for", () => {
+    const most = longestOnTime(coil);
+    expect(most).toBeGreaterThan(1e-3);
+    expect(simulateBurst(coil, { ...drive, onTime: most * 1.001 })).toBeNull();
+    const small = {
+      ...coil,
+      modes: coil.modes.map((mode) => ({ ...mode, capacitance: mode.capacitance / 100 })),
+    };
+    expect(longestOnTime(small)).toBeLessThan(most);
   });
 });

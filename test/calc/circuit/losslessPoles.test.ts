@@ -1,7 +1,9 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { losslessPoles } from "../../../src/calc/circuit/losslessPoles";
 import type { Network } from "../../../src/calc/circuit/network";
 import { polePair } from "../../../src/calc/circuit/poles";
+import { SEEDED } from "./drivenNetworks";
 
 const TWO: Network = {
   primary: { inductance: 5.6e-6, resistance: 0, capacitance: 33e-9 },
@@ -30,5 +32,32 @@ describe("the lossless poles", () => {
     const found = polePair(network);
     expect(lower / (found?.lower.frequency ?? 0)).toBeCloseTo(1, 8);
     expect(upper / (found?.upper.frequency ?? 0)).toBeCloseTo(1, 8);
+  });
+
+  it("are finite and stand about the fundamental however near an overtone comes", () => {
+    const close = fc.record({
+      ratio: fc.double({ min: 1.02, max: 1.6, noNaN: true }),
+      coupling: fc.double({ min: 0.05, max: 0.6, noNaN: true }),
+      detuning: fc.double({ min: 0.3, max: 3, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(close, ({ ratio, coupling, detuning }) => {
+        const [fundamental] = TWO.modes;
+        const overtone = { ...fundamental, inductance: fundamental.inductance / ratio ** 2 };
+        const mutual = coupling * Math.sqrt(TWO.primary.inductance * overtone.inductance);
+        const primary = { ...TWO.primary, capacitance: TWO.primary.capacitance * detuning };
+        const { lower, upper } = losslessPoles({
+          ...TWO,
+          primary,
+          modes: [fundamental, { ...overtone, mutual }],
+        });
+        const own = 1 / (2 * Math.PI * Math.sqrt(fundamental.inductance * fundamental.capacitance));
+        expect(lower).toBeGreaterThan(0);
+        expect(lower).toBeLessThan(own);
+        expect(upper).toBeGreaterThan(own);
+        expect(Number.isFinite(upper)).toBe(true);
+      }),
+      { ...SEEDED, numRuns: 200 },
+    );
   });
 });

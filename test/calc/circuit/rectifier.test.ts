@@ -187,4 +187,19 @@ describe("a rectifier under any load", () => {
       false,
     );
   });
+
+  it("never takes the bus below nothing, nor far above its no-load voltage, whatever the load", () => {
+    // a small reservoir behind a choke swung to thousands of volts, and a hundred below zero
+    for (const [reservoirCapacitance, power, sourceInductance] of [
+      [5e-5, 932, 0.011],
+      [1e-6, 110, 6e-4],
+      [3e-4, 5500, 0.025],
+      [1, 1e-6, 0.05],
+    ]) {
+      const supply = { ...mains, mainsVoltage: 42, sourceInductance };
+      const { lowestVoltage, meanVoltage } = rectifierUnderLoad({ supply, reservoirCapacitance, power });
+      expect(lowestVoltage).toBeGreaterThanOrEqual(0);
+      expect(meanVoltage).toBeLessThan(10 * noLoadBusVoltage(supply));
+    }
+  });
 });

@@ -2,7 +2,13 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { couplingCoefficient } from "../../../src/calc/coil/coupling";
 import { leadInductance } from "../../../src/calc/coil/leads";
-import { fullInductance, type PrimaryTube, primaryAtTap, solvePrimary } from "../../../src/calc/coil/primary";
+import {
+  closestPitch,
+  fullInductance,
+  type PrimaryTube,
+  primaryAtTap,
+  solvePrimary,
+} from "../../../src/calc/coil/primary";
 import { conductorLength } from "../../../src/calc/coil/primaryGeometry";
 import { primaryAcResistance, wallResistance } from "../../../src/calc/coil/primaryLoss";
 import { mutualAtTap, sectionMutuals } from "../../../src/calc/coil/sectionMutuals";
@@ -129,6 +135,18 @@ describe("the primary", () => {
   ])("has no solution with %s", (_, change) => {
     expect(solvePrimary({ ...TUBE, ...change })).toBeNull();
   });
+
+  it.each([6, 12, 25, 40])(
+    "of %d turns is within a per cent of finer nodes at the closest pitch, and has no solution below it",
+    (turns) => {
+      const closest = { ...TUBE, turns, pitch: closestPitch({ ...TUBE, turns }) * (1 + 1e-9) };
+      const [coarse, fine] = [1, 1.5].map(
+        (refinement) => primaryAtTap(solvePrimary(closest, { refinement })!, 0.8 * turns)!.inductance,
+      );
+      expect(Math.abs(coarse / fine - 1)).toBeLessThan(1e-2);
+      expect(solvePrimary({ ...closest, pitch: closest.pitch * 0.999 })).toBeNull();
+    },
+  );
 
   it.each([0, -1, 8.01, Number.NaN])("has nothing to say about a tap at %s of 8 turns", (tap) => {
     const solution = solvePrimary(TUBE)!;

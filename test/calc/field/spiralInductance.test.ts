@@ -23,4 +23,20 @@ describe("a spiral's table", () => {
     expect(spiralInductance(table, Number.NaN)).toBeNaN();
     expect(spiralInductance(table, 0)).toBeCloseTo(0, 12);
   });
+
+  // pitches of 75 to 100 mm from an inner radius below half of them had no value: the spiral passed itself before its start
+  it.each([
+    [0.02, 0.1],
+    [0.0246, 0.0859],
+    [0.035, 0.0805],
+    [0.12, 0.1],
+  ])(
+    "has a value that converges where the pitch is as wide as the inner radius: %d and %d m",
+    (radius, pitch) => {
+      const wide = { ...SPIRAL, radius, radialAdvance: pitch, conductorRadius: 0.001 };
+      const [coarse, fine] = [tabulateSpiral(wide), tabulateSpiral(wide, 4)];
+      for (let tap = 0.4; tap <= 8; tap += 0.41)
+        expect(Math.abs(spiralInductance(coarse, tap) / spiralInductance(fine, tap) - 1)).toBeLessThan(3e-4);
+    },
+  );
 });
