@@ -1,6 +1,7 @@
 import type { TortureRow } from "./row";
 import { chunks } from "./rows/chunks";
 import { documents } from "./rows/documents";
+import { everyControl } from "./rows/everyControl";
 import { fullOfVersions } from "./rows/fullOfVersions";
 import { kills } from "./rows/kills";
 import { scoreFiles } from "./rows/scoreFiles";
@@ -14,6 +15,7 @@ export const ALL_ROWS: readonly TortureRow[] = [
   fullOfVersions,
   twoTabs,
   chunks,
+  everyControl,
   documents,
   scoreFiles,
 ];

@@ -57,7 +57,7 @@ async function tryChunk(context: BrowserContext, address: string, chunk: string)
   await page.reload();
   await page.locator("main").first().waitFor({ timeout: 5000 });
   await wander(page);
-  const failing = await page.getByRole("button", { name: "Try again" }).count();
+  const failing = await page.getByRole("button", { name: "Retry" }).count();
   if (failing > 0) return "what failed still fails once its chunk is there";
   const unforeseen = crashes.filter((crash) => !/fetch|import|load|CSS/i.test(crash));
   return unforeseen[0] ?? null;
