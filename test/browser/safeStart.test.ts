@@ -4,6 +4,7 @@ import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { begin } from "./support/begin";
+import { openPage } from "./support/page";
 
 /** Renames the open design and waits until that is kept. */
 async function rename(page: Page, title: string) {
@@ -47,8 +48,25 @@ describe("the safe start in a real browser", () => {
       .getByRole("button", { name: /^Open / })
       .click();
     await expect.poll(() => page.getByLabel("Title of the design").inputValue()).toBe("Before the storm");
-    const kept = await page.evaluate(() => Object.values({ ...localStorage }).join());
-    expect(kept).toContain("After the storm");
+    await page.goto(`${page.url().replace(/#.*/, "")}#safe`);
+    await page.getByRole("listitem").filter({ hasText: "After the storm" }).first().waitFor();
+  });
+
+  it("stands in where the program fails as a whole while it is shown", async () => {
+    const { page } = await openPage({ path: "mark.svg" });
+    await page.addInitScript(() => {
+      const known = window.matchMedia.bind(window);
+      window.matchMedia = (query) => {
+        if (query.includes("min-width")) throw new Error("no such width");
+        return known(query);
+      };
+    });
+    await page.goto(new URL("./", page.url()).href);
+    await page.getByRole("heading", { name: "Coilwright, safe page" }).waitFor();
+    expect(await page.getByRole("alert").innerText()).toContain(
+      "The program failed while it was being shown",
+    );
+    expect(await page.locator("body").innerText()).not.toContain("no such width");
   });
 
   it("opens at its own address without the program, and leads back to it", async () => {

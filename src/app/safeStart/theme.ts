@@ -8,10 +8,17 @@ function chosen(): unknown {
   }
 }
 
+function isDark(): boolean {
+  const theme = chosen();
+  if (theme === "dark" || theme === "light") return theme === "dark";
+  try {
+    return window.matchMedia("(prefers-color-scheme: dark)").matches;
+  } catch {
+    return false;
+  }
+}
+
 /** Light or dark as it was chosen, else as the device has it; before the program, which then follows it. */
 export function showTheme() {
-  const theme = chosen();
-  const dark =
-    theme === "dark" || (theme !== "light" && window.matchMedia("(prefers-color-scheme: dark)").matches);
-  document.documentElement.dataset.theme = dark ? "dark" : "light";
+  document.documentElement.dataset.theme = isDark() ? "dark" : "light";
 }
