@@ -1,7 +1,7 @@
 import { type PointerEvent, useContext, useEffect, useRef } from "react";
 import { usePlotArea, useXAxisInverseScale, useXAxisScale } from "recharts";
 import { ChartContentContext } from "./chartContent";
-import type { Marker } from "./curve";
+import { inReach, type Marker } from "./curve";
 
 const GRASP = 26;
 
@@ -92,7 +92,7 @@ export function Markers() {
   const area = usePlotArea();
   const [scale, inverse] = [useXAxisScale(), useXAxisInverseScale()];
   if (!area || !scale) return null;
-  const toX = (x: number): number => scale(x) ?? 0;
+  const toX = (x: number): number => inReach(scale(x) || 0);
   return (
     <g>
       {markers.map((marker) => (

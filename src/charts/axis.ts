@@ -5,6 +5,18 @@ export interface Domain {
   to: number;
 }
 
+/** What an axis shows where its ends are no numbers, or too near or too far apart to tell ticks apart. */
+const PLAIN: Domain = { from: 0, to: 1 };
+/** Of the larger end: a narrower domain holds no round numbers that differ. */
+const NARROWEST = 1e-9;
+const LARGEST = 1e300;
+
+/** Whether ticks can be told apart between two ends. */
+function isDrawable({ from, to }: Domain): boolean {
+  const size = Math.max(Math.abs(from), Math.abs(to));
+  return to - from > NARROWEST * size && size > 1 / LARGEST && size < LARGEST;
+}
+
 /** 1, 2 or 5 times a power of ten, at least a size. */
 export function roundStep(size: number): number {
   const power = 10 ** Math.floor(Math.log10(size));
@@ -13,8 +25,9 @@ export function roundStep(size: number): number {
 }
 
 /** Ticks at round numbers within a domain, about as many as asked for. */
-export function linearTicks({ from, to }: Domain, count: number): number[] {
-  if (!(to > from)) return [from];
+export function linearTicks(domain: Domain, count: number): number[] {
+  const { from, to } = domain;
+  if (!isDrawable(domain)) return [Number.isFinite(from) ? from : 0];
   const step = roundStep((to - from) / count);
   const first = Math.ceil(from / step - 1e-9);
   const last = Math.floor(to / step + 1e-9);
@@ -25,23 +38,30 @@ export function linearTicks({ from, to }: Domain, count: number): number[] {
 
 /** A domain widened to round numbers. */
 export function roundedDomain({ from, to }: Domain, count: number): Domain {
-  if (!(to > from)) return { from: from - Math.abs(from || 1) * 0.1, to: to + Math.abs(to || 1) * 0.1 };
+  if (!(Math.max(Math.abs(from), Math.abs(to)) < LARGEST)) return PLAIN;
+  if (!isDrawable({ from, to }))
+    return { from: from - Math.abs(from || 1) * 0.1, to: to + Math.abs(to || 1) * 0.1 };
   const step = roundStep((to - from) / count);
   return { from: Math.floor(from / step + 1e-9) * step, to: Math.ceil(to / step - 1e-9) * step };
 }
 
 /** A domain narrowed to round numbers: it stands still while its ends drift a little. */
 export function innerDomain({ from, to }: Domain, count: number): Domain {
+  if (!isDrawable({ from, to })) return roundedDomain({ from, to }, count);
   const step = roundStep((to - from) / count);
   return { from: Math.ceil(from / step - 1e-9) * step, to: Math.floor(to / step + 1e-9) * step };
 }
 
+const MOST_POWERS = 12;
+
 /** Powers of ten, and 2 and 5 between them where they are few. */
 export function logTicks({ from, to }: Domain): number[] {
   const decades = Math.log10(to / from);
+  if (!Number.isFinite(decades)) return [];
   const factors = decades > 3 ? [1] : [1, 2, 5];
   const ticks: number[] = [];
-  for (let power = Math.floor(Math.log10(from)); power <= Math.ceil(Math.log10(to)); power++) {
+  const stride = Math.max(1, Math.ceil(decades / MOST_POWERS));
+  for (let power = Math.floor(Math.log10(from)); power <= Math.ceil(Math.log10(to)); power += stride) {
     for (const factor of factors) {
       const tick = Number((factor * 10 ** power).toPrecision(3));
       if (tick >= from * (1 - 1e-9) && tick <= to * (1 + 1e-9)) ticks.push(tick);
@@ -50,11 +70,15 @@ export function logTicks({ from, to }: Domain): number[] {
   return ticks;
 }
 
+/** Of the largest value: what is smaller lies below a log axis. */
+const DEEPEST = 1e-15;
+
 /** Domain of positive values for a log axis, widened to 1, 2 or 5; zeros and what is not finite do not count. */
 export function logDomain(values: readonly number[]): Domain {
-  const positive = values.filter((value) => value > 0 && Number.isFinite(value));
+  const positive = values.filter((value) => value > 1 / LARGEST && value < LARGEST);
   if (positive.length === 0) return { from: 1, to: 10 };
-  const [least, most] = [Math.min(...positive), Math.max(...positive)];
+  const most = positive.reduce((high, value) => Math.max(high, value), 0);
+  const least = positive.reduce((low, value) => Math.min(low, Math.max(value, DEEPEST * most)), most);
   const below = roundStep(least) > least * (1 + 1e-9) ? roundStep(least) / 10 : roundStep(least);
   const down = [5, 2, 1]
     .map((factor) => factor * 10 ** Math.floor(Math.log10(least)))

@@ -58,9 +58,17 @@ export function valueAtX(curve: Curve, x: number): number | null {
   return a.y + ((x - a.x) / (b.x - a.x)) * (b.y - a.y);
 }
 
+/** px from the corner; what lies farther out is never in sight, and a path holds no number beyond 3e38. */
+const FARTHEST = 1e6;
+
+/** A place that a path or a line can hold. */
+export function inReach(pixels: number): number {
+  return Math.max(-FARTHEST, Math.min(FARTHEST, pixels));
+}
+
 /** Rounded to a tenth of a pixel: shorter paths, and many times quicker than text of fixed digits. */
 function tenth(pixels: number): number {
-  return Math.round(10 * pixels) / 10;
+  return Math.round(10 * inReach(pixels)) / 10;
 }
 
 /** The path of a curve through pixels, broken where a point cannot be drawn. */
@@ -73,7 +81,7 @@ export function curvePath(
   let path = "";
   let pen = "M";
   for (const { x, y } of points) {
-    if (!Number.isFinite(y) || (log && y <= 0)) {
+    if (!Number.isFinite(y) || Number.isNaN(toX(x)) || (log && y <= 0)) {
       pen = "M";
       continue;
     }

@@ -15,7 +15,10 @@ import { Winding } from "./Winding";
 
 interface CoilDrawingProps {
   view: View;
+  /** as the figures on its dimensions tell it */
   shape: CoilShape;
+  /** the same with every size within what can be drawn */
+  drawn: CoilShape;
   system: UnitSystem;
   /** drawn as far as it is in view */
   room?: Room;
@@ -30,8 +33,17 @@ const PROFILE_WIDTH = 52;
 const PROFILE_GAP = 10;
 
 /** The to-scale cross-section, for the screen and for paper. */
-export function CoilDrawing({ view, shape, system, room, profile, label, children }: CoilDrawingProps) {
-  const beside = xOf(view, windingRadius(shape.secondary)) + PROFILE_GAP;
+export function CoilDrawing({
+  view,
+  shape,
+  drawn,
+  system,
+  room,
+  profile,
+  label,
+  children,
+}: CoilDrawingProps) {
+  const beside = xOf(view, windingRadius(drawn.secondary)) + PROFILE_GAP;
   return (
     <svg
       className={styles.drawing}
@@ -42,11 +54,11 @@ export function CoilDrawing({ view, shape, system, room, profile, label, childre
       <Ground view={view} />
       {room && <RoomShape view={view} room={room} />}
       <path className={styles.axis} d={`M${view.axis} ${view.ground + 14}V6`} />
-      <Winding view={view} secondary={shape.secondary} />
-      <TopLoadShape view={view} topLoad={shape.topLoad} />
-      <PrimaryShape view={view} primary={shape.primary} />
+      <Winding view={view} secondary={drawn.secondary} />
+      <TopLoadShape view={view} topLoad={drawn.topLoad} />
+      <PrimaryShape view={view} primary={drawn.primary} />
       {profile && <ProfileCurves view={view} profile={profile} from={beside} width={PROFILE_WIDTH} />}
-      <Dimensions view={view} shape={shape} system={system} />
+      <Dimensions view={view} shape={shape} drawn={drawn} system={system} />
       {children}
     </svg>
   );

@@ -5,7 +5,9 @@ import { useDesign, useEvaluation, useSession, useUnitSystem } from "../workbenc
 import { CoilDrawing } from "./CoilDrawing";
 import { coilExtent } from "./coilShape";
 import styles from "./Drawing.module.css";
+import { drawnShape } from "./drawnShape";
 import { ElementHandles, TapHandle } from "./Handles";
+import { NotToScale } from "./NotToScale";
 import { ScaleBar } from "./ScaleBar";
 import { fitView } from "./view";
 
@@ -26,27 +28,37 @@ export function CrossSection() {
   const gesture = useSession((view) => view.gesture !== null);
   const system = useUnitSystem();
   const margins = size.width < NARROW_BELOW ? NARROW : WIDE;
-  const view = useHeld(fitView(coilExtent(shape), size.width, size.height, margins), gesture);
+  const drawn = drawnShape(shape);
+  const toScale = drawn.notToScale.length === 0;
+  const view = useHeld(fitView(coilExtent(drawn.shape), size.width, size.height, margins), gesture);
   return (
     <div className={styles.frame} ref={frame}>
       <CoilDrawing
         view={view}
         shape={shape}
+        drawn={drawn.shape}
         system={system}
         room={room}
-        profile={profileShown ? profile : null}
-        label="Cross-section of the coil, to scale"
+        profile={profileShown && toScale ? profile : null}
+        label={`Cross-section of the coil${toScale ? ", to scale" : ""}`}
       >
         <ScaleBar view={view} system={system} />
         {!readOnly && (
           <>
-            {shape.topLoad.elements.map((element, index) => (
+            {drawn.shape.topLoad.elements.map((element, index) => (
               <ElementHandles key={index} view={view} element={element} index={index} system={system} />
             ))}
-            <TapHandle view={view} primary={shape.primary} system={system} tuned={tuned} />
+            <TapHandle
+              view={view}
+              primary={drawn.shape.primary}
+              tap={shape.primary.tap}
+              system={system}
+              tuned={tuned}
+            />
           </>
         )}
       </CoilDrawing>
+      <NotToScale names={drawn.notToScale} />
       <label className={styles.profileSwitch}>
         <input
           type="checkbox"

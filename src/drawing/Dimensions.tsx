@@ -7,28 +7,33 @@ import { type View, xOf, yOf } from "./view";
 
 interface DimensionsProps {
   view: View;
+  /** what the figures say */
   shape: CoilShape;
+  /** where they stand */
+  drawn: CoilShape;
   system: UnitSystem;
 }
 
 const LEVEL = 26;
 
 /** The dimensions that a builder asks for first, outside the outline where there is room. */
-export function Dimensions({ view, shape, system }: DimensionsProps) {
-  const { secondary, topLoad, primary } = shape;
+export function Dimensions({ view, shape, drawn, system }: DimensionsProps) {
+  const { secondary, topLoad } = drawn;
   const length = (value: number): string => formatQuantity(value, "length", system).text;
   const at = (radius: number, height: number) => ({ x: xOf(view, radius), y: yOf(view, height) });
   const winding = windingRadius(secondary);
   const windingTop = secondary.baseHeight + secondary.windingLength;
   const widest = topLoad.elements[widestElement(topLoad.elements)];
-  const outer = radiusAtTurn(primary, primary.turns) + primary.tubeDiameter / 2;
+  const outerOf = ({ primary: of }: CoilShape): number => radiusAtTurn(of, of.turns) + of.tubeDiameter / 2;
+  const outer = outerOf(drawn);
+  const told = shape.topLoad.elements[widestElement(topLoad.elements)];
   return (
     <g>
       <Dimension
         from={at(-winding, secondary.baseHeight)}
         to={at(-winding, windingTop)}
         offset={-LEVEL}
-        text={length(secondary.windingLength)}
+        text={length(shape.secondary.windingLength)}
       />
       {widest && (
         <>
@@ -36,17 +41,22 @@ export function Dimensions({ view, shape, system }: DimensionsProps) {
             from={at(-elementHalves(widest).halfWidth, widest.centreHeight)}
             to={at(elementHalves(widest).halfWidth, widest.centreHeight)}
             offset={-elementHalves(widest).halfHeight * view.scale - LEVEL}
-            text={`⌀ ${length(2 * elementHalves(widest).halfWidth)}`}
+            text={`⌀ ${length(2 * elementHalves(told).halfWidth)}`}
           />
           <Dimension
             from={at(-elementHalves(widest).halfWidth, 0)}
             to={at(-elementHalves(widest).halfWidth, widest.centreHeight)}
             offset={-LEVEL}
-            text={length(widest.centreHeight)}
+            text={length(told.centreHeight)}
           />
         </>
       )}
-      <Dimension from={at(-outer, 0)} to={at(outer, 0)} offset={LEVEL} text={`⌀ ${length(2 * outer)}`} />
+      <Dimension
+        from={at(-outer, 0)}
+        to={at(outer, 0)}
+        offset={LEVEL}
+        text={`⌀ ${length(2 * outerOf(shape))}`}
+      />
     </g>
   );
 }

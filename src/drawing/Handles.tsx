@@ -15,21 +15,31 @@ function set(path: string): (value: number) => void {
 
 interface TapHandleProps {
   view: View;
+  /** as it is drawn */
   primary: Primary;
+  /** as the design has it */
+  tap: number;
   system: UnitSystem;
   tuned: boolean;
 }
 
 const FLAG = 30;
+/** Turns beyond which the flag has no room for the digits. */
+const MOST_ON_FLAG = 1e4;
+
+function flagText(tap: number): string {
+  return tap < MOST_ON_FLAG ? tap.toFixed(2) : "far out";
+}
 
 /** The tap as a flag on the primary, dragged along its slope. */
-export function TapHandle({ view, primary, system, tuned }: TapHandleProps) {
-  const { tap, turns } = primary;
+export function TapHandle({ view, primary, tap, system, tuned }: TapHandleProps) {
+  const { turns } = primary;
+  const at = Math.min(primary.tap, turns + 1);
   const text = formatQuantity(tap, "turns", system).text;
   return (
     <Handle
-      x={xOf(view, radiusAtTurn(primary, tap))}
-      y={yOf(view, heightAtTurn(primary, tap))}
+      x={xOf(view, radiusAtTurn(primary, at))}
+      y={yOf(view, heightAtTurn(primary, at))}
       label="Tap on the primary"
       value={tap}
       minimum={Math.min(0.1, turns)}
@@ -46,7 +56,7 @@ export function TapHandle({ view, primary, system, tuned }: TapHandleProps) {
         d={`M0 ${FLAG}h${tuned ? 62 : 48}l6 -10l-6 -10h-${tuned ? 62 : 48}z`}
       />
       <text className={styles.tapText} x={7} y={FLAG - 5}>
-        {tuned ? `✓ ${tap.toFixed(2)}` : tap.toFixed(2)}
+        {tuned ? `✓ ${flagText(tap)}` : flagText(tap)}
       </text>
       <circle className={styles.tapPoint} r={4.5} />
     </Handle>

@@ -19,8 +19,8 @@ function ElementShape({ view, element }: { view: View; element: TopLoadElement }
         height={2 * tube}
         rx={tube}
       />
-      {[-centre, centre].map((offset) => (
-        <g key={offset}>
+      {[-centre, centre].map((offset, side) => (
+        <g key={side}>
           <circle className={styles.cut} cx={view.axis + offset} cy={y} r={tube} />
           <path
             className={styles.centreMark}

@@ -4,6 +4,7 @@ import styles from "./Drawing.module.css";
 import { type View, xOf, yOf } from "./view";
 
 const LINES = 4;
+const MOST_LINES = 400;
 const FORMER_REACH = 0.03;
 
 /** The winding in elevation, its turns told by fine lines, and the ends of the former. */
@@ -15,7 +16,7 @@ export function Winding({ view, secondary }: { view: View; secondary: Secondary 
   const height = secondary.windingLength * view.scale;
   const former = xOf(view, -secondary.formerDiameter / 2);
   const reach = Math.min(FORMER_REACH, secondary.baseHeight) * view.scale;
-  const count = Math.max(1, Math.floor(height / LINES));
+  const count = Math.min(MOST_LINES, Math.max(1, Math.floor(height / LINES)));
   const lines = Array.from({ length: count }, (_, index) => {
     const y = top + ((index + 0.5) * height) / count;
     return `M${left} ${y + 0.6}L${left + width} ${y - 0.6}`;

@@ -24,8 +24,9 @@ interface Margins {
   bottom: number;
 }
 
-/** px per m; a box that its margins fill still shows the right way up. */
+/** px per m; a box that its margins fill still shows the right way up, and nothing is drawn larger than can be held. */
 const LEAST_SCALE = 1;
+const MOST_SCALE = 1e6;
 
 /** The view that shows an extent as large as a box allows. */
 export function fitView(extent: Extent, width: number, height: number, margins: Margins): View {
@@ -33,7 +34,7 @@ export function fitView(extent: Extent, width: number, height: number, margins: 
     (width - 2 * margins.side) / (2 * extent.halfWidth),
     (height - margins.top - margins.bottom) / extent.height,
   );
-  const scale = Math.max(fitting, LEAST_SCALE);
+  const scale = Math.min(Math.max(fitting, LEAST_SCALE), MOST_SCALE);
   const used = extent.height * scale;
   const spare = height - margins.top - margins.bottom - used;
   return { width, height, scale, axis: width / 2, ground: margins.top + used + spare / 2 };

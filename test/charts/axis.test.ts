@@ -47,3 +47,39 @@ describe("the axes of the charts", () => {
     expect(logTicks({ from: 2, to: 500 })).toEqual([2, 5, 10, 20, 50, 100, 200, 500]);
   });
 });
+
+const anyNumber = fc
+  .tuple(fc.double({ min: -320, max: 308, noNaN: true }), fc.constantFrom(1, -1, 0))
+  .map(([power, sign]) => sign * 10 ** power);
+
+describe("an axis over any two numbers", () => {
+  it("has few ticks, each a number of its own, and ends that are numbers", () => {
+    fc.assert(
+      fc.property(anyNumber, anyNumber, (a, b) => {
+        const [from, to] = [Math.min(a, b), Math.max(a, b)];
+        for (const domain of [{ from, to }, roundedDomain({ from, to }, 5), innerDomain({ from, to }, 5)]) {
+          const ticks = linearTicks(domain, 8);
+          expect(ticks.length).toBeLessThan(30);
+          expect(ticks.every(Number.isFinite)).toBe(true);
+          expect(new Set(ticks).size).toBe(ticks.length);
+        }
+        const { from: low, to: high } = roundedDomain({ from, to }, 5);
+        expect(Number.isFinite(low) && high > low).toBe(true);
+      }),
+      { seed: 3, numRuns: 500 },
+    );
+  });
+
+  it("has few ticks on a logarithmic scale too", () => {
+    fc.assert(
+      fc.property(fc.array(anyNumber, { maxLength: 8 }), (values) => {
+        const domain = logDomain(values);
+        expect(domain.from).toBeGreaterThan(0);
+        expect(domain.to / domain.from).toBeLessThan(1e20);
+        expect(logTicks(domain).length).toBeLessThan(30);
+        expect(logTicks({ from: 1e-300, to: 1e300 }).length).toBeLessThan(30);
+      }),
+      { seed: 3, numRuns: 300 },
+    );
+  });
+});

@@ -29,3 +29,17 @@ describe("a curve", () => {
     expect([1, 2, 3, 0.5, 4].map((x) => valueAtX(curve, x))).toEqual([10, 20, 30, null, null]);
   });
 });
+
+describe("a curve far out of sight", () => {
+  it("is a path of numbers that a path can hold, with gaps where there are none", () => {
+    const points = [1e300, -1e300, Number.NaN, Number.POSITIVE_INFINITY, 3].map((y, x) => ({ x, y }));
+    const path = curvePath(
+      points,
+      (x) => 1e300 * x,
+      (y) => y,
+      false,
+    );
+    expect(path).not.toMatch(/NaN|Infinity|e\+/);
+    expect(path.match(/M/g)).toHaveLength(2);
+  });
+});

@@ -29,20 +29,27 @@ const SUPPLY_HEIGHT = 150;
 const LABEL_HEIGHT = 20;
 const GAP = 5;
 
+/** No band is drawn thicker than the supply, whatever a sum that does not hold may say. */
+function drawnShare(energy: number, supplied: number): number {
+  return Math.min(1, energy / supplied);
+}
+
 /**
  * Bands as thick as their share, together where they leave the supply, far enough apart for their labels
  * where they arrive.
  * @param supplied J, above zero
  */
 export function energyFlow(supplied: number, parts: readonly FlowPart[]): EnergyFlow {
-  const slots = parts.map(({ energy }) => Math.max(LABEL_HEIGHT, (energy / supplied) * SUPPLY_HEIGHT));
+  const slots = parts.map(({ energy }) =>
+    Math.max(LABEL_HEIGHT, drawnShare(energy, supplied) * SUPPLY_HEIGHT),
+  );
   const places = slots.reduce((sum, slot) => sum + slot + GAP, -GAP);
   const height = Math.max(SUPPLY_HEIGHT, places);
   const supplyTop = (height - SUPPLY_HEIGHT) / 2;
   let [left, slotTop] = [supplyTop, (height - places) / 2];
   const bands = parts.map((part, index): FlowBand => {
     const share = part.energy / supplied;
-    const thickness = share * SUPPLY_HEIGHT;
+    const thickness = drawnShare(part.energy, supplied) * SUPPLY_HEIGHT;
     const slotHeight = slots[index];
     const right = slotTop + (slotHeight - thickness) / 2;
     const band = { ...part, share, left, right, thickness, slotTop, slotHeight };

@@ -1,5 +1,6 @@
 import type { LineUpCandidate } from "../../design/show";
 import { elementHalves } from "../../drawing/coilShape";
+import { drawnTopLoad } from "../../drawing/drawnShape";
 import styles from "./LineUp.module.css";
 
 const WIDTH = 92;
@@ -8,7 +9,7 @@ const MARGIN = 4;
 
 /** One top load to scale; the scale is the same for all that are compared. */
 export function Silhouette({ candidate, widest }: { candidate: LineUpCandidate; widest: number }) {
-  const { elements } = candidate.topLoad;
+  const { elements } = drawnTopLoad(candidate.topLoad);
   const scale = (WIDTH - 2 * MARGIN) / widest;
   const middle =
     elements.reduce((sum, element) => sum + element.centreHeight, 0) / Math.max(1, elements.length);
@@ -35,7 +36,7 @@ export function Silhouette({ candidate, widest }: { candidate: LineUpCandidate; 
 /** m, the widest of all candidates. */
 export function widestOf(candidates: readonly LineUpCandidate[]): number {
   const widths = candidates.flatMap(({ topLoad }) =>
-    topLoad.elements.map((element) => 2 * elementHalves(element).halfWidth),
+    drawnTopLoad(topLoad).elements.map((element) => 2 * elementHalves(element).halfWidth),
   );
   return Math.max(0.1, ...widths);
 }

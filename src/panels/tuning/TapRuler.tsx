@@ -1,3 +1,4 @@
+import { rulerMarks } from "./rulerMarks";
 import styles from "./TapRuler.module.css";
 
 interface TapRulerProps {
@@ -6,17 +7,10 @@ interface TapRulerProps {
   band: { low: number; high: number } | null;
 }
 
-/** A scale with more marks than this cannot be read. */
-const MOST_MARKS = 400;
-
 const percent = (part: number, whole: number) => `${(100 * part) / whole}%`;
 
 /** The scale behind the tap's slider: a mark at every turn and quarter, and where the suggested tap lies. */
 export function TapRuler({ turns, suggested, band }: TapRulerProps) {
-  const quarters = Array.from(
-    { length: Math.min(MOST_MARKS, Math.floor(turns * 4)) + 1 },
-    (_, index) => index / 4,
-  );
   return (
     <div className={styles.ruler} aria-hidden="true">
       {band && (
@@ -25,13 +19,13 @@ export function TapRuler({ turns, suggested, band }: TapRulerProps) {
           style={{ left: percent(band.low, turns), width: percent(band.high - band.low, turns) }}
         />
       )}
-      {quarters.map((turn) => (
+      {rulerMarks(turns).map(({ turn, text }) => (
         <span
           key={turn}
-          className={Number.isInteger(turn) ? styles.turn : styles.quarter}
+          className={text === null ? styles.quarter : styles.turn}
           style={{ left: percent(turn, turns) }}
         >
-          {Number.isInteger(turn) && <span className={styles.number}>{turn}</span>}
+          {text !== null && <span className={styles.number}>{text}</span>}
         </span>
       ))}
       {suggested !== null && suggested <= turns && (

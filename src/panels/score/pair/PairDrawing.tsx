@@ -1,5 +1,7 @@
 import { type CoilShape, coilExtent } from "../../../drawing/coilShape";
+import { drawnShape } from "../../../drawing/drawnShape";
 import { Ground } from "../../../drawing/Ground";
+import { NotToScale } from "../../../drawing/NotToScale";
 import { PrimaryShape } from "../../../drawing/PrimaryShape";
 import { ScaleBar } from "../../../drawing/ScaleBar";
 import { TopLoadShape } from "../../../drawing/TopLoadShape";
@@ -11,6 +13,8 @@ import styles from "./Pair.module.css";
 const WIDTH = 480;
 const HEIGHT = 260;
 const MARGINS = { side: 12, top: 12, bottom: 40 };
+/** m; coils farther apart are drawn so. */
+const MOST_APART = 100;
 
 /** The view in which both coils stand at their spacing. */
 export function pairView(left: CoilShape, right: CoilShape, spacing: number): View {
@@ -39,19 +43,25 @@ interface PairDrawingProps {
 
 /** Both coils in cross-section, to one scale, at their spacing. */
 export function PairDrawing({ left, right, spacing, system }: PairDrawingProps) {
-  const view = pairView(left, right, spacing);
-  const half = (spacing / 2) * view.scale;
+  const [a, b] = [drawnShape(left), drawnShape(right)];
+  const apart = Math.min(spacing, MOST_APART);
+  const view = pairView(a.shape, b.shape, apart);
+  const half = (apart / 2) * view.scale;
+  const names = new Set([...a.notToScale, ...b.notToScale, ...(apart === spacing ? [] : ["spacing"])]);
   return (
-    <svg
-      className={styles.drawing}
-      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
-      role="img"
-      aria-label="Both coils side by side, to one scale"
-    >
-      <Ground view={view} />
-      <Coil view={{ ...view, axis: view.axis - half }} shape={left} />
-      <Coil view={{ ...view, axis: view.axis + half }} shape={right} />
-      <ScaleBar view={view} system={system} />
-    </svg>
+    <>
+      <svg
+        className={styles.drawing}
+        viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+        role="img"
+        aria-label="Both coils side by side, to one scale"
+      >
+        <Ground view={view} />
+        <Coil view={{ ...view, axis: view.axis - half }} shape={a.shape} />
+        <Coil view={{ ...view, axis: view.axis + half }} shape={b.shape} />
+        <ScaleBar view={view} system={system} />
+      </svg>
+      <NotToScale names={[...names]} />
+    </>
   );
 }

@@ -1,0 +1,61 @@
+/** What can be drawn of a design: sizes far beyond a field's declared range stand in the drawing at an end of it. */
+import type { TopLoad } from "../calc/design-parts";
+import { fieldValues, withValueAt } from "../design/changeAt";
+import type { NumberField } from "../design/field";
+import { allFields } from "../design/fields";
+import type { Dimension } from "../units/dimension";
+import type { CoilShape } from "./coilShape";
+
+export interface Drawn {
+  /** every size of it finite and near what is built */
+  shape: CoilShape;
+  /** labels of the fields whose sizes are not drawn to scale */
+  notToScale: readonly string[];
+}
+
+/** How far beyond its declared range a size is still drawn as it is. */
+const LARGER = 3;
+const SMALLER = 20;
+
+const SIZES: readonly Dimension[] = ["length", "smallLength", "wireDiameter", "turns", "degrees"];
+const PARTS: readonly string[] = ["secondary.", "topLoad.", "primary."];
+
+function isSize(field: (typeof allFields)[number]): field is NumberField {
+  return (
+    field.kind === "number" &&
+    SIZES.includes(field.dimension) &&
+    PARTS.some((part) => field.path.startsWith(part))
+  );
+}
+
+const SIZE_FIELDS = allFields.filter(isSize);
+
+function drawable({ range, meaning }: NumberField, value: number): number {
+  const least = meaning === "zero or more" ? 0 : range.minimum / SMALLER;
+  return Math.min(Math.max(value, least), range.maximum * LARGER);
+}
+
+/** Any part of a design with every size within what can be drawn; itself where all are. */
+function within<Part extends object>(part: Part): { drawn: Part; notToScale: readonly string[] } {
+  let drawn = part;
+  const notToScale = new Set<string>();
+  for (const field of SIZE_FIELDS) {
+    for (const { path, value } of fieldValues(part, field.path)) {
+      if (typeof value !== "number" || drawable(field, value) === value) continue;
+      drawn = withValueAt(drawn, path, drawable(field, value));
+      notToScale.add(field.label.toLowerCase());
+    }
+  }
+  return { drawn, notToScale: [...notToScale] };
+}
+
+/** The coil as it is drawn. */
+export function drawnShape(shape: CoilShape): Drawn {
+  const { drawn, notToScale } = within(shape);
+  return { shape: drawn, notToScale };
+}
+
+/** The top load as it is drawn by itself. */
+export function drawnTopLoad(topLoad: TopLoad): TopLoad {
+  return within({ topLoad }).drawn.topLoad;
+}
