@@ -78,18 +78,26 @@ async function putRecord(
   return { kind: "written" };
 }
 
-/** Every version's summary; one that is not there is made of the version itself. */
-async function summariesOf(database: IDBPDatabase<Schema>): Promise<VersionSummary[]> {
+/**
+ * Every version's summary; one that is not there is made of the version itself.
+ * @param made summaries made so far, so that each such version is read once
+ */
+async function summariesOf(
+  database: IDBPDatabase<Schema>,
+  made: Map<string, VersionSummary>,
+): Promise<VersionSummary[]> {
   const transaction = database.transaction(VERSION_STORES);
   const versions = transaction.objectStore(VERSIONS_STORE);
   const [ids, summaries] = await Promise.all([
     versions.getAllKeys(),
     transaction.objectStore(SUMMARIES_STORE).getAll(),
   ]);
-  const known = new Map(summaries.map((summary) => [summary.id, summary]));
-  return Promise.all(
-    ids.map(async (id) => known.get(id) ?? recordsOf(versionFound(id, await versions.get(id))).summary),
+  const known = new Map([...made, ...summaries.map((summary) => [summary.id, summary] as const)]);
+  const missing = ids.filter((id) => !known.has(id));
+  await Promise.all(
+    missing.map(async (id) => made.set(id, recordsOf(versionFound(id, await versions.get(id))).summary)),
   );
+  return ids.flatMap((id) => known.get(id) ?? made.get(id) ?? []);
 }
 
 async function readVersion(database: IDBPDatabase<Schema>, id: string): Promise<KeptVersion | null> {
@@ -100,6 +108,7 @@ async function readVersion(database: IDBPDatabase<Schema>, id: string): Promise<
 /** Makes the keeping's database; it is opened at its first use. */
 export function idbKeeping(): KeepingDatabase {
   const losses = newListeners<void>();
+  const made = new Map<string, VersionSummary>();
   const { use } = newConnection(PLAN, () => losses.tell());
   return {
     readJournal: () => use(async (database) => readableRecords(await database.getAll(JOURNAL_STORE))),
@@ -112,7 +121,7 @@ export function idbKeeping(): KeepingDatabase {
       use((database) =>
         written(database, VERSION_STORES, (transaction) => putVersions(transaction, versions)),
       ),
-    listVersions: () => use(summariesOf),
+    listVersions: () => use((database) => summariesOf(database, made)),
     readVersion: (id) => use((database) => readVersion(database, id)),
     removeVersions: (ids) =>
       use((database) =>
