@@ -7,6 +7,7 @@ import { kills } from "./rows/kills";
 import { scoreFiles } from "./rows/scoreFiles";
 import { storageFaults } from "./rows/storageFaults";
 import { twoTabs } from "./rows/twoTabs";
+import { workers } from "./rows/workers";
 
 /** Every row, in the order in which they run. */
 export const ALL_ROWS: readonly TortureRow[] = [
@@ -16,6 +17,7 @@ export const ALL_ROWS: readonly TortureRow[] = [
   twoTabs,
   chunks,
   everyControl,
+  workers,
   documents,
   scoreFiles,
 ];
