@@ -82,12 +82,18 @@ export function newTask<Request, Result, Part = never>(
     if (current || !waiting || stopped()) return;
     current = { ...waiting, since: performance.now() };
     waiting = null;
+    if (answer.getState().trouble) report(what, null);
     answer.setState({ computing: true, trouble: null });
     progress.begin();
     runner.run(current.request, outcomeOf(current));
   };
-  const resume = () => {
+  /** After trouble a worker may be out of order without having died of it. */
+  const renew = () => {
     deaths = 0;
+    if (!current && answer.getState().trouble) runner.end();
+  };
+  const resume = () => {
+    renew();
     next();
   };
   const outcomeOf = (asked: Asked<Request>): Outcome<Result, Part> => ({
@@ -97,7 +103,6 @@ export function newTask<Request, Result, Part = never>(
       rest();
       deaths = 0;
       answer.setState({ result, request: asked.request, computing: waiting !== null });
-      report(what, null);
       listener?.result?.(result, asked.request);
       next();
     },
@@ -159,7 +164,7 @@ export function newTask<Request, Result, Part = never>(
     progress: progress.store,
     ask,
     insist(request) {
-      deaths = 0;
+      renew();
       ask(request);
     },
     cancel,

@@ -177,7 +177,7 @@ describe("the watch over a task", () => {
       task.ask(request);
       last().emit("error");
     }
-    expect(reports.map((trouble) => trouble?.stopped)).toEqual([false, false, true]);
+    expect(reports.flatMap((trouble) => trouble?.stopped ?? [])).toEqual([false, false, true]);
     task.ask(4);
     expect(workers).toHaveLength(3);
     expect(reports.at(-1)).toMatchObject({ stopped: true });
@@ -186,6 +186,28 @@ describe("the watch over a task", () => {
     last().answer({ result: 8 });
     expect(results).toEqual([8]);
     expect(reports.at(-1)).toBeNull();
+  });
+
+  it("computes again on another worker, because the old one may be out of order", () => {
+    const { task, workers, reports, answer } = newDoubling();
+    task.ask(1);
+    workers[0].answer({ failure: true });
+    expect(workers[0].terminated).toBe(false);
+    reports[0]?.again();
+    expect(workers[0].terminated).toBe(true);
+    expect(workers[1].posted).toEqual([1]);
+    workers[1].answer({ result: 2 });
+    expect(answer()).toMatchObject({ result: 2, trouble: null });
+    task.insist(3);
+    expect(workers[1].posted).toEqual([1, 3]);
+  });
+
+  it("takes its word back as soon as the next request begins", () => {
+    const { task, last, reports } = newDoubling();
+    task.ask(1);
+    last().emit("error");
+    task.ask(2);
+    expect(reports).toMatchObject([{ failure: "died" }, null]);
   });
 
   it("counts deaths anew after each result, and what a job throws is no death", () => {
