@@ -13,6 +13,8 @@ import { ngspice } from "./ngspice";
 
 const ON_TIME = 150e-6;
 const BURSTS = 60;
+/** A, above what any of them reaches */
+const NO_LIMIT = 1e5;
 type Growth = DesignParts["spark"]["growth"];
 
 /** The example with a burst that no limit ends early. */
@@ -20,7 +22,7 @@ function design(growth: Growth): typeof pierHallLeft {
   const { drive, interrupter, spark } = pierHallLeft;
   return {
     ...pierHallLeft,
-    drive: { ...drive, overCurrentLimit: Number.POSITIVE_INFINITY },
+    drive: { ...drive, overCurrentLimit: NO_LIMIT },
     interrupter: { ...interrupter, onTime: ON_TIME },
     spark: { ...spark, growth },
   };

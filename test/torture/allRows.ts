@@ -1,9 +1,11 @@
 import type { TortureRow } from "./row";
+import { extremes, randomDesigns } from "./rows/anyDesign";
 import { chunks } from "./rows/chunks";
 import { documents } from "./rows/documents";
 import { everyControl } from "./rows/everyControl";
 import { fullOfVersions } from "./rows/fullOfVersions";
 import { kills } from "./rows/kills";
+import { numberFields } from "./rows/numberFields";
 import { scoreFiles } from "./rows/scoreFiles";
 import { storageFaults } from "./rows/storageFaults";
 import { twoTabs } from "./rows/twoTabs";
@@ -18,6 +20,9 @@ export const ALL_ROWS: readonly TortureRow[] = [
   chunks,
   everyControl,
   workers,
+  numberFields,
+  randomDesigns,
+  extremes,
   documents,
   scoreFiles,
 ];
