@@ -4,6 +4,7 @@ import { type Design, parseDesign } from "../../../src/design/design";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
 import { allFields } from "../../../src/design/fields";
 import { evaluate } from "../../../src/evaluation/evaluate";
+import type { Finding } from "../../../src/evaluation/finding";
 import { isFiniteThroughout } from "../../../src/workbench/finiteGroups";
 import { anyDesigns } from "../../evaluation/anyDesigns";
 import type { RowResult, TortureRow } from "../row";
@@ -48,6 +49,15 @@ function costOf(design: Design): number {
 
 let exampleMs = 0;
 
+/** Whether a group is missing without a word; a coil may well have no top load. */
+function isSilent(design: Design, groups: object, findings: readonly Finding[]): boolean {
+  const bare = design.topLoad.elements.length === 0;
+  const missing = Object.entries(groups).filter(
+    ([name, group]) => group === null && !(bare && name === "topLoad"),
+  );
+  return missing.length > 0 && findings.every(({ severity }) => severity !== "error");
+}
+
 function wrongWith({ what, design }: Tried): { wrong: string | null; ratio: number } {
   try {
     const ratio = costOf(design) / exampleMs;
@@ -55,10 +65,8 @@ function wrongWith({ what, design }: Tried): { wrong: string | null; ratio: numb
     if (!isFiniteThroughout(groups)) return { wrong: `${what}: a result is not finite`, ratio };
     if (findings.some(({ code }) => code === "result-not-finite"))
       return { wrong: `${what}: a result had to be taken out`, ratio };
-    const silent =
-      Object.values(groups).some((group) => group === null) &&
-      findings.every(({ severity }) => severity !== "error");
-    if (silent) return { wrong: `${what}: a group is missing and no finding says why`, ratio };
+    if (isSilent(design, groups, findings))
+      return { wrong: `${what}: a group is missing and no finding says why`, ratio };
     return {
       wrong: ratio > MOST_RATIO ? `${what}: ${ratio.toFixed(1)} times the example's cost` : null,
       ratio,

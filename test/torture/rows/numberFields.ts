@@ -11,6 +11,8 @@ const VALUES = ["0", "1e-300", "-1e-300", "1e-30", "-1e-30", "-1", "1e9", "1e30"
 
 /** ms within which the page answers a typed value */
 const ANSWER = 2000;
+/** ms after which a page that has not answered hangs */
+const HANGS = 20_000;
 
 interface Typed {
   /** ms until the page drew again */
@@ -71,6 +73,15 @@ async function typeAndLook([index, text]: [number, string]): Promise<Typed> {
   return { took, raw, stands };
 }
 
+/** What a page answers, null where it hangs. */
+function orHangs<Value>(answer: Promise<Value>): Promise<Value | null> {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const hanging = new Promise<null>((resolve) => {
+    timer = setTimeout(() => resolve(null), HANGS);
+  });
+  return Promise.race([answer, hanging]).finally(() => clearTimeout(timer));
+}
+
 /** The views that hold number fields besides the panels, and what brings them there. */
 const VIEWS: readonly ((page: Page) => Promise<void>)[] = [
   (page) => page.getByRole("tab", { name: "Charts" }).click(),
@@ -102,9 +113,14 @@ async function sweep({ page, faults }: Bench, most: number, account: Account): P
     for (const text of VALUES) {
       if (account.tried >= most) return;
       account.tried++;
-      const { took, raw, stands } = await page.evaluate(typeAndLook, [index, text] as [number, string]);
-      account.slowest = Math.max(account.slowest, took);
       const what = `${names[index]} = ${text}`;
+      const answer = await orHangs(page.evaluate(typeAndLook, [index, text] as [number, string]));
+      if (answer === null) {
+        account.losses.push(`${what}: the page hangs`);
+        return;
+      }
+      const { took, raw, stands } = answer;
+      account.slowest = Math.max(account.slowest, took);
       if (!stands) account.losses.push(`${what}: the page is empty`);
       else if (raw !== "") account.losses.push(`${what}: the page says “${raw}”`);
       else if (took > ANSWER) account.losses.push(`${what}: the page stood still for ${took.toFixed(0)} ms`);
