@@ -61,6 +61,7 @@ export default defineConfig({
   build: { target: "es2023", chunkSizeWarningLimit: 700 },
   test: {
     testTimeout: 30_000,
+    hookTimeout: 30_000,
     projects: [
       node("unit", ["test/*.test.ts", ...folders(LOGIC)]),
       {
