@@ -6,6 +6,7 @@ import { inducedVoltage } from "../calc/coil/inducedVoltage";
 import { type PairCoupling, type PairedCoil, pairCoupling } from "../calc/coil/pairCoupling";
 import { resonanceBeside, type SplitResonances, splitResonances } from "../calc/coil/pairResonances";
 import type { Design } from "../design/design";
+import { spacingField } from "../design/fields/score";
 import type { Show } from "../design/show";
 import { mostEnergyTap } from "./energySweep";
 import { designBursts } from "./evaluate";
@@ -33,7 +34,7 @@ export interface CoilBeside {
   breakoutVoltage: number;
   /** V, largest of its burst; its breakout voltage where it has no burst */
   topVoltage: number;
-  /** what a burst of the other leaves in this one while it is idle; null where the other has no burst */
+  /** what a burst of the other leaves in this one while it is idle; null where the other has no burst or this one does not ring */
   induced: Induced | null;
 }
 
@@ -127,6 +128,9 @@ function primaryPerTopVoltage({ design, coil }: Solved): number | null {
 /** Part of a burst's net energy in the idle coil beyond which what it gives back can no longer be left out. */
 const MOST_TAKEN = 0.1;
 
+/** Quality factor below which a coil does not ring at all. */
+const LEAST_RINGING = 0.5;
+
 /** V that an idle bridge's diodes let stand across its primary. */
 function bridgeVoltage({ supply, bridge }: Design["drive"]): number {
   return (bridge === "half" ? 0.5 : 1) * noLoadBusVoltage(supply);
@@ -134,7 +138,7 @@ function bridgeVoltage({ supply, bridge }: Design["drive"]): number {
 
 function inducedIn(idle: Solved, playing: Solved, coupling: PairCoupling): Induced | null {
   const burst = designBursts(playing.design)?.loaded.result;
-  if (!burst) return null;
+  if (!burst || !(idle.qualityFactor > LEAST_RINGING)) return null;
   const { time, topVoltage } = burst.waveform;
   const { coil, qualityFactor } = idle;
   const wave = inducedVoltage(playing.coil, { ...coil, qualityFactor }, coupling, {
@@ -196,6 +200,13 @@ function withoutRoom(design: Design): Design {
   return { ...design, room: { ...design.room, wallConducts: false, ceilingConducts: false } };
 }
 
+/** m; beyond it what the coils do to each other is less than numbers hold. */
+const FARTHEST_APART = 1e3 * spacingField.range.maximum;
+
+function tooFar(): string {
+  return `The coils stand too far apart to do anything to each other: set the spacing below ${FARTHEST_APART / 1e3} km.`;
+}
+
 function cannotStand(spacing: number, least: number): string {
   const text = (metres: number): string => `${Number(metres.toFixed(3))} m`;
   return `The spacing of ${text(spacing)} puts the coils into each other: set it above ${text(least)}.`;
@@ -217,6 +228,7 @@ export function pairResult(left: Design, right: Design, spacing: number, phase: 
       message: `The ${name} coil has no solution: give it a top load and mend its findings.`,
     };
   }
+  if (spacing > FARTHEST_APART) return { ok: false, message: tooFar() };
   const least = reach(first.coil.rings) + reach(second.coil.rings);
   if (!(spacing > least)) return { ok: false, message: cannotStand(spacing, least) };
   const floors = left.corrections.floorConducts && right.corrections.floorConducts;

@@ -90,4 +90,18 @@ describe("two coils of the pier hall", () => {
     const open = pairResult(pierHallLeft, bare, 3, "in phase");
     expect(open.ok ? "" : open.message).toMatch(/right coil .* top load/);
   });
+
+  it("are refused with a sentence where they are farther apart than numbers hold", () => {
+    for (const spacing of [1e9, 1e300]) {
+      const far = pairResult(pierHallLeft, pierHallRight, spacing, "in phase");
+      expect(far.ok ? "" : far.message).toMatch(/too far apart .* below 20 km/);
+    }
+  });
+
+  it("leave nothing ringing in a coil that does not ring", () => {
+    const dull = { ...pierHallLeft, secondary: { ...pierHallLeft.secondary, measuredQ: 0.4 } };
+    const outcome = pairResult(dull, pierHallRight, 3, "in phase");
+    expect(outcome.ok && outcome.pair.left.induced).toBeNull();
+    expect(outcome.ok && outcome.pair.right.induced).not.toBeNull();
+  });
 });
