@@ -59,17 +59,19 @@ export function CrossSection() {
         )}
       </CoilDrawing>
       <NotToScale names={drawn.notToScale} />
-      <label className={styles.profileSwitch}>
-        <input
-          type="checkbox"
-          checked={profileShown}
-          onChange={(event) => showProfile(event.target.checked)}
-        />
-        <span>
-          <span className={styles.voltageName}>Voltage</span> and{" "}
-          <span className={styles.currentName}>current</span> on the winding
-        </span>
-      </label>
+      {toScale && (
+        <label className={styles.profileSwitch}>
+          <input
+            type="checkbox"
+            checked={profileShown}
+            onChange={(event) => showProfile(event.target.checked)}
+          />
+          <span>
+            <span className={styles.voltageName}>Voltage</span> and{" "}
+            <span className={styles.currentName}>current</span> on the winding
+          </span>
+        </label>
+      )}
     </div>
   );
 }
