@@ -93,7 +93,7 @@ async function run(tries: number, seed: number, { address, launch }: Lab) {
       edit = told.planned + 1;
     }
     if (run === tries) break;
-    told = await startEditing(bench.page, held, edit, pausesOf(random));
+    told = await startEditing(bench.page, { held, saved: told?.saved ?? 0 }, edit, pausesOf(random));
     await new Promise((resolve) => setTimeout(resolve, random.between(20, 1500)));
     const ending = ENDINGS[run % ENDINGS.length];
     how = `run ${run}, ${ending}`;

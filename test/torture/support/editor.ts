@@ -21,7 +21,7 @@ export function editOf(millimetres: number): number {
 }
 
 export interface Told {
-  /** the newest edit that the sign “Saved” stood beside, or that was there at the start */
+  /** the newest edit that the sign “Saved” stood beside, in this run or an earlier one */
   saved: number;
   /** the newest edit that was told to be typed; the page may have typed more before it ended */
   typed: number;
@@ -33,6 +33,8 @@ export interface Told {
 }
 
 interface Plan {
+  /** the edit that the field holds */
+  held: number;
   field: string;
   first: number;
   step: number;
@@ -43,7 +45,7 @@ interface Plan {
 }
 
 /** Runs in the page: types along a plan, and tells each edit and each “Saved”. */
-async function typeInPage({ field, first, step, edit, pauses }: Plan): Promise<void> {
+async function typeInPage({ held, field, first, step, edit, pauses }: Plan): Promise<void> {
   const tell = (window as unknown as { tell(kind: string, edit: number, delay: number): void }).tell;
   const input = document.querySelector<HTMLInputElement>(`[data-field="${field}"]`);
   const sign = [...document.querySelectorAll("[role=status]")].find((each) =>
@@ -58,6 +60,7 @@ async function typeInPage({ field, first, step, edit, pauses }: Plan): Promise<v
     if (typedAt > 0 && saysSaved()) tell("saved", now, performance.now() - typedAt);
   }).observe(sign, { childList: true, characterData: true, subtree: true });
   input.focus();
+  if (saysSaved()) tell("found", held, 0);
   for (const pause of pauses) {
     now++;
     tell("typed", now, 0);
@@ -76,20 +79,26 @@ async function typeInPage({ field, first, step, edit, pauses }: Plan): Promise<v
 /**
  * Starts to edit; what the page tells comes into the object returned, as long as the page lives.
  * @param held the edit that the field holds
+ * @param saved the newest edit that was ever called saved
  * @param edit number of the first edit
  * @param pauses ms after each edit
  */
-export async function startEditing(page: Page, held: number, edit: number, pauses: number[]): Promise<Told> {
-  const told: Told = { saved: held, typed: held, first: edit, planned: edit + pauses.length - 1, delays: [] };
-  await page.exposeFunction("tell", (kind: "typed" | "saved", number: number, delay: number) => {
+export async function startEditing(
+  page: Page,
+  { held, saved }: { held: number; saved: number },
+  edit: number,
+  pauses: number[],
+): Promise<Told> {
+  const told: Told = { saved, typed: held, first: edit, planned: edit + pauses.length - 1, delays: [] };
+  await page.exposeFunction("tell", (kind: "typed" | "found" | "saved", number: number, delay: number) => {
     if (kind === "typed") told.typed = number;
-    else {
-      told.saved = Math.max(told.saved, number);
-      told.delays.push(delay);
-    }
+    else told.saved = Math.max(told.saved, number);
+    if (kind === "saved") told.delays.push(delay);
   });
   // the page may be gone before the plan is through: that is what is tried
-  page.evaluate(typeInPage, { field: FIELD, first: FIRST, step: STEP, edit, pauses }).catch(() => undefined);
+  page
+    .evaluate(typeInPage, { held, field: FIELD, first: FIRST, step: STEP, edit, pauses })
+    .catch(() => undefined);
   return told;
 }
 
