@@ -79,6 +79,11 @@ describe("the rules", () => {
       "On-time of 2.100 ms is more cycles of this coil than a burst is followed over, which ends at 2.060 ms.",
     ],
     [
+      "circuit-does-not-ring",
+      { "spark.topology": "parallel", "spark.resistance": 10e3 },
+      "With Resistance of 10.00 kΩ a circuit is damped so heavily that it does not ring",
+    ],
+    [
       "conductor-close-to-winding",
       { "topLoad.elements.0.outerDiameter": 0.354, "topLoad.elements.0.centreHeight": 0.6 },
       "this conductor leaves 4.314 mm of air to the winding; below 5.600 mm it flashes over",

@@ -22,6 +22,7 @@ import { closeToWinding, conductorsCross, primaryNotSolved, secondaryNotSolved }
 import { comparatorDisagrees, coreSaturates } from "./currentLimit";
 import { evaluationFailed } from "./evaluationFailed";
 import { aboveRange, belowRange } from "./fieldRange";
+import { noPoles } from "./poles";
 import {
   primaryInsideFormer,
   tapPastEnd,
@@ -76,6 +77,7 @@ export const RULES: readonly Rule[] = [
   turnsAllButTouch,
   burstNotSolved,
   burstTooLong,
+  noPoles,
   audienceInReach,
   peakCurrentOverRating,
   limitAboveRating,
