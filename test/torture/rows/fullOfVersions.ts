@@ -11,6 +11,8 @@ import { newRandom, type Random } from "../support/random";
 
 /** bytes that the browser grants, little enough to be filled quickly */
 const GRANTED = 3_000_000;
+/** ms for a save that has to make room first */
+const PATIENCE = 20_000;
 
 async function type(page: Page, edit: number): Promise<void> {
   const field = page.locator(`[data-field="${FIELD}"]`).first();
@@ -68,7 +70,7 @@ async function tryOnce(context: BrowserContext, address: string, random: Random)
     .getByRole("status")
     .filter({ hasText: /^(Saved|Not saved)/ })
     .first();
-  await sign.waitFor({ timeout: 5000 });
+  await sign.waitFor({ timeout: PATIENCE });
   const text = (await sign.textContent())?.trim();
   if (text !== "Saved")
     return `the sign says “${text}” (${(await noticesOf(page))[0] ?? "without a notice"})`;
