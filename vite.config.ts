@@ -60,8 +60,8 @@ export default defineConfig({
   define: { "import.meta.env.PROGRAM_VERSION": JSON.stringify(program.version) },
   build: { target: "es2023", chunkSizeWarningLimit: 700 },
   test: {
-    testTimeout: 30_000,
-    hookTimeout: 30_000,
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
     projects: [
       node("unit", ["test/*.test.ts", ...folders(LOGIC)]),
       {
