@@ -34,6 +34,8 @@ const RUNG_DOWN = 1e-3;
 const MOST_STEPS = 36_000;
 /** Of them, those that the longest on-time is divided into; switchings and the ringing after it take the rest. */
 const MOST_STEPS_DRIVEN = 16_000;
+/** What finding an event costs, in steps: a bridge that hunts has thousands. */
+const STEPS_PER_EVENT = 6;
 /** Sample periods that the modes are still followed for after the last current: to draw them, for their peaks alone. */
 const DRAWN_AFTER = 96;
 const FOLLOWED_AFTER = 32;
@@ -149,7 +151,10 @@ function step(run: BurstRun): void {
     advance(run, time);
   }
   const event = margin(run, run.there.x) < 0;
-  if (event) time = moveToEvent(run, time);
+  if (event) {
+    time = moveToEvent(run, time);
+    run.steps += STEPS_PER_EVENT;
+  }
   arrive(run, time);
   if (event) react(run);
   watchComparator(run);

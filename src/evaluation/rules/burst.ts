@@ -8,7 +8,7 @@ export const burstNotSolved: Rule = {
   code: "burst-not-solved",
   severity: "error",
   sentence:
-    "With {field} of {value} no burst can be computed: the couplings are impossible, the tank is none, or it rings without end.",
+    "With {field} of {value} no burst can be computed: the couplings are impossible, the tank is none, it rings without end, or its bridge hunts from pair to pair.",
   judge: (design, { primary: solved, secondary, coupling, burst }) => {
     const { primary, interrupter } = design;
     const circuits = solved !== null && secondary !== null && coupling !== null;
