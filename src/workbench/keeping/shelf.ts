@@ -16,11 +16,16 @@ export type Quota = () => Promise<number | null>;
 export interface Shelf {
   /**
    * Keeps versions, at once and on disk.
-   * @throws what the database throws, where nothing can be cleared away for them
+   * @throws what the database throws, where there is no room for them even so
    */
   keep(versions: readonly NewVersion[]): Promise<void>;
-  /** Clears the oldest versions away where the browser is full; false where there are none. */
-  makeRoom(): Promise<boolean>;
+  /**
+   * Runs what writes; where the browser is full, clears the half of the versions that goes first away and
+   * runs it once more. Where that does not help, as in browsers that free what was deleted much later, no
+   * more is cleared away until a write has succeeded.
+   * @throws what the write throws
+   */
+  withRoom<Value>(write: () => Promise<Value>): Promise<Value>;
   remove(ids: readonly string[]): Promise<void>;
   /** Tells whenever versions have come or gone. */
   listen(listener: () => void): () => void;
@@ -41,29 +46,33 @@ export function newShelf(database: KeepingDatabase, quota: Quota, now: () => Dat
     const rest = summaries.filter(({ id }) => !thinned.has(id));
     await remove([...thinned, ...overBudget(rest, await budget())]);
   };
-  const makeRoom = async () => {
-    const going = firstHalf(await database.listVersions());
-    await remove(going);
-    listeners.tell();
-    return going.length > 0;
+  /** whether clearing away is known to give no room */
+  let inVain = false;
+  const attempt = async <Value>(write: () => Promise<Value>): Promise<Value> => {
+    const value = await write();
+    inVain = false;
+    return value;
   };
-  const put = async (versions: readonly NewVersion[]): Promise<void> => {
+  const withRoom: Shelf["withRoom"] = async (write) => {
     try {
-      await database.keepVersions(versions);
+      return await attempt(write);
     } catch (error) {
-      if (!isQuotaError(error) || !(await makeRoom())) throw error;
-      await put(versions);
+      if (!isQuotaError(error) || inVain) throw error;
+      inVain = true;
+      await remove(firstHalf(await database.listVersions()));
+      listeners.tell();
+      return attempt(write);
     }
   };
   return {
     async keep(versions) {
       if (versions.length === 0) return;
-      await put(versions);
+      await withRoom(() => database.keepVersions(versions));
       // what is not cleared away now is so with the next: the versions themselves are on disk
       await tidy(new Set(versions.map(({ id }) => id))).catch(() => undefined);
       listeners.tell();
     },
-    makeRoom,
+    withRoom,
     async remove(ids) {
       await remove(ids);
       listeners.tell();

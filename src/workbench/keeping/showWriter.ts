@@ -102,17 +102,13 @@ export function newShowWriter(needs: ShowWriterNeeds): ShowWriter {
     following.wroteRecord(head.revision);
     return tryRecord(place, record, unseen ? [...versions, aside] : versions);
   };
-  const writeRecord = async (
+  const writeRecord = (
     place: KeepingDatabase,
     record: JournalRecord,
     versions: readonly NewVersion[],
   ): Promise<JournalOutcome> => {
-    try {
-      return await tryRecord(place, record, versions);
-    } catch (error) {
-      if (!isQuotaError(error) || !(await shelf?.makeRoom())) throw error;
-      return writeRecord(place, record, versions);
-    }
+    const write = () => tryRecord(place, record, versions);
+    return shelf ? shelf.withRoom(write) : write();
   };
   /** One at a time; the first begins at once, because the page may be about to go. */
   const inTurn = <Value>(work: () => Promise<Value>): Promise<Value> => {

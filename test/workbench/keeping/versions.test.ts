@@ -168,4 +168,25 @@ describe("a full disk", () => {
     expect(bench.disk.versions.size).toBeLessThan(before);
     expect(newBench(bench.storage).open().secondary.turns).toBe(1109);
   });
+
+  it("keeps half of the versions at least where what goes gives no room", async () => {
+    const bench = await edited();
+    for (let turns = 1000; turns < 1010; turns++) {
+      bench.actions.setValue("secondary.turns", turns);
+      bench.actions.resetToExamples();
+      await wait();
+    }
+    const room = (list: Iterable<{ text: string }>) =>
+      [...list].reduce((sum, { text }) => sum + text.length, 0);
+    const before = room(bench.disk.versions.values());
+    const largest = Math.max(...[...bench.disk.versions.values()].map(({ text }) => text.length));
+    bench.disk.room = 0;
+    for (let turns = 1100; turns < 1110; turns++) {
+      bench.actions.setValue("secondary.turns", turns);
+      await wait();
+      expect(bench.state().saveState).toBe("kept");
+    }
+    expect(room(bench.disk.versions.values())).toBeGreaterThanOrEqual(before / 2 - largest);
+    expect(newBench(bench.storage).open().secondary.turns).toBe(1109);
+  });
 });
