@@ -18,7 +18,7 @@ async function rename(page: Page, title: string) {
 
 describe("the safe start in a real browser", () => {
   it("stands in where the program does not load: lists, exports, and opens an earlier version", async () => {
-    const { page } = await begin({ serviceWorkers: "block" });
+    const { page } = await begin();
     await rename(page, "Before the storm");
     await page.evaluate(() => {
       const text = localStorage.getItem("coilwright/show") ?? "";
@@ -79,7 +79,7 @@ describe("the safe start in a real browser", () => {
   });
 
   it("keeps a part that did not come to its own place, and really fetches it again", async () => {
-    const { page } = await begin({ serviceWorkers: "block" });
+    const { page } = await begin();
     const score = /\/assets\/Score-.*\.js(?!\?)/;
     await page.route(score, (route) => route.abort());
     await page.getByRole("tab", { name: "Score" }).click();

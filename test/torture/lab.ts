@@ -24,6 +24,8 @@ export function newLab(address: string): Lab & { close(): Promise<void> } {
         viewport: { width: 1440, height: 900 },
         locale: "en-GB",
         timezoneId: "UTC",
+        // it would bring back what a row cuts off, and keep the whole program for each context
+        serviceWorkers: "block",
       });
     },
     close: async () => (await browser)?.close(),

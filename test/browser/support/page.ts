@@ -6,7 +6,7 @@ export interface PageOptions {
   width?: number;
   height?: number;
   colorScheme?: "light" | "dark";
-  /** “block” where a test cuts off files that a service worker would still have */
+  /** “allow” where a test is about working offline: keeping the whole program costs each page a second */
   serviceWorkers?: "allow" | "block";
   /** relative to the address of the build */
   path?: string;
@@ -48,7 +48,7 @@ export async function openPage(options: PageOptions = {}): Promise<OpenPage> {
     colorScheme: options.colorScheme ?? "light",
     locale: "en-GB",
     timezoneId: "UTC",
-    serviceWorkers: options.serviceWorkers ?? "allow",
+    serviceWorkers: options.serviceWorkers ?? "block",
   });
   onTestFinished(() => context.close());
   const page = await context.newPage();

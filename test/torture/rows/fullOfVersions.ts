@@ -11,10 +11,10 @@ import { noticesOf, openBench } from "../support/bench";
 import { FIELD, heldEdit, typedAs } from "../support/editor";
 import { newRandom, type Random } from "../support/random";
 
-/** bytes that the browser grants beside the program that it keeps, little enough to be filled quickly */
-const GRANTED = 12_000_000;
+/** bytes that the browser grants, little enough to be filled quickly */
+const GRANTED = 6_000_000;
 /** edits typed once the room is gone */
-const EDITS = 8;
+const EDITS = 4;
 /** ms for a save that has to make room first */
 const PATIENCE = 20_000;
 
@@ -58,12 +58,6 @@ async function fill(size: number): Promise<number> {
   return count;
 }
 
-/** Runs in the page: the bytes in use, once the program itself is kept for working offline. */
-async function usageOfProgram(): Promise<number> {
-  await navigator.serviceWorker.ready;
-  return (await navigator.storage.estimate()).usage ?? 0;
-}
-
 /** Runs in the page: versions in the database. */
 async function countVersions(): Promise<number> {
   const database = await new Promise<IDBDatabase>((resolve, reject) => {
@@ -102,10 +96,9 @@ async function editWhileFull(page: Page, random: Random): Promise<{ sign: string
 async function tryOnce(context: BrowserContext, address: string, random: Random): Promise<Outcome> {
   const { page, faults } = await openBench(context, address);
   const session = await context.newCDPSession(page);
-  const usage = await page.evaluate(usageOfProgram);
   await session.send("Storage.overrideQuotaForOrigin", {
     origin: new URL(address).origin,
-    quotaSize: usage + GRANTED,
+    quotaSize: GRANTED,
   });
   await type(page, random.whole(1, 1000));
   await page.waitForTimeout(300);

@@ -176,8 +176,6 @@ async function tryOne(context: BrowserContext, lab: Lab, kind: Kind, fault: Faul
   await context.route(script, (route) =>
     body === null ? route.abort() : route.fulfill({ contentType: "text/javascript", body }),
   );
-  // what is kept for use without a net would bring the broken script back
-  await context.route("**/sw.js", (route) => route.abort());
   const { page } = await openBench(context, lab.address);
   await kind.use(page);
   const told = await noticeOf(page, kind.told);
