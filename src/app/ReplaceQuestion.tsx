@@ -1,6 +1,7 @@
 import type { Show } from "../design/show";
 import { Button } from "../ui/Button";
 import { Dialog } from "../ui/Dialog";
+import { dropAllDrafts } from "../ui/drafts";
 import { useShow } from "../workbench/hooks";
 import { workbench } from "../workbench/session";
 import styles from "./ReplaceQuestion.module.css";
@@ -32,6 +33,12 @@ function Titles({ heading, show }: { heading: string; show: Show }) {
   );
 }
 
+/** What was typed and not taken over goes with the designs that it was typed for. */
+function replace({ label, show }: ComingShow): void {
+  workbench.replaceShow(label, show);
+  dropAllDrafts();
+}
+
 /** Asks before a show takes the place of the present one, and says which designs go and which come. */
 export function ReplaceQuestion({ coming, onClose }: { coming: ComingShow | null; onClose: () => void }) {
   const present = useShow((show) => show);
@@ -50,7 +57,7 @@ export function ReplaceQuestion({ coming, onClose }: { coming: ComingShow | null
           <Button onClick={then(({ label, show }) => workbench.addDesignsOf(label, show))}>
             Add its designs beside
           </Button>
-          <Button kind="filled" onClick={then(({ label, show }) => workbench.replaceShow(label, show))}>
+          <Button kind="filled" onClick={then(replace)}>
             Open, and keep the present one as a version
           </Button>
         </>

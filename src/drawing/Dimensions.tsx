@@ -41,7 +41,7 @@ export function Dimensions({ view, shape, drawn, system }: DimensionsProps) {
             from={at(-elementHalves(widest).halfWidth, widest.centreHeight)}
             to={at(elementHalves(widest).halfWidth, widest.centreHeight)}
             offset={-elementHalves(widest).halfHeight * view.scale - LEVEL}
-            text={`⌀ ${length(2 * elementHalves(told).halfWidth)}`}
+            text={`Ø ${length(2 * elementHalves(told).halfWidth)}`}
           />
           <Dimension
             from={at(-elementHalves(widest).halfWidth, 0)}
@@ -55,7 +55,7 @@ export function Dimensions({ view, shape, drawn, system }: DimensionsProps) {
         from={at(-outer, 0)}
         to={at(outer, 0)}
         offset={LEVEL}
-        text={`⌀ ${length(2 * outerOf(shape))}`}
+        text={`Ø ${length(2 * outerOf(shape))}`}
       />
     </g>
   );

@@ -55,8 +55,9 @@ export function TapHandle({ view, primary, tap, system, tuned }: TapHandleProps)
         className={styles.tapFlag}
         d={`M0 ${FLAG}h${tuned ? 62 : 48}l6 -10l-6 -10h-${tuned ? 62 : 48}z`}
       />
-      <text className={styles.tapText} x={7} y={FLAG - 5}>
-        {tuned ? `✓ ${flagText(tap)}` : flagText(tap)}
+      {tuned && <path className={styles.tapTick} d={`M7 ${FLAG - 10}l3 3.5 5.5 -7`} />}
+      <text className={styles.tapText} x={tuned ? 20 : 7} y={FLAG - 5}>
+        {flagText(tap)}
       </text>
       <circle className={styles.tapPoint} r={4.5} />
     </Handle>

@@ -65,7 +65,7 @@ function TopLoadBlock() {
             text={
               element.shape === "toroid"
                 ? `${length(element.outerDiameter)} × ${length(element.tubeDiameter)}`
-                : `⌀ ${length(element.diameter)}`
+                : `Ø ${length(element.diameter)}`
             }
           />
         ))}

@@ -38,6 +38,10 @@ export function dropDraft(place: string): void {
   drafts.setState(others, true);
 }
 
+export function dropAllDrafts(): void {
+  drafts.setState({}, true);
+}
+
 /** The place of the draft that an element holds; null where it holds none. */
 export function draftPlace(element: EventTarget | null): string | null {
   return element instanceof HTMLElement ? (element.dataset.draft ?? null) : null;

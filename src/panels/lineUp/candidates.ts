@@ -30,7 +30,7 @@ export function sizeName(topLoad: TopLoad, system: UnitSystem): string {
   const unit = formatQuantity(1, "smallLength", system).unit;
   const sizes = topLoad.elements.map((element) =>
     element.shape === "sphere"
-      ? `⌀ ${size(element.diameter)}`
+      ? `Ø ${size(element.diameter)}`
       : `${size(element.outerDiameter)} × ${size(element.tubeDiameter)}`,
   );
   return sizes.length > 0 ? `${sizes.join(" + ")} ${unit}` : "Bare winding";

@@ -56,6 +56,14 @@ export function Versions() {
   const chosen = versions?.find(({ id }) => id === chosenId) ?? null;
   const groups = versionGroups(versions ?? [], show.open);
 
+  useEffect(() => {
+    const follow = () => {
+      if (window.location.hash === BIN_ADDRESS) setGroup("bin");
+    };
+    window.addEventListener("hashchange", follow);
+    return () => window.removeEventListener("hashchange", follow);
+  }, []);
+
   // where there is room for one of the two alone, the focus goes with what is in sight
   useEffect(() => {
     const list = root.current?.querySelector<HTMLElement>("[data-versions]");

@@ -129,12 +129,9 @@ export function newVersions(
     async restore(id) {
       const locked = session.readOnly();
       if (locked !== null) return refused(locked);
-      try {
-        const version = await database.readVersion(id);
-        return version ? restored(version) : refused(GONE);
-      } catch (error) {
-        return refused(databaseTrouble(error));
-      }
+      const reading = await told(database.readVersion(id)).catch((error: Error) => error.message);
+      if (typeof reading === "string") return refused(reading);
+      return reading ? restored(reading) : refused(GONE);
     },
     async file(id) {
       const version = await told(database.readVersion(id));

@@ -28,8 +28,8 @@ describe("the line-up", () => {
     expect(show().lineUp.candidates.map(({ name }) => name)).toEqual([
       "460 × 110 mm",
       "400 × 100 mm",
-      "⌀ 300 mm",
-      "⌀ 200 mm",
+      "Ø 300 mm",
+      "Ø 200 mm",
     ]);
     expect(screen.getByLabelText("Stock size")).toBeDisabled();
   });

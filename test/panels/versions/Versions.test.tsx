@@ -70,6 +70,16 @@ beforeEach(() => {
 });
 
 describe("the screen of versions and bin", () => {
+  it("goes to the bin where its address is typed while the versions are open", async () => {
+    await row("a");
+    act(() => {
+      window.location.hash = "#bin";
+      window.dispatchEvent(new HashChangeEvent("hashchange"));
+    });
+    expect(await screen.findByRole("tab", { name: /^Bin/ })).toHaveAttribute("aria-selected", "true");
+    window.location.hash = "";
+  });
+
   it("shows only what differs from now, and says what restoring does", async () => {
     await userEvent.click(await row("a"));
     const rows = (await screen.findAllByRole("row")).map((each) => each.textContent);
