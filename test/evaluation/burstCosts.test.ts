@@ -200,3 +200,12 @@ describe("what bursts cost", () => {
     }
   });
 });
+
+describe("a unit of the bank", () => {
+  // natural convection and radiation together some 10 W/(m²K); aluminium, films and resin some 1 J/(g·K); no source for one capacitor
+  it("warms as a body of 50 cm² and 30 g does in still air", () => {
+    const { resistance, timeConstant } = coilLoad(pierHallLeft)!.bankThermal;
+    expect(resistance).toBeCloseTo(1 / (10 * 50e-4), 9);
+    expect(timeConstant).toBeCloseTo(resistance * 30, 9);
+  });
+});

@@ -49,6 +49,18 @@ describe("the rules of the drive", () => {
     expect(codes({ [field]: value * 0.999 })).toContain(code);
   });
 
+  it("warn of a junction from 20 K below its limit, common practice", () => {
+    const junction = resultOf("drive.junctionTemperature");
+    expect(codes({ "drive.switch.junctionLimit": junction + 20.1 })).not.toContain("junction-near-limit");
+    expect(codes({ "drive.switch.junctionLimit": junction + 19.9 })).toContain("junction-near-limit");
+  });
+
+  it("note a tap that is not the suggested one, and none that is tuned", () => {
+    const tuned = evaluate(pierHallLeft).tuning?.suggestedTap ?? 0;
+    expect(codes({ "primary.tap": tuned })).not.toContain("primary-not-tuned");
+    expect(codes({ "primary.tap": tuned - 1 })).toContain("primary-not-tuned");
+  });
+
   it.each<[string, Changes, Changes]>([
     ["current-limit-above-rating", { "drive.overCurrentLimit": 599 }, { "drive.overCurrentLimit": 601 }],
     ["current-limit-above-bank-rating", { "tank.strings": 3 }, { "tank.strings": 1 }],

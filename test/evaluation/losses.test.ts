@@ -25,6 +25,19 @@ describe("the losses", () => {
     }
   });
 
+  // IEC 60384-1: tan δ is the ratio of equivalent series resistance to reactance
+  it("have the bank's part from its tan δ, and the switches' from two of them in the loop", () => {
+    const { unit } = pierHallLeft.tank;
+    const reactance = 1 / (2 * Math.PI * (primary?.resonance ?? 0) * (tank?.capacitance ?? 1));
+    expect((losses?.primary.bank.resistance ?? 0) / (unit.dissipationFactor * reactance)).toBeCloseTo(1, 9);
+    const { onStateResistance, parallelDevices } = pierHallLeft.drive.switch;
+    const inLoop = pierHallLeft.drive.bridge === "full" ? 2 : 1;
+    expect(losses?.primary.switches.resistance).toBeCloseTo(
+      (inLoop * onStateResistance) / parallelDevices,
+      12,
+    );
+  });
+
   it("grow by the allowance alone, and leave the other parts as they are", () => {
     expect((allowed.losses?.secondary.total ?? 0) / (losses?.secondary.total ?? 1)).toBeCloseTo(1.25, 9);
     expect(allowed.losses?.primary.allowance.share).toBeCloseTo(0.2, 9);

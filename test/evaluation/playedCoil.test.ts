@@ -4,7 +4,7 @@ import { defaultArrangement } from "../../src/design/arrangement";
 import type { Design } from "../../src/design/design";
 import { pierHallLeft } from "../../src/design/examples";
 import { type PlayedCoil, playCoil } from "../../src/evaluation/playedCoil";
-import { clock, scoreFindingMessage } from "../../src/evaluation/scoreFindings";
+import { clock, scoreFindingMessage, scoreFindings } from "../../src/evaluation/scoreFindings";
 
 /** Three voices of full notes for some seconds. */
 function chords(seconds: number): Score {
@@ -40,6 +40,16 @@ describe("a score played on one coil", () => {
     for (const design of [pierHallLeft, weak])
       for (const { used, quantity } of played(design, 300e-6).moments)
         expect(used ?? 0, quantity).toBeLessThanOrEqual(1 + 1e-9);
+  });
+
+  it("says that a limit is near from nine tenths of it", () => {
+    const { moments, schedule } = played(pierHallLeft, 20e-6);
+    const mains = moments.find(({ quantity }) => quantity === "mainsCurrent")!;
+    const codesAt = (used: number) =>
+      scoreFindings(schedule, [{ ...mains, used }], true).map(({ code }) => code);
+    expect(codesAt(0.899)).not.toContain("score-mains-current-near");
+    expect(codesAt(0.901)).toContain("score-mains-current-near");
+    expect(codesAt(1.001)).toContain("score-mains-current-passed");
   });
 
   it("has nothing to say of short bursts", () => {

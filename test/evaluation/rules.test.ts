@@ -103,3 +103,31 @@ describe("the rules", () => {
     expect(sentence(changed(changes), code)).toContain(expected);
   });
 });
+
+describe("rules with a threshold of their own", () => {
+  const { coupling, secondary } = evaluate(pierHallLeft);
+
+  it("warn of a coupling above a fifth, common practice, and of none below it", () => {
+    const at = (height: number) =>
+      evaluate(changed({ "primary.baseHeight": height, "secondary.baseHeight": 0.1 }));
+    const sides = [0.1, 0.15, 0.2, 0.25, 0.3].map(at).map((each) => ({
+      coupling: each.coupling?.circuit ?? 0,
+      warned: each.findings.some(({ code }) => code === "coupling-high"),
+    }));
+    expect(Math.max(...sides.map((each) => each.coupling))).toBeGreaterThan(0.2);
+    expect(Math.max(...sides.map((each) => each.coupling))).toBeLessThan(0.45);
+    expect(coupling?.circuit).toBeLessThan(0.2);
+    for (const each of sides) expect(each.warned, `${each.coupling}`).toBe(each.coupling > 0.2);
+  });
+
+  it.each([
+    [1.029, false],
+    [1.031, true],
+    [0.971, false],
+    [0.969, true],
+  ])("note a measured resonance from three hundredths off: %f of the computed", (part, noted) => {
+    const measured = (secondary?.resonance ?? 0) * part;
+    const found = codes(changed({ "secondary.measuredResonance": measured }));
+    expect(found.includes("measured-resonance-differs")).toBe(noted);
+  });
+});

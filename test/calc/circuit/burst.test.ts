@@ -253,6 +253,18 @@ describe("a burst of an odd kind", () => {
     expectSensible(burst(part, { ...coil, ...of }));
   });
 
+  it("after a dead time longer than the clock's half goes on with the pair whose turn the clock gives", () => {
+    const half = 1 / (2 * fixedFrequency.frequency);
+    for (const skipped of [1, 2, 3]) {
+      const deadTime = (skipped + 0.3) * half;
+      const { gates } = burst({ commutation: { ...fixedFrequency, deadTime } });
+      expect(gates.length).toBeGreaterThan(2);
+      // a pair belongs to the even or the odd halves of the clock, whatever was skipped before
+      for (const { polarity, from } of gates)
+        expect(polarity).toBe(Math.round((from - deadTime) / half) % 2 === 0 ? 1 : -1);
+    }
+  });
+
   it("with no on-time has nothing in it", () => {
     const result = burst({ onTime: 0 });
     expect(result.gates).toHaveLength(0);

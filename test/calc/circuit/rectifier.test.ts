@@ -123,6 +123,25 @@ describe("the loop that charges an empty reservoir", () => {
   });
 });
 
+describe("the current into the reservoir", () => {
+  const under = (arrangement: Supply["arrangement"]) =>
+    rectifierUnderLoad({ supply: { ...mains, arrangement }, reservoirCapacitance: 4e-3, power: 900 });
+
+  it.each(["bridge rectifier", "doubler", "three-phase bridge"] as const)(
+    "is on the mean what the load takes out again, from a %s",
+    (arrangement) => {
+      const { meanCurrent, meanVoltage } = under(arrangement);
+      expect((meanCurrent * meanVoltage) / 900).toBeCloseTo(1, 2);
+    },
+  );
+
+  it("is the line's own in a bridge, and in each half of a doubler that of every other pulse", () => {
+    const [bridge, doubler] = [under("bridge rectifier"), under("doubler")];
+    expect(bridge.rmsCurrent / bridge.mainsCurrent).toBeCloseTo(1, 9);
+    expect(doubler.rmsCurrent / doubler.mainsCurrent).toBeCloseTo(Math.SQRT1_2, 9);
+  });
+});
+
 describe("a rectifier under load, against ngspice", () => {
   it.each<[string, Partial<Supply>, number, number]>([
     ["bridge", {}, 3.3e-3, 1500],
