@@ -1,3 +1,4 @@
+import { titleOf } from "../design/titleOf";
 import { Menu, type MenuEntry } from "../ui/Menu";
 import { useShow } from "../workbench/hooks";
 import { workbench } from "../workbench/session";
@@ -11,7 +12,7 @@ export function DesignMenu({ onImport, onExample }: { onImport: () => void; onEx
   const designs = show.order.map(
     (id): MenuEntry => ({
       kind: "choice",
-      label: show.designs[id].title,
+      label: titleOf(show.designs[id]),
       chosen: id === show.open,
       run: () => workbench.openDesign(id),
     }),
@@ -19,7 +20,7 @@ export function DesignMenu({ onImport, onExample }: { onImport: () => void; onEx
   const entries: MenuEntry[] = [
     { kind: "heading", label: `Designs in “${show.name || "Untitled show"}”` },
     ...designs,
-    { kind: "heading", label: `With “${open.title}”` },
+    { kind: "heading", label: `With “${titleOf(open)}”` },
     { kind: "action", label: "Rename", run: () => document.getElementById("design-title")?.focus() },
     { kind: "action", label: "Duplicate", run: () => workbench.duplicateDesign(show.open) },
     { kind: "action", label: "Export design as a file", keys: "Ctrl S", run: () => saveDesign(show.open) },

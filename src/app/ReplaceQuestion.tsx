@@ -1,4 +1,5 @@
 import type { Show } from "../design/show";
+import { titleOf } from "../design/titleOf";
 import { Button } from "../ui/Button";
 import { Dialog } from "../ui/Dialog";
 import { dropAllDrafts } from "../ui/drafts";
@@ -25,7 +26,7 @@ function Titles({ heading, show }: { heading: string; show: Show }) {
       <h3>{heading}</h3>
       <ul>
         {show.order.slice(0, MOST_TITLES).map((id) => (
-          <li key={id}>{show.designs[id].title || "Untitled"}</li>
+          <li key={id}>{titleOf(show.designs[id])}</li>
         ))}
         {more > 0 && <li className={styles.more}>and {more} more</li>}
       </ul>

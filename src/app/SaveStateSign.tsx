@@ -1,3 +1,5 @@
+import { useStore } from "zustand";
+import { drafts } from "../ui/drafts";
 import { Icon, type IconName } from "../ui/Icon";
 import { useSession } from "../workbench/hooks";
 import type { SaveState } from "../workbench/workbenchState";
@@ -11,10 +13,16 @@ const signs: Record<SaveState, { icon: IconName; word: string }> = {
   failed: { icon: "error", word: "Not saved" },
 };
 
+const TYPED =
+  "What is typed into a field is taken over, and saved, when the field is left or Enter is pressed.";
+
 /** Whether what is on screen is kept in the browser, in a word. */
 export function SaveStateSign() {
-  const saveState = useSession((session) => session.saveState);
-  const message = useSession((session) => session.saveMessage);
+  const stored = useSession((session) => session.saveState);
+  const saveMessage = useSession((session) => session.saveMessage);
+  const typed = useStore(drafts, (all) => Object.keys(all).length > 0) && stored === "saved";
+  const saveState = typed ? "unsaved" : stored;
+  const message = typed ? TYPED : saveMessage;
   const { icon, word } = signs[saveState];
   return (
     <span

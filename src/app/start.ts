@@ -14,8 +14,10 @@ const SAFE = "#safe";
 /** ms until it is said that the program takes long */
 const SLOW = 8000;
 
-function reloadAsSafe() {
-  if (window.location.hash === SAFE) window.location.reload();
+const isSafe = window.location.hash === SAFE;
+
+function reloadAtTurn() {
+  if ((window.location.hash === SAFE) !== isSafe) window.location.reload();
 }
 
 /** Goes on waiting, and offers the safe page meanwhile; the program's first picture takes its place. */
@@ -26,8 +28,9 @@ function tellSlow(root: HTMLElement) {
 
 async function start() {
   showTheme();
-  if (window.location.hash === SAFE) return showSafePage({ kind: "asked" });
-  window.addEventListener("hashchange", reloadAsSafe);
+  // each of the two is left by starting the other, as when Back is pressed
+  window.addEventListener("hashchange", reloadAtTurn);
+  if (isSafe) return showSafePage({ kind: "asked" });
   const root = document.getElementById("root") ?? document.body;
   const slow = setTimeout(() => tellSlow(root), SLOW);
   const shown = () => clearTimeout(slow);

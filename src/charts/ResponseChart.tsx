@@ -93,7 +93,9 @@ export function ResponseChart() {
   const system = useUnitSystem();
   if (!response) {
     return (
-      <p className={styles.none}>The response cannot be drawn while the coupled circuit has no solution.</p>
+      <p className={styles.none}>
+        The response cannot be drawn while the coupled circuit has no solution; the findings say why.
+      </p>
     );
   }
   const { curve, loadedCurve } = response;

@@ -14,8 +14,12 @@ const MEANINGS: Record<NumberField["meaning"], z.ZodNumber> = {
   positive: z.number().positive("must be above zero"),
   "zero or more": z.number().nonnegative("must not be below zero"),
   any: z.number(),
-  "positive whole": z.int("must be a whole number").positive("must be above zero"),
-  "zero or more whole": z.int("must be a whole number").nonnegative("must not be below zero"),
+  // not `int`, which refuses what is whole and large as if it were broken
+  "positive whole": z.number().multipleOf(1, "must be a whole number").positive("must be above zero"),
+  "zero or more whole": z
+    .number()
+    .multipleOf(1, "must be a whole number")
+    .nonnegative("must not be below zero"),
 };
 
 function required(path: string) {

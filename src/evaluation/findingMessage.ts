@@ -30,6 +30,7 @@ export function findingMessage(finding: Finding, system: UnitSystem): string {
   const filled = sentence
     .replace("{field}", label)
     .replace("{value}", formatQuantity(finding.value, dimension, system).text)
+    .replace("{ends}", (finding.value ?? 0) < (finding.limit ?? 0) ? "begins" : "ends")
     .replace("{limit}", formatQuantity(finding.limit, dimension, system).text);
   return finding.remedy ? `${filled} ${capitalised(finding.remedy)}.` : filled;
 }

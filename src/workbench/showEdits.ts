@@ -2,6 +2,7 @@
 import type { Design } from "../design/design";
 import { pierHallLeft } from "../design/examples";
 import type { Show } from "../design/show";
+import type { Seat } from "./keeping/version";
 
 /** The design on the board. */
 export function openDesignOf(show: Show): Design {
@@ -30,6 +31,16 @@ export function withOpened(show: Show, id: string): Show {
   return Object.hasOwn(show.designs, id) && id !== show.open ? { ...show, open: id } : show;
 }
 
+/** The show with a design back where it was taken out of, as far as nobody else sits there now. */
+export function withReseated(show: Show, id: string, design: Design, seat: Seat): Show {
+  const added = withAddedDesign(show, id, design);
+  const order = show.order.toSpliced(seat.index, 0, id);
+  if (seat.side === "right" && show.right === null) return { ...added, order, right: id };
+  if (seat.side !== "left" || show.left !== seat.taker) return { ...added, order };
+  const right = seat.fromRight && show.right === null ? seat.taker : show.right;
+  return { ...added, order, left: id, right };
+}
+
 /** A title that no design of the show has: the wanted one, or with a number after it. */
 export function freeTitle(show: Show, wanted: string): string {
   const taken = new Set(Object.values(show.designs).map((design) => design.title));
@@ -44,8 +55,8 @@ export function startingDesign(title: string): Design {
 }
 
 /**
- * The show without a design. The neighbour in the list takes its place on the board and at the left;
- * where it was the last one, a starting design under the new id does.
+ * The show without a design. The neighbour in the list takes its place on the board and at the left, there
+ * the right coil only where no other is left; where it was the last one, a starting design under the new id does.
  */
 export function withoutDesign(show: Show, id: string, newId: string): Show {
   if (!Object.hasOwn(show.designs, id)) return show;
@@ -56,7 +67,8 @@ export function withoutDesign(show: Show, id: string, newId: string): Show {
   const order = show.order.filter((each) => each !== id);
   const heir = order[Math.min(at, order.length - 1)];
   const { [id]: _gone, ...designs } = show.designs;
-  const left = show.left === id ? heir : show.left;
+  const others = [...order.slice(at), ...order.slice(0, at).reverse()].filter((each) => each !== show.right);
+  const left = show.left === id ? (others[0] ?? heir) : show.left;
   return {
     ...show,
     designs,

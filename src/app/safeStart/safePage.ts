@@ -78,7 +78,7 @@ function programBlock(): HTMLElement {
 function dateOf({ at }: KeptVersion): string {
   return at === ""
     ? "date unknown"
-    : new Date(at).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "medium" });
+    : new Date(at).toLocaleString("en-GB", { dateStyle: "medium", timeStyle: "medium" });
 }
 
 function row(version: KeptVersion, tell: (sentence: string) => void): HTMLElement {

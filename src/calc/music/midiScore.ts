@@ -143,6 +143,12 @@ function endStuckNotes(parts: readonly ScorePart[], reports: string[]): ScorePar
   return ended;
 }
 
+/** What a file without ends of its notes comes to. */
+function reportUnheld(parts: readonly ScorePart[], reports: string[]): void {
+  const unheld = parts.flatMap(({ notes }) => notes).filter(({ start, end }) => end <= start).length;
+  if (unheld > 0) reports.push(`Notes that end as they begin, and do not sound: ${unheld}.`);
+}
+
 /** Pulses that the notes ask for as they are written, whatever a coil allows. */
 function pulsesAsked(parts: readonly ScorePart[]): number {
   const ofNote = ({ start, end, key }: ScoreNote) => (end - start) * keyFrequency(key);
@@ -186,6 +192,7 @@ export function midiScore(bytes: Uint8Array): MidiReading {
     };
   }
   const ended = endStuckNotes(parts, reports);
+  reportUnheld(ended, reports);
   const pulses = pulsesAsked(ended);
   if (pulses > MOST_PULSES) {
     const millions = Math.ceil(pulses / 1e6);

@@ -11,7 +11,7 @@ export const beyondWhatIsSolved: Rule = {
   code: "value-beyond-what-is-solved",
   severity: "error",
   sentence:
-    "{field} of {value} is beyond what can be computed, which ends at {limit}; what depends on it is left out.",
+    "{field} of {value} is beyond what can be computed, which {ends} at {limit}; what depends on it is left out.",
   judge: (design) =>
     beyondSpans(design).map(({ path, value, limit }) => ({
       where: path,

@@ -10,7 +10,10 @@ export interface Rule {
   /** kebab-case, never renamed */
   code: string;
   severity: Finding["severity"];
-  /** the sentence, with {field}, {value} and {limit} filled in at the edge in the reader's units */
+  /**
+   * the sentence, with {field}, {value} and {limit} filled in at the edge in the reader's units, and {ends} by
+   * “begins” where the value lies below the limit
+   */
   sentence: string;
   judge: (design: Design, evaluation: Judged) => Judgement[];
 }

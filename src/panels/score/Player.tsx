@@ -74,7 +74,7 @@ export function Player({ gates, duration, leads = false }: PlayerProps) {
   };
   return (
     <div className={styles.player}>
-      <Button kind="filled" onClick={toggle}>
+      <Button kind="filled" disabled={duration === 0} onClick={toggle}>
         {playing ? "Pause" : "Play"}
       </Button>
       <input

@@ -8,7 +8,7 @@ export function PlayheadLine({ duration }: { duration: number }) {
   return (
     <span
       className={styles.playhead}
-      style={{ left: `${(100 * position) / duration}%` }}
+      style={{ left: `${duration > 0 ? (100 * position) / duration : 0}%` }}
       data-testid="playhead"
       aria-hidden="true"
     />

@@ -33,7 +33,7 @@ function Plot({ values, moment, duration, spoken }: PlotProps) {
     const own = spanOf(columns, moment);
     return { span: own, path: linePath(columns, own, WIDTH, HEIGHT) };
   }, [values, moment]);
-  const x = (moment.time / duration) * WIDTH;
+  const x = duration > 0 ? (moment.time / duration) * WIDTH : 0;
   const limitY = moment.limit === null ? null : yAt(moment.limit, span, HEIGHT);
   return (
     <svg

@@ -2,7 +2,7 @@ import { whyNoEnergy } from "../../charts/noEnergy";
 import { Icon } from "../../ui/Icon";
 import { formatQuantity } from "../../units/format";
 import type { UnitSystem } from "../../units/unitSystem";
-import { useDesign, useEnergySweep, useEvaluation, useUnitSystem } from "../../workbench/hooks";
+import { useDesign, useEnergySweep, useEvaluation, useSession, useUnitSystem } from "../../workbench/hooks";
 import styles from "./TapBar.module.css";
 
 /** Below this the two frequencies show the same digits. */
@@ -31,6 +31,8 @@ export function TuningState() {
   const tuning = useEvaluation((evaluation) => evaluation.tuning);
   const system = useUnitSystem();
   const unknown = useUnknownAim();
+  const computed = useSession(({ fieldRevision, revision }) => fieldRevision === revision && revision > 0);
+  const withoutTuning = computed ? "No solution; the findings say why" : "Not computed yet";
   if (tuning?.targetResonance === null)
     return (
       <div className={styles.state} role="status">
@@ -48,7 +50,7 @@ export function TuningState() {
           {tuning.tuned ? "Tuned" : "Not tuned"}
         </span>
       )}
-      <span className={styles.offset}>{tuning ? offset(tuning.detuning, system) : "Not computed yet"}</span>
+      <span className={styles.offset}>{tuning ? offset(tuning.detuning, system) : withoutTuning}</span>
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import type { Show } from "../../design/show";
+import { titleOf } from "../../design/titleOf";
 import type { UnitSystem } from "../../units/unitSystem";
 import { ComparedTable } from "./ComparedTable";
 import { type ComparedDesign, comparedShow, designRows } from "./comparedRows";
@@ -20,15 +21,15 @@ function DesignOfShow({ design }: { design: ComparedDesign }) {
   if (design.state !== "differs")
     return (
       <p>
-        <strong>{design.title}</strong>: {STATES[design.state]}.
+        <strong>{titleOf(design)}</strong>: {STATES[design.state]}.
       </p>
     );
   return (
     <details className={styles.design}>
       <summary>
-        <strong>{design.title}</strong>: {count(design.rows)}
+        <strong>{titleOf(design)}</strong>: {count(design.rows)}
       </summary>
-      <ComparedTable rows={design.rows} caption={`Differences of ${design.title}`} />
+      <ComparedTable rows={design.rows} caption={`Differences of ${titleOf(design)}`} />
     </details>
   );
 }

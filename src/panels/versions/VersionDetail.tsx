@@ -1,4 +1,5 @@
 import type { Show } from "../../design/show";
+import { titleOf } from "../../design/titleOf";
 import { CoilSketch } from "../../drawing/CoilSketch";
 import { Button } from "../../ui/Button";
 import { useUnitSystem } from "../../workbench/hooks";
@@ -20,7 +21,7 @@ function restoringText({ kind, designId }: VersionSummary, show: Show): string {
     return `Restoring puts this show in place of the present one with its designs, lanes and line-up; the present one is kept as a version first. ${undo}`;
   const present = designId !== null && Object.hasOwn(show.designs, designId) ? show.designs[designId] : null;
   return present
-    ? `Restoring puts this version in place of “${present.title}”; what is there now is kept in the bin first. ${undo}`
+    ? `Restoring puts this version in place of “${titleOf(present)}”; what is there now is kept in the bin first. ${undo}`
     : `Restoring puts this design back beside the others of the show. ${undo}`;
 }
 
@@ -48,7 +49,7 @@ export function VersionDetail(props: VersionDetailProps) {
         <CoilSketch shapes={shapesOf(document)} width={120} height={120} />
         <div>
           <h2 className={styles.name} tabIndex={-1} id={VERSION_NAME}>
-            {version.title || "Untitled"}
+            {titleOf(version)}
           </h2>
           <p>
             {version.kind === "show" ? "The whole show" : "A design"}, as it was:{" "}

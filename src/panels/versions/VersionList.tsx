@@ -1,3 +1,4 @@
+import { titleOf } from "../../design/titleOf";
 import type { VersionSummary } from "../../workbench/keeping/version";
 import { VersionSketch } from "./VersionSketch";
 import styles from "./Versions.module.css";
@@ -34,7 +35,7 @@ export function VersionList({ versions, chosen, read, now, onChoose, empty }: Ve
               <time dateTime={at} className={styles.date}>
                 {versionDate(at, now)}
               </time>
-              <span className={styles.title}>{title || "Untitled"}</span>
+              <span className={styles.title}>{titleOf({ title })}</span>
               <span className={styles.cause}>{cause}</span>
             </span>
           </button>

@@ -1,11 +1,13 @@
 import { useEffect, useMemo, useRef, useState } from "react";
+import type { Show } from "../../design/show";
+import { titleOf } from "../../design/titleOf";
 import { Button } from "../../ui/Button";
 import { saveFile } from "../../ui/saveFile";
 import { type Tab, Tabs } from "../../ui/Tabs";
 import { useSession, useShow } from "../../workbench/hooks";
 import type { VersionSummary } from "../../workbench/keeping/version";
 import type { VersionOutcome } from "../../workbench/keeping/versions";
-import { workbench } from "../../workbench/session";
+import { session, workbench } from "../../workbench/session";
 import { BIN_ADDRESS } from "./binAddress";
 import { Question } from "./Question";
 import { useVersions } from "./useVersions";
@@ -52,6 +54,8 @@ export function Versions() {
   const [chosenId, setChosenId] = useState<string | null>(null);
   const [question, setQuestion] = useState<"delete" | "empty" | null>(null);
   const [told, setTold] = useState("");
+  /** the show that restoring made, while that is the last that was done */
+  const [restored, setRestored] = useState<Show | null>(null);
   const root = useRef<HTMLDivElement>(null);
   const chosen = versions?.find(({ id }) => id === chosenId) ?? null;
   const groups = versionGroups(versions ?? [], show.open);
@@ -71,8 +75,16 @@ export function Versions() {
       document.getElementById(VERSION_NAME)?.focus();
   }, [chosenId]);
 
+  const isUndone = restored !== null && restored !== show;
+  useEffect(() => {
+    if (!isUndone) return;
+    setTold("");
+    setRestored(null);
+  }, [isUndone]);
+
   const choose = (id: string | null) => {
     setTold("");
+    setRestored(null);
     setChosenId(id);
   };
   const backToList = () => {
@@ -86,8 +98,11 @@ export function Versions() {
     setTold(
       outcome.ok ? done : [outcome.sentence, ...outcome.faults.map(({ message }) => message)].join(" "),
     );
-  const restore = async ({ id, title }: VersionSummary) =>
-    tell(await workbench.versions.restore(id), `“${title}” is on the bench again. Undo takes that back.`);
+  const restore = async (version: VersionSummary) => {
+    const outcome = await workbench.versions.restore(version.id);
+    tell(outcome, `“${titleOf(version)}” is on the bench again.`);
+    setRestored(outcome.ok ? session.store.getState().history.present : null);
+  };
   const remove = async ({ id }: VersionSummary) => {
     const outcome = await workbench.versions.remove(id);
     if (outcome.ok) setChosenId(null);
@@ -131,7 +146,16 @@ export function Versions() {
     <div className={`${styles.versions} ${chosen ? styles.looking : ""}`} ref={root}>
       <h1 className={styles.name}>Versions and bin</h1>
       <div role="status" className={styles.told}>
-        {told && <p>{told}</p>}
+        {told && !isUndone && (
+          <p>
+            {told}
+            {restored && (
+              <Button icon="undo" onClick={workbench.undo}>
+                Undo
+              </Button>
+            )}
+          </p>
+        )}
       </div>
       {trouble && <p role="alert">{trouble}</p>}
       <div className={styles.columns}>
@@ -186,7 +210,7 @@ export function Versions() {
       {question === "delete" && chosen && (
         <Question
           title="Delete this version for good?"
-          words={`“${chosen.title}” as it was then is gone after that, and undo does not bring it back. What is on the bench stays as it is.`}
+          words={`“${titleOf(chosen)}” as it was then is gone after that, and undo does not bring it back. What is on the bench stays as it is.`}
           doing="Delete for good"
           onDo={() => void remove(chosen)}
           onClose={() => setQuestion(null)}

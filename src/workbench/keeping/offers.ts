@@ -10,7 +10,7 @@ const MOST_OFFERS = 2;
 type Take = (id: string) => Promise<VersionOutcome>;
 
 function offer({ id, title, at, cause }: VersionSummary, database: KeepingDatabase, take: Take): Notice {
-  const date = new Date(at).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
+  const date = new Date(at).toLocaleString("en-GB", { dateStyle: "medium", timeStyle: "short" });
   // where the end of an offer is not kept, it comes again
   const end = () => database.endOffer(id).catch(() => undefined);
   return {

@@ -1,14 +1,14 @@
 /** Shows, designs and unreadable text on their way to the shelf. */
 import { type Design, serialiseDesign } from "../../design/design";
 import { type Show, serialiseShow } from "../../design/show";
-import type { NewVersion } from "./version";
+import type { NewVersion, Seat } from "./version";
 
 export const CAUSES = {
   otherTab: "edits of another tab, not taken",
   beside: "found beside a newer state at the start",
   unreadable: "could not be read",
   earlierBuild: "kept by an earlier build of this program",
-  start: "as it was at the start of a session",
+  start: "as it was before the first edit of a session",
   editing: "while editing",
   deleted: "deleted",
 } as const;
@@ -26,10 +26,11 @@ export interface Shelving {
   periodic?: boolean;
   offered?: boolean;
   binned?: boolean;
+  seat?: Seat;
 }
 
-function marks({ id, at, cause, periodic = false, offered = false, binned = false }: Shelving) {
-  return { id, at, cause, periodic, offered, binned };
+function marks({ id, at, cause, periodic = false, offered = false, binned = false, seat }: Shelving) {
+  return { id, at, cause, periodic, offered, binned, ...(seat && { seat }) };
 }
 
 export function shelvedShow(show: Show, shelving: Shelving): NewVersion {

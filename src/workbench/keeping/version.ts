@@ -2,6 +2,17 @@
 
 export type VersionKind = "show" | "design";
 
+/** Where a design was in its show, for when it comes back. */
+export interface Seat {
+  /** place in the list, from 0 */
+  index: number;
+  side: "left" | "right" | null;
+  /** id of the design that was made the left coil in its place; null where none was */
+  taker: string | null;
+  /** whether that one was the right coil before */
+  fromRight: boolean;
+}
+
 /** What there is to know of a version without its text. */
 export interface VersionSummary {
   id: string;
@@ -32,6 +43,8 @@ export interface KeptVersion {
   at: string;
   cause: string;
   binned: boolean;
+  /** of a design that was taken out of its show */
+  seat?: Seat;
   /** the document as its file would be; what could not be read, as it was found */
   text: string;
 }
@@ -52,7 +65,7 @@ export function recordsOf({ periodic, offered, ...version }: NewVersion): {
   version: KeptVersion;
   summary: VersionSummary;
 } {
-  const { text, ...known } = version;
+  const { text, seat: _seat, ...known } = version;
   return { version, summary: { ...known, periodic, offered, size: sizeOf(text) } };
 }
 
@@ -66,9 +79,22 @@ function dateOr(value: unknown, instead: string): string {
   return typeof value === "string" && Number.isFinite(Date.parse(value)) ? value : instead;
 }
 
+/** A seat out of what was found; undefined where it is none. */
+function seatFound(found: unknown): Seat | undefined {
+  if (typeof found !== "object" || found === null) return undefined;
+  const { index, side, taker, fromRight } = found as Record<string, unknown>;
+  if (typeof index !== "number" || !Number.isInteger(index)) return undefined;
+  return {
+    index: Math.max(0, index),
+    side: side === "left" || side === "right" ? side : null,
+    taker: typeof taker === "string" ? taker : null,
+    fromRight: fromRight === true,
+  };
+}
+
 /** A version out of what was found under an id, whoever wrote it there. */
 export function versionFound(id: string, found: unknown): NewVersion {
-  const { kind, designId, title, at, cause, binned, text } = (found ?? {}) as Record<string, unknown>;
+  const { kind, designId, title, at, cause, binned, seat, text } = (found ?? {}) as Record<string, unknown>;
   return {
     id,
     kind: kind === "design" ? "design" : "show",
@@ -79,6 +105,7 @@ export function versionFound(id: string, found: unknown): NewVersion {
     binned: binned === true,
     periodic: false,
     offered: false,
+    seat: seatFound(seat),
     text: textOr(text, JSON.stringify(text ?? null)),
   };
 }

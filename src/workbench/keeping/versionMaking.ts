@@ -7,7 +7,7 @@ import { sameValue } from "../history";
 import type { WorkbenchState } from "../workbenchState";
 import { committedShow } from "./committedShow";
 import { beforeStep, CAUSES, type Shelving, shelvedDesign, shelvedShow } from "./shelvedTexts";
-import type { NewVersion } from "./version";
+import type { NewVersion, Seat } from "./version";
 
 const MINUTE = 60_000;
 /** ms of editing between versions */
@@ -47,6 +47,18 @@ function replaced(before: Show, after: Show): string[] {
   return before.order.filter((id) => !sameValue(before.designs[id], after.designs[id]));
 }
 
+/** Where a design was that a step has taken out. */
+function seatOf(before: Show, after: Show, id: string): Seat {
+  const side = before.left === id ? "left" : before.right === id ? "right" : null;
+  const taker = side === "left" ? after.left : null;
+  return {
+    index: before.order.indexOf(id),
+    side,
+    taker,
+    fromRight: taker !== null && taker === before.right,
+  };
+}
+
 /** Whether anything but designs, and which of them is open, differs. */
 function partsDiffer({ designs: _a, open: _b, ...before }: Show, { designs: _c, open: _d, ...after }: Show) {
   return !sameValue(before, after);
@@ -54,6 +66,8 @@ function partsDiffer({ designs: _a, open: _b, ...before }: Show, { designs: _c, 
 
 /** What has versions, and since when. */
 interface Marks {
+  /** ids of the designs that have had a version since the session began */
+  seen: ReadonlySet<string>;
   show: Show;
   showAt: number;
   designs: Readonly<Record<string, Design>>;
@@ -80,19 +94,32 @@ export function connectVersionMaking({ store, keep, now, newId }: VersionMakingN
     at: now().toISOString(),
     ...rest,
   });
-  const bin = (show: Show, ids: readonly string[], cause: string) =>
-    keep(ids.map((id) => shelvedDesign(id, show.designs[id], shelving({ cause, binned: true }))));
+  const bin = (show: Show, ids: readonly string[], cause: string, next: Show) =>
+    keep(
+      ids.map((id) => {
+        const seat = Object.hasOwn(next.designs, id) ? undefined : seatOf(show, next, id);
+        return shelvedDesign(id, show.designs[id], shelving({ cause, binned: true, seat }));
+      }),
+    );
   const periodic = (show: Show, ids: readonly string[], withShow: boolean, cause: string) =>
     keep([
       ...ids.map((id) => shelvedDesign(id, show.designs[id], shelving({ cause, periodic: true }))),
       ...(withShow ? [shelvedShow(show, shelving({ cause, periodic: true }))] : []),
     ]);
-  const begin = (before: Show, after: Show) => {
+  const begin = (before: Show) => {
     const at = now().getTime();
-    marks = { show: before, showAt: at, designs: before.designs, at, edits: 1 };
-    // what the edit adds has no version from before it
-    const changed = changedSince(marks, after).filter((id) => Object.hasOwn(before.designs, id));
-    if (!sameValue(before, exampleShow())) periodic(before, changed, true, CAUSES.start);
+    marks = { seen: new Set(), show: before, showAt: at, designs: before.designs, at, edits: 0 };
+    if (!sameValue(before, exampleShow())) periodic(before, [], true, CAUSES.start);
+  };
+  /** Each design has a version from before its first edit, also one that came during the session. */
+  const keepFirst = (before: Show, after: Show, known: Marks) => {
+    const first = before.order.filter((id) => {
+      const changed = Object.hasOwn(after.designs, id) && after.designs[id] !== before.designs[id];
+      return changed && !known.seen.has(id);
+    });
+    if (first.length === 0) return;
+    known.seen = new Set([...known.seen, ...first]);
+    periodic(before, first, false, CAUSES.start);
   };
   const goOn = (show: Show, known: Marks) => {
     known.edits += 1;
@@ -101,25 +128,28 @@ export function connectVersionMaking({ store, keep, now, newId }: VersionMakingN
     const withShow = partsDiffer(known.show, show) || at - known.showAt >= SHOW_INTERVAL;
     periodic(show, changedSince(known, show), withShow, CAUSES.editing);
     const shown = withShow ? { show, showAt: at } : { show: known.show, showAt: known.showAt };
-    marks = { ...shown, designs: show.designs, at, edits: 0 };
+    marks = { ...known, ...shown, designs: show.designs, at, edits: 0 };
   };
   const endFollowing = store.subscribe((state, earlier) => {
     const [before, after] = [committedShow(earlier), committedShow(state)];
     if (before === after || state.history.past === earlier.history.past) return;
-    if (marks) goOn(after, marks);
-    else begin(before, after);
+    if (!marks) begin(before);
+    if (marks) {
+      if (after !== announced) keepFirst(before, after, marks);
+      goOn(after, marks);
+    }
     if (after !== announced && newStep(state, earlier) !== null)
-      bin(before, gone(before, after), CAUSES.deleted);
+      bin(before, gone(before, after), CAUSES.deleted, after);
   });
   const designsReplaced: VersionMaking["designsReplaced"] = (label, next) => {
     const before = committedShow(store.getState());
     announced = next;
-    bin(before, replaced(before, next), beforeStep(label));
+    bin(before, replaced(before, next), beforeStep(label), next);
   };
   return {
     showReplaced(label, next) {
       const before = committedShow(store.getState());
-      if (sameValue(before, next) || sameValue(before, exampleShow())) return;
+      if (sameValue(before, next)) return;
       keep([shelvedShow(before, shelving({ cause: beforeStep(label) }))]);
       designsReplaced(label, next);
     },

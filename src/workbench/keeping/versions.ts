@@ -14,11 +14,11 @@ import { type Design, fileName, parseDesign } from "../../design/design";
 import type { Fault } from "../../design/document";
 import { parseShow, type Show } from "../../design/show";
 import type { Editing } from "../editing";
-import { withAddedDesign, withDesign, withOpened } from "../showEdits";
+import { withAddedDesign, withDesign, withOpened, withReseated } from "../showEdits";
 import { databaseTrouble, NO_VERSIONS } from "./findAtStart";
 import type { KeepingDatabase } from "./keepingDatabase";
 import type { Shelf } from "./shelf";
-import type { KeptVersion, VersionSummary } from "./version";
+import type { KeptVersion, Seat, VersionSummary } from "./version";
 import type { VersionMaking } from "./versionMaking";
 
 export type VersionOutcome = { ok: true } | { ok: false; sentence: string; faults: readonly Fault[] };
@@ -48,17 +48,16 @@ function refused(sentence: string, faults: readonly Fault[] = []): VersionOutcom
   return { ok: false, sentence, faults };
 }
 
-function withRestored(show: Show, id: string, design: Design): Show {
-  return Object.hasOwn(show.designs, id)
-    ? withOpened(withDesign(show, id, design), id)
-    : withAddedDesign(show, id, design);
+function withRestored(show: Show, id: string, design: Design, seat: Seat | undefined): Show {
+  if (Object.hasOwn(show.designs, id)) return withOpened(withDesign(show, id, design), id);
+  return seat ? withReseated(show, id, design, seat) : withAddedDesign(show, id, design);
 }
 
 function restoreDesign(version: KeptVersion, designId: string, session: Restoring): VersionOutcome {
   const parsed = parseDesign(version.text);
   if (!parsed.ok) return refused("This version cannot be opened.", parsed.faults);
   const label = `restore ${version.title}`;
-  const next = withRestored(session.present(), designId, parsed.design);
+  const next = withRestored(session.present(), designId, parsed.design, version.seat);
   session.making.designsReplaced(label, next);
   session.editShow(label, () => next);
   return { ok: true };

@@ -37,9 +37,15 @@ beforeEach(() => {
 
 describe("the tap bar", () => {
   it("shows dashes and offers nothing until something is computed", () => {
+    act(() => session.store.setState({ fieldRevision: 0, revision: 1 }));
     expect(screen.getByText("Not computed yet")).toBeInTheDocument();
     expect(screen.getByRole("button", { name: "Use suggested tap" })).toBeDisabled();
     expect(document.body.textContent).not.toMatch(/NaN|undefined|null|Infinity/);
+  });
+
+  it("does not promise figures to a design that has no solution", () => {
+    act(() => session.store.setState({ fieldRevision: 1, revision: 1 }));
+    expect(screen.getByText("No solution; the findings say why")).toBeInTheDocument();
   });
 
   it("says in words how far off the tuning is, and on which side", () => {

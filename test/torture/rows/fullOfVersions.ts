@@ -85,7 +85,7 @@ async function editWhileFull(page: Page, random: Random): Promise<{ sign: string
     await type(page, edit);
     const told = page
       .getByRole("status")
-      .filter({ hasText: /^(Saved|Kept|Not saved)/ })
+      .filter({ hasText: /^(Saved|Kept|Not saved)$/ })
       .first();
     await told.waitFor({ timeout: PATIENCE });
     sign = (await told.innerText()).trim();

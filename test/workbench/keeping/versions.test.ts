@@ -45,17 +45,45 @@ describe("a version", () => {
     expect(shows.map(({ designs }) => designs.left.primary.tap)).toEqual([7]);
   });
 
-  it("of a deleted design lies in the bin and comes back beside the others, in one step", async () => {
+  it("of a deleted design lies in the bin and comes back to its place and side, in one step", async () => {
     const bench = await edited();
     bench.actions.deleteDesign("left");
     await wait();
     const [gone] = (await bench.actions.versions.list()).filter(({ binned }) => binned);
     expect(gone).toMatchObject({ kind: "design", designId: "left", cause: "deleted" });
     await bench.actions.versions.restore(gone.id);
-    expect(bench.show().order).toEqual(["right", "left"]);
+    expect(bench.show()).toMatchObject({ order: ["left", "right"], left: "left", right: "right" });
     expect(bench.open().primary.tap).toBe(5);
     bench.actions.undo();
-    expect(bench.show().order).toEqual(["right"]);
+    expect(bench.show()).toMatchObject({ order: ["right"], left: "right", right: null });
+  });
+
+  it("of the right coil comes back as the right coil, unless another sits there by then", async () => {
+    const bench = await edited();
+    bench.actions.deleteDesign("right");
+    await wait();
+    expect(bench.show()).toMatchObject({ left: "left", right: null });
+    const [gone] = (await bench.actions.versions.list()).filter(({ binned }) => binned);
+    await bench.actions.versions.restore(gone.id);
+    expect(bench.show()).toMatchObject({ order: ["left", "right"], left: "left", right: "right" });
+    bench.actions.undo();
+    bench.actions.newDesign();
+    const other = bench.show().open;
+    bench.actions.editShow("choose coils", (show) => ({ ...show, right: other }));
+    await bench.actions.versions.restore(gone.id);
+    expect(bench.show()).toMatchObject({ left: "left", right: other, open: "right" });
+  });
+
+  it("of a deleted left coil leaves the right coil at its side where a third design can stand in", async () => {
+    const bench = await edited();
+    bench.actions.newDesign();
+    const third = bench.show().open;
+    bench.actions.deleteDesign("left");
+    await wait();
+    expect(bench.show()).toMatchObject({ left: third, right: "right" });
+    const [gone] = (await bench.actions.versions.list()).filter(({ binned }) => binned);
+    await bench.actions.versions.restore(gone.id);
+    expect(bench.show()).toMatchObject({ order: ["left", "right", third], left: "left", right: "right" });
   });
 
   it("of a design takes the place of the one of its id, which goes to the bin", async () => {
@@ -86,7 +114,8 @@ describe("a version", () => {
       "while editing",
       "while editing",
       "while editing",
-      "as it was at the start of a session",
+      "as it was before the first edit of a session",
+      "as it was before the first edit of a session",
     ]);
   });
 

@@ -1,5 +1,6 @@
 import { spacingField } from "../../../design/fields/score";
 import type { Show } from "../../../design/show";
+import { titleOf } from "../../../design/titleOf";
 import { ChoiceField } from "../../../ui/ChoiceField";
 import { useShow } from "../../../workbench/hooks";
 import { workbench } from "../../../workbench/session";
@@ -32,7 +33,7 @@ function Side({ side }: { side: "left" | "right" }) {
         {side === "right" && <option value="">none</option>}
         {order.map((id) => (
           <option key={id} value={id}>
-            {designs[id].title || "Untitled"}
+            {titleOf(designs[id])}
           </option>
         ))}
       </select>
