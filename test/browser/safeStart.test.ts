@@ -50,6 +50,8 @@ describe("the safe start in a real browser", () => {
     await expect.poll(() => page.getByLabel("Title of the design").inputValue()).toBe("Before the storm");
     await page.goto(`${page.url().replace(/#.*/, "")}#safe`);
     await page.getByRole("listitem").filter({ hasText: "After the storm" }).first().waitFor();
+    await page.goBack();
+    await page.getByRole("slider", { name: "Tap on the primary" }).waitFor();
   });
 
   it("stands in where the program fails as a whole while it is shown", async () => {

@@ -39,6 +39,11 @@ describe("the rules", () => {
       "Winding length of 500.0 mm is shorter than its turns side by side, which need 549.1 mm.",
     ],
     [
+      "toroid-without-hole",
+      { "topLoad.elements.0.outerDiameter": 0.1 },
+      "Outer diameter of 100.0 mm is not above twice the tube's, 220.0 mm: the toroid has no hole, and no field can be solved. Widen it",
+    ],
+    [
       "overall-diameter-below-conductor",
       { "secondary.wire.overallDiameter": 0.0003 },
       "Overall diameter of 0.3000 mm is below the bare conductor's 0.3350 mm.",

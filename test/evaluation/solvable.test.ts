@@ -71,6 +71,23 @@ describe("a design with a value beyond everything", () => {
     expect(drive.findings.map(({ code }) => code)).not.toContain("above-usual-range");
   });
 
+  it("says of a value that is too small where the computation begins", () => {
+    const { drive } = evaluated(withValueAt(pierHallLeft, "secondary.turns", 1e-30));
+    const finding = drive.findings.find(({ where }) => where === "secondary.turns")!;
+    expect(findingMessage(finding, "metric")).toContain("which begins at");
+  });
+
+  it.each(["tank.unitsInSeries", "tank.strings", "drive.switch.parallelDevices"])(
+    "is judged by the computation, not refused as broken, where whole numbers are counted: %s",
+    (path) => {
+      const design = withValueAt(pierHallLeft, path, 1e30);
+      expect(parseDesign(design).ok).toBe(true);
+      expect(parseDesign(withValueAt(pierHallLeft, path, 2.5)).ok).toBe(false);
+      const { drive } = evaluated(design);
+      expect(drive.findings[0]).toMatchObject({ where: path, code: "value-beyond-what-is-solved" });
+    },
+  );
+
   it.each([
     ["secondary.turns", 1e-30, "secondary"],
     ["tank.unit.dissipationFactor", 1e30, "primary"],

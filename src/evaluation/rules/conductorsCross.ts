@@ -23,18 +23,43 @@ function nameOf(path: string): string {
   return NAMES[path] ?? `element ${Number(path.split(".")[2]) + 1} of the top load`;
 }
 
+/** A toroid without a hole is a matter of its own sizes, not of its place. */
+function isToroidItself({ path, other }: { path: string; other: string }): boolean {
+  return other === "axis" && path.startsWith("topLoad.elements.");
+}
+
+export const toroidWithoutHole: Rule = {
+  code: "toroid-without-hole",
+  severity: "error",
+  sentence:
+    "{field} of {value} is not above twice the tube's, {limit}: the toroid has no hole, and no field can be solved.",
+  judge: (design) =>
+    conductorsStage(design)
+      .crossings.filter(isToroidItself)
+      .flatMap(({ path }) => {
+        const element = design.topLoad.elements[Number(path.split(".")[2])];
+        if (element.shape !== "toroid") return [];
+        const where = `${path}.outerDiameter`;
+        const { outerDiameter: value, tubeDiameter } = element;
+        const remedy = "widen it, or take a thinner tube";
+        return [{ where, quantity: where, value, limit: 2 * tubeDiameter, remedy }];
+      }),
+};
+
 export const conductorsCross: Rule = {
   code: "conductors-cross",
   severity: "error",
   sentence: "{field}: this conductor cuts {value} deep into another, and no field can be solved.",
   judge: (design) =>
-    conductorsStage(design).crossings.map(({ path, other, gap }) => ({
-      where: fieldOf(path),
-      quantity: fieldOf(path),
-      value: -gap,
-      limit: 0,
-      remedy: `move it clear of ${nameOf(other)}`,
-    })),
+    conductorsStage(design)
+      .crossings.filter((crossing) => !isToroidItself(crossing))
+      .map(({ path, other, gap }) => ({
+        where: fieldOf(path),
+        quantity: fieldOf(path),
+        value: -gap,
+        limit: 0,
+        remedy: `move it clear of ${nameOf(other)}`,
+      })),
 };
 
 const WINDING = ["secondary", "topLoad", "primary", "room", "corrections", "spark"];

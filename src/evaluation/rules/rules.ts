@@ -18,7 +18,13 @@ import {
   reservoirSags,
 } from "./burst";
 import { audienceInReach, audienceNear, ceilingNear, wallNear } from "./clearance";
-import { closeToWinding, conductorsCross, primaryNotSolved, secondaryNotSolved } from "./conductorsCross";
+import {
+  closeToWinding,
+  conductorsCross,
+  primaryNotSolved,
+  secondaryNotSolved,
+  toroidWithoutHole,
+} from "./conductorsCross";
 import { comparatorDisagrees, coreSaturates } from "./currentLimit";
 import { evaluationFailed } from "./evaluationFailed";
 import { aboveRange, belowRange } from "./fieldRange";
@@ -64,6 +70,7 @@ import { enamelThinnerThanWire, formerWallTooThick, windingTooShort } from "./wi
 
 export const RULES: readonly Rule[] = [
   beyondWhatIsSolved,
+  toroidWithoutHole,
   conductorsCross,
   windingTooShort,
   enamelThinnerThanWire,

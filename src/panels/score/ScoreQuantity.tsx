@@ -14,12 +14,18 @@ function spanText({ minimum, maximum }: ScoreField["range"], field: ScoreField, 
   return `${text(minimum)} to ${text(maximum)}`;
 }
 
+/** A number as it was typed; where that takes an exponent, as it is printed. */
+function valueText(value: number, { dimension }: ScoreField, system: UnitSystem): string {
+  const typed = formatQuantity(value, dimension, system, rangeDigits);
+  return typed.number.includes("e") ? formatQuantity(value, dimension, system).text : typed.text;
+}
+
 /** Why a number can be no value of a field of the score, in one sentence; null where it can. */
 export function scoreRefusal(field: ScoreField, value: number, system: UnitSystem): string | null {
-  const { limits, whole, label, dimension } = field;
+  const { limits, whole, label } = field;
   const meaning = meaningRefusal(field, value, system);
   if (meaning) return meaning;
-  const text = formatQuantity(value, dimension, system, rangeDigits).text;
+  const text = valueText(value, field, system);
   if (whole && !Number.isInteger(value))
     return `${label} must be a whole number, and ${text} is not: change the figure.`;
   if (value >= limits.minimum && value <= limits.maximum) return null;
@@ -27,9 +33,9 @@ export function scoreRefusal(field: ScoreField, value: number, system: UnitSyste
 }
 
 function rangeRemarks(field: ScoreField, value: number, system: UnitSystem): Remark[] {
-  const { range, label, dimension } = field;
+  const { range, label } = field;
   if (value >= range.minimum && value <= range.maximum) return [];
-  const text = formatQuantity(value, dimension, system, rangeDigits).text;
+  const text = valueText(value, field, system);
   const sentence = `${label} of ${text} lies outside the usual ${spanText(range, field, system)}: check it.`;
   return [{ severity: "warning", sentence }];
 }

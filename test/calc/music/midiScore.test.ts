@@ -33,6 +33,13 @@ describe("the example files of the Standard MIDI File 1.0 specification (RP-001)
 });
 
 describe("reading a file", () => {
+  it("says of notes that nothing holds that they do not sound, and lasts no time", () => {
+    const struck = Array.from({ length: 5 }, (_, index) => [0x00, 0x90, 60 + index, 100]).flat();
+    const score = read(rawFile([...struck, ...END]));
+    expect(score.reports).toEqual(["Notes that end as they begin, and do not sound: 5."]);
+    expect(score.duration).toBe(0);
+  });
+
   it("agrees with the library that wrote it", () => {
     const score = read(
       fileOfNotes([
