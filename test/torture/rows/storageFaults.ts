@@ -4,10 +4,11 @@
  */
 import { readFileSync } from "node:fs";
 import type { BrowserContext, Page } from "playwright-core";
+import type { Design } from "../../../src/design/design";
 import type { Lab } from "../lab";
 import type { TortureRow } from "../row";
 import { type Bench, noticesOf, openBench } from "../support/bench";
-import { FIELD, heldEdit, typedAs } from "../support/editor";
+import { editOf, FIELD, heldEdit, typedAs } from "../support/editor";
 import { newRandom } from "../support/random";
 import { putContent, SHOW_ENTRY, STORAGE_FAULTS, type StorageFault } from "../support/storageFaults";
 
@@ -45,13 +46,14 @@ async function asksBeforeLeaving(page: Page): Promise<boolean> {
   return asked;
 }
 
-/** The design's file as the page gives it out. */
-async function exported(page: Page): Promise<string> {
+/** The edit in the design's file as the page gives it out. */
+async function exportedEdit(page: Page): Promise<number> {
   const [download] = await Promise.all([
     page.waitForEvent("download", { timeout: 5000 }),
     page.keyboard.press("Control+s"),
   ]);
-  return readFileSync(await download.path(), "utf8");
+  const design = JSON.parse(readFileSync(await download.path(), "utf8")) as Design;
+  return editOf(1000 * design.secondary.windingLength);
 }
 
 async function keptIsThere(context: BrowserContext, address: string, edit: number): Promise<string | null> {
@@ -87,8 +89,7 @@ async function tryFault(context: BrowserContext, address: string, fault: Storage
   const notices = await noticesOf(page);
   if (faults.length > 0) return faults[0];
   if ((await heldEdit(page)) !== edit) return "the edit did not stay in its field";
-  if (!(await exported(page)).includes(String(typedAs(edit) / 1000)))
-    return "the exported file lacks the edit";
+  if ((await exportedEdit(page)) !== edit) return "the exported file lacks the edit";
   if (sign === "Kept" && notices.length === 0)
     return "the show is in local storage alone, and no notice says so";
   if (sign === "Saved" || sign === "Kept") {
