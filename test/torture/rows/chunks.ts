@@ -36,6 +36,9 @@ function words(page: Page): Promise<string> {
   return page.evaluate(() => document.body.innerText.trim());
 }
 
+/** ms */
+const PATIENCE = 20_000;
+
 /** What must never be read on a page. */
 const RAW = /\b(NaN|undefined|Infinity|TypeError|ReferenceError)\b|\[object/;
 
@@ -45,7 +48,8 @@ async function tryChunk(context: BrowserContext, address: string, chunk: string)
   page.on("pageerror", (error) => crashes.push(String(error)));
   await context.route(`**/assets/${chunk}`, (route) => route.abort());
   await page.goto(address);
-  await page.waitForTimeout(800);
+  // the cautions, or the safe page where the program itself has not come
+  await page.locator('dialog[open], h1:has-text("safe page")').first().waitFor({ timeout: PATIENCE });
   const acknowledge = page.getByRole("button", { name: "I have read and understood this" });
   if ((await acknowledge.count()) > 0) await acknowledge.click();
   await wander(page);
@@ -55,7 +59,7 @@ async function tryChunk(context: BrowserContext, address: string, chunk: string)
   if (raw) return `the page says “${raw[0]}”`;
   await context.unroute(`**/assets/${chunk}`);
   await page.reload();
-  await page.locator("main").first().waitFor({ timeout: 5000 });
+  await page.locator("main").first().waitFor({ timeout: PATIENCE });
   await wander(page);
   const failing = await page.getByRole("button", { name: "Retry" }).count();
   if (failing > 0) return "what failed still fails once its chunk is there";
