@@ -30,7 +30,7 @@ async function settled(pages: readonly Page[]): Promise<void> {
   for (const page of pages) {
     await page
       .getByRole("status")
-      .filter({ hasText: /^(Saved|Not saved)$/ })
+      .filter({ hasText: /^(Saved|Not saved)/ })
       .first()
       .waitFor({ timeout: 5000 });
   }
