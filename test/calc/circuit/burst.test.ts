@@ -253,17 +253,22 @@ describe("a burst of an odd kind", () => {
     expectSensible(burst(part, { ...coil, ...of }));
   });
 
-  it("after a dead time longer than the clock's half goes on with the pair whose turn the clock gives", () => {
-    const half = 1 / (2 * fixedFrequency.frequency);
-    for (const skipped of [1, 2, 3]) {
-      const deadTime = (skipped + 0.3) * half;
+  it.each([0.05, 0.4, 1.3, 2.3, 3.3])(
+    "turns on, after a dead time of %f halves of the clock, the pair of the half that the clock began then",
+    (halves) => {
+      const half = 1 / (2 * fixedFrequency.frequency);
+      const deadTime = halves * half;
       const { gates } = burst({ commutation: { ...fixedFrequency, deadTime } });
       expect(gates.length).toBeGreaterThan(2);
-      // a pair belongs to the even or the odd halves of the clock, whatever was skipped before
-      for (const { polarity, from } of gates)
-        expect(polarity).toBe(Math.round((from - deadTime) / half) % 2 === 0 ? 1 : -1);
-    }
-  });
+      expect(gates[0].polarity).toBe(1);
+      // the first comes on without a dead time
+      for (const { polarity, from } of gates.slice(1)) {
+        const began = Math.round((from - deadTime) / half);
+        expect(from).toBeCloseTo(began * half + deadTime, 12);
+        expect(polarity).toBe(began % 2 === 0 ? 1 : -1);
+      }
+    },
+  );
 
   it("with no on-time has nothing in it", () => {
     const result = burst({ onTime: 0 });

@@ -37,10 +37,20 @@ function words(page: Page): Promise<string> {
 }
 
 /** ms */
-const PATIENCE = 20_000;
+const PATIENCE = 8000;
 
 /** What must never be read on a page. */
 const RAW = /\b(NaN|undefined|Infinity|TypeError|ReferenceError)\b|\[object/;
+
+/** Waits for the cautions and puts them away, or for the safe page; without the entry itself neither comes. */
+async function arrive(page: Page): Promise<void> {
+  const cautions = page.getByRole("button", { name: "I have read and understood this" });
+  const arrived = page.locator('dialog[open], main, h1:has-text("safe page")').first();
+  await arrived.waitFor({ timeout: PATIENCE }).catch(() => undefined);
+  // the cautions come with the bench or right after it
+  await page.waitForTimeout(300);
+  if ((await cautions.count()) > 0) await cautions.click();
+}
 
 async function tryChunk(context: BrowserContext, address: string, chunk: string): Promise<string | null> {
   const page = await context.newPage();
@@ -48,10 +58,7 @@ async function tryChunk(context: BrowserContext, address: string, chunk: string)
   page.on("pageerror", (error) => crashes.push(String(error)));
   await context.route(`**/assets/${chunk}`, (route) => route.abort());
   await page.goto(address);
-  // the cautions, or the safe page where the program itself has not come
-  await page.locator('dialog[open], h1:has-text("safe page")').first().waitFor({ timeout: PATIENCE });
-  const acknowledge = page.getByRole("button", { name: "I have read and understood this" });
-  if ((await acknowledge.count()) > 0) await acknowledge.click();
+  await arrive(page);
   await wander(page);
   const broken = await words(page);
   if (broken.length < 100) return `the page is empty but for “${broken}”`;
@@ -59,6 +66,7 @@ async function tryChunk(context: BrowserContext, address: string, chunk: string)
   if (raw) return `the page says “${raw[0]}”`;
   await context.unroute(`**/assets/${chunk}`);
   await page.reload();
+  await arrive(page);
   await page.locator("main").first().waitFor({ timeout: PATIENCE });
   await wander(page);
   const failing = await page.getByRole("button", { name: "Retry" }).count();
