@@ -80,7 +80,7 @@ async function tryAll(list: Iterable<Tried>): Promise<RowResult> {
 export const randomDesigns: TortureRow = {
   name: "designs anywhere in their ranges",
   full: 2000,
-  short: 12,
+  short: 4,
   run: (tries, seed) =>
     tryAll(anyDesigns(tries, seed).map((design, index) => ({ what: `design ${index}`, design }))),
 };
@@ -121,7 +121,7 @@ function placed(design: Design, path: string, value: number): Design | null {
 export const extremes: TortureRow = {
   name: "fields and pairs of fields at extremes",
   full: 4000,
-  short: 30,
+  short: 12,
   run: (tries, seed) => {
     const random = newRandom(seed);
     return tryAll(Array.from({ length: tries }, (_, index) => extreme(random, index)));

@@ -12,9 +12,9 @@ import { FIELD, heldEdit, typedAs } from "../support/editor";
 import { newRandom, type Random } from "../support/random";
 
 /** bytes that the browser grants, little enough to be filled quickly */
-const GRANTED = 6_000_000;
+const GRANTED = 4_000_000;
 /** edits typed once the room is gone */
-const EDITS = 4;
+const EDITS = 3;
 /** ms for a save that has to make room first */
 const PATIENCE = 20_000;
 
