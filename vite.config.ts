@@ -1,6 +1,8 @@
+import { join } from "node:path";
 import react from "@vitejs/plugin-react";
 import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig, type TestProjectConfiguration } from "vitest/config";
+import { chunkGroups, programPreloaded } from "./.scripts/chunks.mjs";
 import { licences } from "./.scripts/licences.mjs";
 import { referenceTable } from "./.scripts/referenceTable.mjs";
 import { responseHeaders } from "./.scripts/responseHeaders.mjs";
@@ -38,6 +40,8 @@ const offline = VitePWA({
   workbox: { globPatterns: ["**/*.{js,css,html,svg,woff2,txt}"], navigateFallback: "index.html" },
 });
 
+const inSource = (path: string) => join(import.meta.dirname, "src", path);
+
 const node = (name: string, include: string[], rest: object = {}): TestProjectConfiguration => ({
   extends: true,
   test: { name, environment: "node", include, ...rest },
@@ -55,13 +59,36 @@ export default defineConfig({
   // one page: any other address is not found, instead of answered with the page
   appType: "mpa",
   preview: { cors: false },
-  plugins: [react(), referenceTable(), responseHeaders(), publishedSchema(), licenceTexts.page, offline],
+  plugins: [
+    react(),
+    referenceTable(),
+    programPreloaded(),
+    responseHeaders(),
+    publishedSchema(),
+    licenceTexts.page,
+    offline,
+  ],
   worker: { format: "es", plugins: () => [licenceTexts.workers] },
   define: { "import.meta.env.PROGRAM_VERSION": JSON.stringify(program.version) },
-  build: { target: "es2023", chunkSizeWarningLimit: 700 },
+  build: {
+    target: "es2023",
+    chunkSizeWarningLimit: 900,
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          includeDependenciesRecursively: false,
+          groups: chunkGroups(inSource("app/start.ts"), [
+            inSource("app/main.tsx"),
+            inSource("drawing/CrossSection.tsx"),
+          ]),
+        },
+      },
+    },
+  },
   test: {
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    maxConcurrency: 2,
     projects: [
       node("unit", ["test/*.test.ts", ...folders(LOGIC)]),
       {

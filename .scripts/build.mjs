@@ -6,6 +6,7 @@ import "./quietLoader.mjs";
 const SOURCES = [
   "src",
   "test/reference",
+  ".scripts/chunks.mjs",
   ".scripts/licences.mjs",
   ".scripts/referenceTable.mjs",
   ".scripts/responseHeaders.mjs",

@@ -1,4 +1,4 @@
-import { type ComponentType, lazy, Suspense, useState } from "react";
+import { type ComponentType, useEffect, useState } from "react";
 import { Contained } from "./Contained";
 import { PartNotLoaded } from "./containment";
 import { Waiting } from "./Waiting";
@@ -36,15 +36,18 @@ async function loadedAgain<Name extends string>(load: () => Promise<Loaded<Name>
 
 interface Part {
   what: string;
-  /** what is shown now; shared by all places, so that a part once fetched is there at once */
-  current: ComponentType;
+  /** once it has come; shared by all places, so that a part once fetched is there at once */
+  component: ComponentType | null;
+  /** fetches it the first time; later the same fetching */
+  fetched: () => Promise<ComponentType>;
   /** fetched anew, for after a failure */
-  renewed: () => ComponentType;
+  renewed: () => Promise<ComponentType>;
 }
 
 /**
  * A component that is fetched when it is first shown. What it waits for, and what fails, stands in its
- * own place; another try really fetches again.
+ * own place; another try really fetches again. Not by React's Suspense: it holds back what has come for
+ * up to 0.3 s behind each other part that came before.
  * @param load imports the file
  * @param name of the component among the file's exports
  * @param what it is, without the article
@@ -54,35 +57,57 @@ export function lazyPart<Name extends string>(
   name: Name,
   what: string,
 ): ComponentType {
-  const lazily = (fetch: () => Promise<Loaded<Name>>) =>
-    lazy(async () => {
-      try {
-        const component: ComponentType = (await fetch())[name];
-        return { default: component };
-      } catch (cause) {
-        throw new PartNotLoaded(`the ${what} did not load`, { cause });
-      }
-    });
+  let fetching: Promise<ComponentType> | undefined;
+  const fetch = async (by: () => Promise<Loaded<Name>>) => {
+    try {
+      part.component = (await by())[name];
+      return part.component;
+    } catch (cause) {
+      throw new PartNotLoaded(`the ${what} did not load`, { cause });
+    }
+  };
   const part: Part = {
     what,
-    current: lazily(load),
-    renewed: () => lazily(() => loadedAgain(load)),
+    component: null,
+    fetched: () => {
+      fetching ??= fetch(load);
+      return fetching;
+    },
+    renewed: () => {
+      fetching = fetch(() => loadedAgain(load));
+      return fetching;
+    },
   };
   return () => <Fetched part={part} />;
 }
 
 function Fetched({ part }: { part: Part }) {
-  const [Shown, setShown] = useState(() => part.current);
   const renew = (error: unknown) => {
-    if (!(error instanceof PartNotLoaded)) return;
-    part.current = part.renewed();
-    setShown(() => part.current);
+    // whoever waits for it hears of a failure
+    if (error instanceof PartNotLoaded) part.renewed().catch(() => undefined);
   };
   return (
     <Contained what={part.what} onRetry={renew}>
-      <Suspense fallback={<Waiting what={part.what} />}>
-        <Shown />
-      </Suspense>
+      <Awaited part={part} />
     </Contained>
   );
+}
+
+type Arrival = { component: ComponentType | null } | { failure: unknown };
+
+function Awaited({ part }: { part: Part }) {
+  const [arrival, setArrival] = useState<Arrival>({ component: part.component });
+  useEffect(() => {
+    let wanted = true;
+    part.fetched().then(
+      (component) => wanted && setArrival({ component }),
+      (failure: unknown) => wanted && setArrival({ failure }),
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [part]);
+  if ("failure" in arrival) throw arrival.failure;
+  const { component: Component } = arrival;
+  return Component ? <Component /> : <Waiting what={part.what} />;
 }

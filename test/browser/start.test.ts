@@ -15,6 +15,20 @@ describe("the production build in a real browser", () => {
     expect(development).toEqual([]);
   });
 
+  it("fetches the program in one file beside the entry, which needs nothing of it for its safe page", () => {
+    const page = readFileSync(join(ASSETS, "..", "index.html"), "utf8");
+    const [, program] =
+      page.match(/rel="modulepreload" crossorigin href="\.\/assets\/(program-[\w-]+\.js)"/) ?? [];
+    const [, entry] =
+      page.match(/<script type="module" crossorigin src="\.\/assets\/(index-[\w-]+\.js)"/) ?? [];
+    expect(readdirSync(ASSETS)).toContain(program);
+    const text = readFileSync(join(ASSETS, String(entry)), "utf8");
+    const needed = [...text.matchAll(/\bfrom\s*"\.\/([\w-]+\.js)"/g)].map(([, name]) => name);
+    expect(needed.length).toBeGreaterThan(0);
+    expect(needed).not.toContain(program);
+    for (const name of needed) expect(readFileSync(join(ASSETS, name), "utf8")).not.toContain(program);
+  });
+
   it("starts without an error and fetches nothing from outside", async () => {
     const { page, faults } = await openPage();
     await page.waitForSelector("#root > *");

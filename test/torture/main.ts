@@ -4,7 +4,7 @@
  */
 import { serve } from "../browser/support/serve";
 import { ALL_ROWS } from "./allRows";
-import { type Lab, newLab } from "./lab";
+import { DESKTOP, type Lab, newLab } from "./lab";
 import type { TortureRow } from "./row";
 
 const SEED = 20_261;
@@ -29,7 +29,7 @@ async function runRow(row: TortureRow, tries: number, seed: number, lab: Lab): P
 export async function torture([name = "", tries, seed]: readonly string[]): Promise<boolean> {
   const rows = ALL_ROWS.filter((row) => row.name.startsWith(name));
   const server = await serve();
-  const lab = newLab(server.address);
+  const lab = newLab(server.address, DESKTOP);
   console.log(line("row", "tried", "lost", "worst"));
   let whole = rows.length > 0;
   for (const row of rows) {

@@ -15,7 +15,7 @@ export interface TortureRow {
   name: string;
   /** tries of the long form */
   full: number;
-  /** tries of the short form, which `npm test` runs; about a second of time */
+  /** tries of the short form, which `npm test` runs; 0 where a test of its own is the short form */
   short: number;
   /** @param seed the same seed tries the same things */
   run(tries: number, seed: number, lab: Lab): Promise<RowResult>;

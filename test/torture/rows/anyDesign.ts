@@ -9,31 +9,15 @@ import { isFiniteThroughout } from "../../../src/workbench/finiteGroups";
 import { anyDesigns } from "../../evaluation/anyDesigns";
 import type { RowResult, TortureRow } from "../row";
 import { newRandom, type Random } from "../support/random";
+import { runTrials } from "../support/trials";
+
+/** ms; a worker that takes longer is ended */
+const LONGEST = 10_000;
 
 interface Tried {
   what: string;
   design: Design;
 }
-
-/** ms */
-function timed(work: () => void): number {
-  const began = performance.now();
-  work();
-  return performance.now() - began;
-}
-
-function changed(index: number): Design {
-  return withValueAt(pierHallLeft, "secondary.windingLength", 0.56 + 1e-6 * index);
-}
-
-/** ms that the example takes, nothing remembered: the median of some. */
-function exampleCost(): number {
-  const costs = Array.from({ length: 21 }, (_, index) => timed(() => evaluate(changed(index + 1))));
-  return costs.sort((a, b) => a - b)[10];
-}
-
-/** ms; what may be too dear is judged by the bench, on a quiet machine */
-let exampleMs = 0;
 
 /** Whether a group is missing without a word; a coil may well have no top load. */
 function isSilent(design: Design, groups: object, findings: readonly Finding[]): boolean {
@@ -44,44 +28,29 @@ function isSilent(design: Design, groups: object, findings: readonly Finding[]):
   return missing.length > 0 && findings.every(({ severity }) => severity !== "error");
 }
 
-function wrongWith({ what, design }: Tried): { wrong: string | null; ratio: number } {
-  try {
-    const ratio = timed(() => evaluate(design)) / exampleMs;
-    const { findings, ...groups } = evaluate(design);
-    if (!isFiniteThroughout(groups)) return { wrong: `${what}: a result is not finite`, ratio };
-    if (findings.some(({ code }) => code === "result-not-finite"))
-      return { wrong: `${what}: a result had to be taken out`, ratio };
-    if (isSilent(design, groups, findings))
-      return { wrong: `${what}: a group is missing and no finding says why`, ratio };
-    return { wrong: null, ratio };
-  } catch (error) {
-    return { wrong: `${what}: ${error}`, ratio: 0 };
-  }
+/** What is wrong with a design's results, null where nothing is. */
+function wrongWith({ what, design }: Tried): string | null {
+  const { findings, ...groups } = evaluate(design);
+  if (!isFiniteThroughout(groups)) return `${what}: a result is not finite`;
+  if (findings.some(({ code }) => code === "result-not-finite"))
+    return `${what}: a result had to be taken out`;
+  if (isSilent(design, groups, findings)) return `${what}: a group is missing and no finding says why`;
+  return null;
 }
 
-async function tryAll(list: Iterable<Tried>): Promise<RowResult> {
-  exampleMs = exampleCost();
-  const losses: string[] = [];
-  let [tried, worst] = [0, 0];
-  for (const each of list) {
-    tried++;
-    const { wrong, ratio } = wrongWith(each);
-    worst = Math.max(worst, ratio);
-    if (wrong !== null) losses.push(wrong);
-  }
-  return {
-    tried,
-    lost: losses.length,
-    worst: `dearest ${worst.toFixed(1)} times the example's ${exampleMs.toFixed(1)} ms`,
-    losses: losses.slice(0, 40),
-  };
+/** What a design may cost is judged by the bench, on a quiet machine. */
+function tryAll(list: readonly Tried[]): RowResult {
+  return runTrials(list.length, LONGEST, (index) => {
+    const { what } = list[index];
+    return { tried: what, wrong: wrongWith(list[index]) ?? "" };
+  });
 }
 
 export const randomDesigns: TortureRow = {
   name: "designs anywhere in their ranges",
   full: 2000,
-  short: 4,
-  run: (tries, seed) =>
+  short: 2,
+  run: async (tries, seed) =>
     tryAll(anyDesigns(tries, seed).map((design, index) => ({ what: `design ${index}`, design }))),
 };
 
@@ -121,8 +90,8 @@ function placed(design: Design, path: string, value: number): Design | null {
 export const extremes: TortureRow = {
   name: "fields and pairs of fields at extremes",
   full: 4000,
-  short: 12,
-  run: (tries, seed) => {
+  short: 3,
+  run: async (tries, seed) => {
     const random = newRandom(seed);
     return tryAll(Array.from({ length: tries }, (_, index) => extreme(random, index)));
   },

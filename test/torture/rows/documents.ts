@@ -88,7 +88,7 @@ function wrongIn(text: string): string {
 export const documents: TortureRow = {
   name: "designs and shows harmed",
   full: 5000,
-  short: 60,
+  short: 20,
   run: async (tries, seed) => {
     const random = newRandom(seed);
     return runTrials(tries, LONGEST, (index) => {

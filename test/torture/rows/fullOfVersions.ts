@@ -7,21 +7,19 @@
 import type { BrowserContext, Page } from "playwright-core";
 import type { Lab } from "../lab";
 import type { TortureRow } from "../row";
-import { noticesOf, openBench } from "../support/bench";
+import { noticesOf, openBench, signOf, typeInto } from "../support/bench";
 import { FIELD, heldEdit, typedAs } from "../support/editor";
 import { newRandom, type Random } from "../support/random";
 
 /** bytes that the browser grants, little enough to be filled quickly */
-const GRANTED = 4_000_000;
+const GRANTED = 1_000_000;
 /** edits typed once the room is gone */
 const EDITS = 3;
 /** ms for a save that has to make room first */
 const PATIENCE = 20_000;
 
-async function type(page: Page, edit: number): Promise<void> {
-  const field = page.locator(`[data-field="${FIELD}"]`).first();
-  await field.fill(String(typedAs(edit)));
-  await field.press("Enter");
+function type(page: Page, edit: number): Promise<void> {
+  return typeInto(page, FIELD, String(typedAs(edit)));
 }
 
 /** Runs in the page: puts versions of a size until the browser takes no more; returns how many it took. */
@@ -83,12 +81,7 @@ async function editWhileFull(page: Page, random: Random): Promise<{ sign: string
   let sign = "";
   for (const end = edit + EDITS; edit < end; edit++) {
     await type(page, edit);
-    const told = page
-      .getByRole("status")
-      .filter({ hasText: /^(Saved|Kept|Not saved)$/ })
-      .first();
-    await told.waitFor({ timeout: PATIENCE });
-    sign = (await told.innerText()).trim();
+    sign = await signOf(page, PATIENCE);
   }
   return { sign, edit: edit - 1 };
 }
@@ -101,8 +94,8 @@ async function tryOnce(context: BrowserContext, address: string, random: Random)
     quotaSize: GRANTED,
   });
   await type(page, random.whole(1, 1000));
-  await page.waitForTimeout(300);
-  const taken = await page.evaluate(fill, random.pick([10_000, 100_000, 500_000]));
+  await signOf(page, PATIENCE, ["Saved"]);
+  const taken = await page.evaluate(fill, random.pick([5_000, 20_000, 100_000]));
   if (taken < 2) return { sign: "", wrong: "nothing could be filled, so nothing was tried" };
   const { sign, edit } = await editWhileFull(page, random);
   const [notice = "no notice"] = await noticesOf(page);
@@ -110,10 +103,9 @@ async function tryOnce(context: BrowserContext, address: string, random: Random)
   if (sign === "Kept" && !notice.includes("is full")) return { sign, wrong: `kept, and told: ${notice}` };
   const left = await page.evaluate(countVersions);
   if (left < taken / 2 - 1) return { sign, wrong: `${taken - left} of ${taken} versions have gone` };
-  await page.close();
-  const again = await openBench(context, address);
-  const held = await heldEdit(again.page);
-  await again.page.close();
+  await page.reload({ waitUntil: "commit" });
+  await page.locator(`[data-field="${FIELD}"]`).first().waitFor({ state: "attached" });
+  const held = await heldEdit(page);
   if (held !== edit) return { sign, wrong: `${typedAs(edit)} mm was typed, ${typedAs(held)} mm is there` };
   return { sign, wrong: faults[0] ?? null };
 }

@@ -76,7 +76,7 @@ function figures({ delays, mostUnsaved }: Account): string {
   return `edit to “Saved” p50 ${half}, p99 ${most}, worst ${worst} of ${sorted.length}; at most ${mostUnsaved} edits not yet called saved were gone`;
 }
 
-async function run(tries: number, seed: number, { address, launch }: Lab) {
+async function run(tries: number, seed: number, { address, launch, window }: Lab) {
   const random = newRandom(seed);
   const profile = mkdtempSync(join(tmpdir(), "coilwright-profile-"));
   const account: Account = { losses: [], delays: [], mostUnsaved: 0 };
@@ -86,7 +86,7 @@ async function run(tries: number, seed: number, { address, launch }: Lab) {
   let held = 0;
   let edit = 1;
   for (let run = 0; run <= tries; run++) {
-    browser ??= await ownBrowser(launch, profile);
+    browser ??= await ownBrowser(launch, profile, window);
     const bench = await openBench(browser.context, address);
     if (told) {
       held = await verify(bench, told, how, account);

@@ -71,7 +71,7 @@ function wrongIn(bytes: Uint8Array): string {
 export const scoreFiles: TortureRow = {
   name: "score files harmed",
   full: 2000,
-  short: 4,
+  short: 1,
   run: async (tries, seed) => {
     const random = newRandom(seed);
     return runTrials(tries, LONGEST, (index) => {

@@ -7,7 +7,7 @@ import type { BrowserContext, Page } from "playwright-core";
 import type { Design } from "../../../src/design/design";
 import type { Lab } from "../lab";
 import type { TortureRow } from "../row";
-import { type Bench, noticesOf, openBench } from "../support/bench";
+import { type Bench, noticesOf, openBench, signOf, typeInto } from "../support/bench";
 import { editOf, FIELD, heldEdit, typedAs } from "../support/editor";
 import { newRandom } from "../support/random";
 import { putContent, SHOW_ENTRY, STORAGE_FAULTS, type StorageFault } from "../support/storageFaults";
@@ -15,22 +15,8 @@ import { putContent, SHOW_ENTRY, STORAGE_FAULTS, type StorageFault } from "../su
 /** ms for the sign to come to rest */
 const SETTLING = 6000;
 
-async function type(page: Page, edit: number): Promise<void> {
-  const field = page.locator(`[data-field="${FIELD}"]`).first();
-  await field.fill(String(typedAs(edit)));
-  await field.press("Enter");
-}
-
-/** The sign once it no longer says that it is saving. */
-async function signOf(page: Page): Promise<string> {
-  const sign = page.getByRole("status").filter({ hasText: /^(Saved|Saving|Kept|Not saved)/ });
-  const until = Date.now() + SETTLING;
-  let text = (await sign.first().textContent()) ?? "";
-  while (/Saving/.test(text) && Date.now() < until) {
-    await page.waitForTimeout(50);
-    text = (await sign.first().textContent()) ?? "";
-  }
-  return text.trim();
+function type(page: Page, edit: number): Promise<void> {
+  return typeInto(page, FIELD, String(typedAs(edit)));
 }
 
 /** Whether the page asks before it is left. */
@@ -85,7 +71,7 @@ async function tryFault(context: BrowserContext, address: string, fault: Storage
   if (fault.readOnly) return (await readOnlyFault(page, fault)) ?? faults[0] ?? null;
   if (fault.after) await page.evaluate(fault.after);
   await type(page, edit);
-  const sign = await signOf(page);
+  const sign = await signOf(page, SETTLING);
   const notices = await noticesOf(page);
   if (faults.length > 0) return faults[0];
   if ((await heldEdit(page)) !== edit) return "the edit did not stay in its field";

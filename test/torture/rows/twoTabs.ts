@@ -5,34 +5,37 @@
 import type { BrowserContext, Page } from "playwright-core";
 import type { Lab } from "../lab";
 import type { TortureRow } from "../row";
-import { openBench } from "../support/bench";
+import { openBench, signOf, typeInto } from "../support/bench";
 import { newRandom, type Random } from "../support/random";
 
-const TURNS = '[data-field="secondary.turns"]';
+/** ms in which a tab has heard that another has saved */
+const HEARD = 5000;
+
+const TURNS = "secondary.turns";
 
 /** The turns that a tab shows. */
 function turnsOf(page: Page): Promise<string> {
-  return page.locator(TURNS).first().inputValue();
+  return page.locator(`[data-field="${TURNS}"]`).first().inputValue();
 }
 
-async function type(page: Page, turns: number): Promise<void> {
-  const field = page.locator(TURNS).first();
-  await field.fill(String(turns));
-  await field.press("Enter");
+function type(page: Page, turns: number): Promise<void> {
+  return typeInto(page, TURNS, String(turns));
 }
 
 /** Whether the tab says that another one has saved. */
 async function lost(page: Page): Promise<boolean> {
-  return (await page.getByRole("button", { name: "Keep this one" }).count()) > 0;
+  return (await page.locator('header button:has-text("Keep this one")').count()) > 0;
 }
 
-async function settled(pages: readonly Page[]): Promise<void> {
-  for (const page of pages) {
-    await page
-      .getByRole("status")
-      .filter({ hasText: /^(Saved|Not saved)/ })
-      .first()
-      .waitFor({ timeout: 5000 });
+/** The tabs that say that they lost, once one does and the other has saved. */
+async function losersAmong(pages: readonly Page[]): Promise<number[]> {
+  const until = Date.now() + HEARD;
+  for (;;) {
+    const told = await Promise.all(pages.map(lost));
+    const losers = [...told.keys()].filter((index) => told[index]);
+    if (losers.length === 1) await signOf(pages[1 - losers[0]], 5000, ["Saved"]);
+    if (losers.length > 0 || Date.now() > until) return losers;
+    await pages[0].waitForTimeout(20);
   }
 }
 
@@ -56,41 +59,35 @@ function versionTexts(page: Page): Promise<string[]> {
   );
 }
 
-/** The state that a tab opened now would show. */
-async function keptTurns(context: BrowserContext, address: string): Promise<string> {
-  const { page } = await openBench(context, address);
-  const turns = await turnsOf(page);
-  await page.close();
-  return turns;
+/** What is kept: the tab is loaded anew and shows it. */
+async function keptTurns(page: Page): Promise<string> {
+  await page.reload({ waitUntil: "commit" });
+  await page.locator(`[data-field="${TURNS}"]`).first().waitFor({ state: "attached" });
+  return turnsOf(page);
 }
 
 async function tryOnce(context: BrowserContext, address: string, random: Random): Promise<string | null> {
-  const tabs = [await openBench(context, address), await openBench(context, address)];
+  const tabs = await Promise.all([openBench(context, address), openBench(context, address)]);
   const pages = tabs.map(({ page }) => page);
   const turns = [random.whole(700, 900), random.whole(901, 1100)];
   await type(pages[0], turns[0]);
   await new Promise((resolve) => setTimeout(resolve, random.pick([0, 0, 5, 30, 150])));
   await type(pages[1], turns[1]);
-  await settled(pages);
-  await pages[0].waitForTimeout(300);
-  const losers = [];
-  for (const [index, page] of pages.entries()) if (await lost(page)) losers.push(index);
+  const losers = await losersAmong(pages);
   if (losers.length !== 1) return `${losers.length} of two tabs say that they lost`;
   const [loser] = losers;
   const winner = 1 - loser;
-  const kept = await keptTurns(context, address);
-  if (kept !== String(turns[winner])) return `the winner has ${turns[winner]} turns, ${kept} are kept`;
   const way = random.pick(["Show the other", "Keep this one"]);
-  await pages[loser].getByRole("button", { name: way }).click();
-  await settled([pages[loser]]);
-  await pages[loser].waitForTimeout(300);
+  await pages[loser].locator(`header button:has-text("${way}")`).click();
+  await pages[loser].locator('header button:has-text("Keep this one")').waitFor({ state: "detached" });
+  await signOf(pages[loser], 5000, ["Saved"]);
   const [now, meant] = [await turnsOf(pages[loser]), turns[way === "Show the other" ? winner : loser]];
   if (now !== String(meant)) return `after “${way}” the tab has ${now} turns for ${meant}`;
   const gone = turns[way === "Show the other" ? loser : winner];
   const texts = await versionTexts(pages[loser]);
   if (!texts.some((text) => new RegExp(`"turns":\\s*${gone}\\b`).test(text)))
     return `${gone} turns are in no version`;
-  const after = await keptTurns(context, address);
+  const after = await keptTurns(pages[loser]);
   if (after !== String(meant)) return `after “${way}” ${after} turns are kept for ${meant}`;
   return tabs.flatMap(({ faults }) => faults)[0] ?? null;
 }

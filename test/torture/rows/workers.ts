@@ -63,7 +63,7 @@ const KINDS: readonly Kind[] = [
     use: async () => undefined,
     done: (page) =>
       page
-        .getByRole("region", { name: "Key numbers" })
+        .locator('[aria-label="Key numbers"]')
         .getByText(/\d{3}\.\d/)
         .first()
         .waitFor({ timeout: PATIENCE }),
@@ -138,9 +138,8 @@ const RAW = /\b(NaN|undefined|Infinity|TypeError|ReferenceError)\b|\[object|brok
 
 /** Whether the rest of the bench goes on: a field takes a number, and the number can be taken back. */
 async function goesOn(page: Page): Promise<string | null> {
-  const undo = page.getByRole("button", { name: /^Undo/ });
-  await page.getByRole("slider", { name: "Tap on the primary" }).press("ArrowRight");
-  await undo.click({ timeout: PATIENCE });
+  await page.locator('[role=slider][aria-label="Tap on the primary"]').first().press("ArrowRight");
+  await page.locator('header button[aria-label^="Undo"]').first().click({ timeout: PATIENCE });
   const words = await page.evaluate(() => document.body.innerText);
   const raw = RAW.exec(words);
   return raw && `the page says “${raw[0]}”`;
@@ -148,7 +147,7 @@ async function goesOn(page: Page): Promise<string | null> {
 
 /** Presses what the notice offers, once more where an edit had already asked the broken worker. */
 async function mended(page: Page, kind: Kind): Promise<string | null> {
-  const again = page.locator("header").getByRole("button", { name: AGAIN });
+  const again = page.locator("header [data-notice] button").filter({ hasText: AGAIN });
   const done = kind.done(page).then(
     () => null,
     (error) => `it does not come back: ${String(error).split("\n")[0]}`,
@@ -163,7 +162,7 @@ async function mended(page: Page, kind: Kind): Promise<string | null> {
         .first()
         .click({ timeout: 1000 })
         .catch(() => undefined);
-    await page.waitForTimeout(500);
+    await page.waitForTimeout(100);
   }
   return done;
 }

@@ -2,6 +2,7 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { type Browser, type BrowserContext, chromium } from "playwright-core";
 import type { Launching } from "../../browser/support/launching";
+import type { WindowSize } from "../lab";
 
 export interface OwnBrowser {
   context: BrowserContext;
@@ -40,6 +41,7 @@ function ended(process: ChildProcess): Promise<void> {
 export async function ownBrowser(
   { executablePath, args, env }: Launching,
   profile: string,
+  window: WindowSize,
 ): Promise<OwnBrowser> {
   const process = spawn(
     executablePath,
@@ -48,7 +50,7 @@ export async function ownBrowser(
       "--headless",
       "--remote-debugging-port=0",
       `--user-data-dir=${profile}`,
-      "--window-size=1440,900",
+      `--window-size=${window.width},${window.height}`,
     ],
     { env, detached: true, stdio: ["ignore", "ignore", "pipe"] },
   );

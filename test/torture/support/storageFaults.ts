@@ -98,18 +98,19 @@ const refusals: StorageFault[] = [
       IDBObjectStore.prototype.add = IDBObjectStore.prototype.put;
     },
   },
-  {
-    name: "neither storage takes anything",
-    before: () => {
-      Storage.prototype.setItem = () => {
-        throw new DOMException("full", "QuotaExceededError");
-      };
-      IDBFactory.prototype.open = () => {
-        throw new DOMException("denied", "SecurityError");
-      };
-    },
-  },
 ];
+
+const nothingTaken: StorageFault = {
+  name: "neither storage takes anything",
+  before: () => {
+    Storage.prototype.setItem = () => {
+      throw new DOMException("full", "QuotaExceededError");
+    };
+    IDBFactory.prototype.open = () => {
+      throw new DOMException("denied", "SecurityError");
+    };
+  },
+};
 
 const happenings: StorageFault[] = [
   { name: "local storage is cleared while open", after: () => localStorage.clear() },
@@ -189,7 +190,9 @@ const contents: StorageFault[] = [
   readOnly: what.includes("newer"),
 }));
 
+/** The worst first: a single try tries it. */
 export const STORAGE_FAULTS: readonly StorageFault[] = [
+  nothingTaken,
   { name: "all is well" },
   ...refusals,
   ...happenings,
