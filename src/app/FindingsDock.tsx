@@ -1,5 +1,5 @@
 import { useMemo, useState } from "react";
-import { findingMessage } from "../evaluation/findingMessage";
+import { findingMessage } from "../evaluation/findings/findingMessage";
 import { FindingList, type FindingRow, type Severity } from "../ui/FindingList";
 import { Icon } from "../ui/Icon";
 import { useEvaluation, useSession, useUnitSystem } from "../workbench/hooks";

@@ -1,5 +1,5 @@
 import { fileStem } from "../design/fileName";
-import { burstNetlistOf, responseNetlistOf } from "../evaluation/netlist";
+import { burstNetlistOf, responseNetlistOf } from "../evaluation/response/netlist";
 import { saveFile } from "../ui/saveFile";
 import type { TextFile } from "../workbench/documents";
 import { type Notice, withNotice, withoutNotice } from "../workbench/notice";

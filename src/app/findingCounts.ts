@@ -1,4 +1,4 @@
-import type { Finding } from "../evaluation/finding";
+import type { Finding } from "../evaluation/findings/finding";
 
 type Severity = Finding["severity"];
 

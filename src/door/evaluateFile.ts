@@ -1,7 +1,7 @@
 import type { Coil } from "../calc/music/lane";
 import type { Design } from "../design/design";
 import { evaluate } from "../evaluation/evaluate";
-import { findingMessage } from "../evaluation/findingMessage";
+import { findingMessage } from "../evaluation/findings/findingMessage";
 import type { Outcome, PrintedEvaluation } from "./outcome";
 import { coilsOf, readDocument } from "./readDocument";
 

@@ -1,7 +1,7 @@
 import type { Design } from "../design/design";
 import { evaluate } from "../evaluation/evaluate";
-import { findingMessage } from "../evaluation/findingMessage";
-import { burstNetlistOf, responseNetlistOf } from "../evaluation/netlist";
+import { findingMessage } from "../evaluation/findings/findingMessage";
+import { burstNetlistOf, responseNetlistOf } from "../evaluation/response/netlist";
 import { isFolder } from "./arguments";
 import { type Answer, oneLine } from "./evaluateCommand";
 import { readDocument } from "./readDocument";

@@ -1,7 +1,7 @@
 import type { Coil } from "../calc/music/lane";
 import type { Fault } from "../design/document";
 import type { Evaluation } from "../evaluation/evaluation";
-import type { Finding } from "../evaluation/finding";
+import type { Finding } from "../evaluation/findings/finding";
 
 /** An evaluation as it is printed: every finding carries its sentence in SI units. */
 export type PrintedEvaluation = Omit<Evaluation, "findings"> & {

@@ -2,31 +2,31 @@
 import { bankCapacitance } from "../calc/circuit/bankCapacitance";
 import type { Network } from "../calc/circuit/network";
 import type { Design } from "../design/design";
+import { tankResult } from "./bank/bankStage";
+import { burstGroup } from "./burst/burstOutcome";
+import { type Bursts, burstStage } from "./burst/burstStage";
 import type { BankResult } from "./driveResults";
-import { mostEnergyTap } from "./energySweep";
 import type { DriveEvaluation, Evaluation, FieldEvaluation, SecondaryResult } from "./evaluation";
-import { findings } from "./findings";
+import { findings } from "./findings/findings";
+import { lossesResult } from "./losses/lossesStage";
+import type { PrimaryCircuit } from "./primary/primaryStages";
+import { loadedResonance, networkOf, sparkLoad } from "./response/coupledNetwork";
+import { responseResult } from "./response/responseStage";
+import { correctionsStage } from "./secondary/correctionsStage";
+import type { SecondaryCircuit } from "./secondary/secondaryCircuit";
+import { conductorsStage } from "./secondary/secondaryModes";
 import { areSolvable } from "./solvable";
 import { solve } from "./solved";
-import { type Bursts, burstStage } from "./stages/burst";
-import { burstGroup } from "./stages/burstOutcome";
-import { correctionsStage } from "./stages/corrections";
-import { driveResult } from "./stages/drive";
-import { lossesResult } from "./stages/losses";
-import { loadedResonance, networkOf, sparkLoad } from "./stages/network";
-import type { PrimaryCircuit } from "./stages/primary";
-import { responseResult } from "./stages/response";
-import { conductorsStage } from "./stages/secondaryField";
-import type { SecondaryCircuit } from "./stages/secondaryResult";
-import { tankResult } from "./stages/tankStress";
-import { breakoutVoltage, topLoadResult } from "./stages/topLoad";
+import { driveResult } from "./supply/driveStage";
+import { breakoutVoltage, topLoadResult } from "./topLoad/topLoadStage";
+import { mostEnergyTap } from "./tuning/energySweep";
 import {
   resonanceAtTapStage,
   suggestionStage,
   targetStage,
   tuningCurveStage,
   tuningResult,
-} from "./stages/tuning";
+} from "./tuning/tuningStages";
 
 function bankResult(design: Design, primary: PrimaryCircuit | null): BankResult | null {
   const { tank } = design;

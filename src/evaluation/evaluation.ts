@@ -3,7 +3,7 @@
  * A result's id is its dotted path here. A group that cannot be solved is null, with an error finding.
  */
 import type { BankResult, BurstGroup, DriveResult, TankResult } from "./driveResults";
-import type { Finding } from "./finding";
+import type { Finding } from "./findings/finding";
 
 export interface ProfilePoint {
   /** m above ground */

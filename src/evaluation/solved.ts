@@ -4,14 +4,14 @@ import {
   primaryResultStage,
   primarySolutionStage,
   sectionMutualsStage,
-} from "./stages/primary";
+} from "./primary/primaryStages";
+import { secondaryCircuitStage } from "./secondary/secondaryCircuit";
 import {
   conductorsStage,
   electricFieldStage,
   modesStage,
   windingInductanceStage,
-} from "./stages/secondaryField";
-import { secondaryCircuitStage } from "./stages/secondaryResult";
+} from "./secondary/secondaryModes";
 
 /** Results of the stages that more than one group reads. */
 export function solve(design: DesignParts) {

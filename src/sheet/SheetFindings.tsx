@@ -1,4 +1,4 @@
-import { findingMessage } from "../evaluation/findingMessage";
+import { findingMessage } from "../evaluation/findings/findingMessage";
 import { useEvaluation, useUnitSystem } from "../workbench/hooks";
 import styles from "./BuildSheet.module.css";
 

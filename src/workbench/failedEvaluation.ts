@@ -1,7 +1,7 @@
 /** What stands in place of figures where a design could not be evaluated. */
 import { fieldAt } from "../design/fields";
 import type { Evaluation } from "../evaluation/evaluation";
-import { evaluationFailed } from "../evaluation/rules/evaluationFailed";
+import { evaluationFailed } from "../evaluation/findings/evaluationFailed";
 import { openDesignOf } from "./showEdits";
 import { EMPTY_EVALUATION, type WorkbenchState } from "./workbenchState";
 

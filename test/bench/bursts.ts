@@ -3,11 +3,15 @@ import { simulateBurst } from "../../src/calc/circuit/burst";
 import { burstNetlist } from "../../src/calc/circuit/burstNetlist";
 import type { DesignParts } from "../../src/calc/design-parts";
 import { pierHallLeft } from "../../src/design/examples";
+import { type BurstCase, burstCase } from "../../src/evaluation/burst/burstStage";
 import { designBursts } from "../../src/evaluation/evaluate";
+import {
+  mutualsAtTap,
+  primaryCircuitAt,
+  primaryCircuitParts,
+} from "../../src/evaluation/primary/primaryStages";
 import { solve } from "../../src/evaluation/solved";
-import { type BurstCase, burstCase } from "../../src/evaluation/stages/burst";
-import { mutualsAtTap, primaryCircuitAt, primaryCircuitParts } from "../../src/evaluation/stages/primary";
-import { breakoutVoltage, topLoadResult } from "../../src/evaluation/stages/topLoad";
+import { breakoutVoltage, topLoadResult } from "../../src/evaluation/topLoad/topLoadStage";
 import type { Bench } from "./harness";
 import { ngspice } from "./ngspice";
 

@@ -1,8 +1,8 @@
 /** npm run bench: what an evaluation costs, in plain Node, warm. No test depends on these figures. */
 import { noteLimits } from "../../src/calc/music/noteLimits";
 import { pierHallLeft } from "../../src/design/examples";
-import { coilLoad } from "../../src/evaluation/burstCosts";
 import { evaluate, evaluateField } from "../../src/evaluation/evaluate";
+import { coilLoad } from "../../src/evaluation/score/burstCosts";
 import { scoreJob } from "../../src/workbench/background/scoreJob";
 import { anyDesignsCost } from "./anyDesignsCost";
 import { burstBenches } from "./bursts";

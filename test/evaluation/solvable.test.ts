@@ -5,7 +5,7 @@ import { pierHallLeft, pierHallRight } from "../../src/design/examples";
 import { allFields, numberField } from "../../src/design/fields";
 import { evaluateDrive, evaluateField } from "../../src/evaluation/evaluate";
 import type { DriveEvaluation, FieldEvaluation } from "../../src/evaluation/evaluation";
-import { findingMessage } from "../../src/evaluation/findingMessage";
+import { findingMessage } from "../../src/evaluation/findings/findingMessage";
 import { areSolvable, beyondSpans, solvableSpan } from "../../src/evaluation/solvable";
 import { isFiniteThroughout } from "../../src/workbench/finiteGroups";
 

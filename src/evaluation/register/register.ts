@@ -1,23 +1,27 @@
 /** The one register of results: screens, help, sheet, line-up, door and theory page all read it. */
-import { BURST_RESULTS } from "./burst";
-import { CORRECTION_RESULTS } from "./corrections";
-import { COUPLED_RESULTS, RESPONSE_CURVE_RESULTS } from "./coupled";
-import { SENSE_RESULTS } from "./currentLimit";
+
+import { ARRANGEMENT_RESULTS, BANK_RESULTS, TANK_STRESS_RESULTS } from "../bank/bankRegister";
+import { BURST_RESULTS } from "../burst/burstRegister";
+import { COUPLING_RESULTS } from "../coupling/couplingRegister";
+import { SENSE_RESULTS } from "../currentLimit/currentLimitRegister";
+import { LOSS_RESULTS } from "../losses/lossesRegister";
+import { PRIMARY_RESULTS } from "../primary/primaryRegister";
+import { RESPONSE_CURVE_RESULTS, RESPONSE_RESULTS } from "../response/responseRegister";
+import { CORRECTION_RESULTS } from "../secondary/correctionsRegister";
+import { SECONDARY_RESULTS } from "../secondary/secondaryRegister";
+import { SUPPLY_RESULTS } from "../supply/supplyRegister";
+import { COMMUTATION_RESULTS, SWITCH_RESULTS } from "../switches/switchesRegister";
+import { TOP_LOAD_RESULTS } from "../topLoad/topLoadRegister";
+import { TUNING_RESULTS } from "../tuning/tuningRegister";
 import type { ResultEntry } from "./entry";
-import { LOSS_RESULTS } from "./losses";
-import { PRIMARY_RESULTS } from "./primary";
-import { RESPONSE_RESULTS } from "./response";
-import { SECONDARY_RESULTS } from "./secondary";
-import { SUPPLY_RESULTS } from "./supply";
-import { COMMUTATION_RESULTS, SWITCH_RESULTS } from "./switches";
-import { ARRANGEMENT_RESULTS, TANK_STRESS_RESULTS } from "./tankStress";
-import { TOP_LOAD_RESULTS } from "./topLoad";
 
 export const RESULTS: readonly ResultEntry[] = [
   ...SECONDARY_RESULTS,
   ...TOP_LOAD_RESULTS,
   ...PRIMARY_RESULTS,
-  ...COUPLED_RESULTS,
+  ...COUPLING_RESULTS,
+  ...BANK_RESULTS,
+  ...TUNING_RESULTS,
   ...CORRECTION_RESULTS,
   ...LOSS_RESULTS,
   ...RESPONSE_RESULTS,

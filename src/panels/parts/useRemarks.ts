@@ -1,6 +1,6 @@
 import { useMemo } from "react";
-import type { Finding } from "../../evaluation/finding";
-import { findingMessage } from "../../evaluation/findingMessage";
+import type { Finding } from "../../evaluation/findings/finding";
+import { findingMessage } from "../../evaluation/findings/findingMessage";
 import type { Remark } from "../../ui/Cell";
 import { useEvaluation, useUnitSystem } from "../../workbench/hooks";
 

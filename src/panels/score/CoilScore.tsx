@@ -1,6 +1,6 @@
 import { memo } from "react";
 import type { Design } from "../../design/design";
-import { scoreFindingMessage } from "../../evaluation/scoreFindings";
+import { scoreFindingMessage } from "../../evaluation/score/scoreFindings";
 import { severityWord } from "../../ui/FindingList";
 import { Icon } from "../../ui/Icon";
 import { formatQuantity } from "../../units/format";

@@ -1,6 +1,6 @@
 /** What is asked of the worker that sweeps bursts. */
 import type { Design } from "../../design/design";
-import { type EnergySweep, energySweep, sweptParts } from "../../evaluation/energySweep";
+import { type EnergySweep, energySweep, sweptParts } from "../../evaluation/tuning/energySweep";
 import type { Tell } from "./protocol";
 
 export interface EnergyRequest {

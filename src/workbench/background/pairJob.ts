@@ -1,7 +1,7 @@
 /** What is asked of the worker that couples two coils. */
 import type { Design } from "../../design/design";
 import type { Show } from "../../design/show";
-import { type PairOutcome, pairResult } from "../../evaluation/pair";
+import { type PairOutcome, pairResult } from "../../evaluation/pair/pair";
 
 export interface PairRequest {
   left: Design;

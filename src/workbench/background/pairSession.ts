@@ -1,5 +1,5 @@
 /** The pair as it is computed beside the page. */
-import type { PairOutcome } from "../../evaluation/pair";
+import type { PairOutcome } from "../../evaluation/pair/pair";
 import { session } from "../session";
 import { type PairRequest, pairJob } from "./pairJob";
 import { newTask } from "./task";

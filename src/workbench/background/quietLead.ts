@@ -3,7 +3,7 @@ import { useEffect } from "react";
 import { useStore } from "zustand";
 import type { QuietLead } from "../../calc/circuit/commutationAdvice";
 import type { Design } from "../../design/design";
-import { designQuietLead } from "../../evaluation/quietLead";
+import { designQuietLead } from "../../evaluation/switches/quietLead";
 import { session } from "../session";
 import { newTask } from "./task";
 import { lastEditOf, reportTo } from "./trouble";

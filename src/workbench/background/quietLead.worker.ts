@@ -1,4 +1,4 @@
-import { designQuietLead } from "../../evaluation/quietLead";
+import { designQuietLead } from "../../evaluation/switches/quietLead";
 import { serve } from "./serve";
 
 serve(designQuietLead);

@@ -5,7 +5,7 @@ import { noteRoll } from "../../calc/music/noteRoll";
 import { type ScheduleSummary, scheduleSummary } from "../../calc/music/scheduleSummary";
 import type { Score } from "../../calc/music/score";
 import type { Arrangement } from "../../design/arrangement";
-import { type PlayedCoil, playCoil } from "../../evaluation/playedCoil";
+import { type PlayedCoil, playCoil } from "../../evaluation/score/playedCoil";
 import type { CoilDesigns } from "./coilLoadsJob";
 import type { Tell } from "./protocol";
 

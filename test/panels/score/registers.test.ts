@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { pierHallLeft } from "../../../src/design/examples";
 import { evaluate } from "../../../src/evaluation/evaluate";
-import { PAIR_RESULTS } from "../../../src/evaluation/pairResults";
-import { SCORE_RESULTS } from "../../../src/evaluation/scoreResults";
+import { PAIR_RESULTS } from "../../../src/evaluation/pair/pairResults";
+import { SCORE_RESULTS } from "../../../src/evaluation/score/scoreResults";
 import { provenanceInput } from "../../../src/panels/parts/provenanceInput";
 
 const evaluation = evaluate(pierHallLeft);

@@ -4,7 +4,7 @@ import { type Design, parseDesign } from "../../../src/design/design";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
 import { allFields } from "../../../src/design/fields";
 import { evaluate } from "../../../src/evaluation/evaluate";
-import type { Finding } from "../../../src/evaluation/finding";
+import type { Finding } from "../../../src/evaluation/findings/finding";
 import { isFiniteThroughout } from "../../../src/workbench/finiteGroups";
 import { anyDesigns } from "../../evaluation/anyDesigns";
 import type { RowResult, TortureRow } from "../row";

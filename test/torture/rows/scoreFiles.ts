@@ -4,7 +4,7 @@ import { firstLanes } from "../../../src/calc/music/firstLanes";
 import { midiScore } from "../../../src/calc/music/midiScore";
 import { defaultArrangement } from "../../../src/design/arrangement";
 import { pierHallLeft } from "../../../src/design/examples";
-import { playCoil } from "../../../src/evaluation/playedCoil";
+import { playCoil } from "../../../src/evaluation/score/playedCoil";
 import type { TortureRow } from "../row";
 import { harmed } from "../support/mutations";
 import { newRandom, type Random } from "../support/random";

@@ -4,7 +4,7 @@ import { scheduleCsv } from "../../../src/calc/music/scheduleCsv";
 import { scheduleSummary } from "../../../src/calc/music/scheduleSummary";
 import { defaultArrangement } from "../../../src/design/arrangement";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
-import { playCoil } from "../../../src/evaluation/playedCoil";
+import { playCoil } from "../../../src/evaluation/score/playedCoil";
 import { gateFileJob } from "../../../src/workbench/background/gateFileJob";
 import { handedOver, scoreJob } from "../../../src/workbench/background/scoreJob";
 import { scoreReadingJob } from "../../../src/workbench/background/scoreReadingJob";

@@ -1,5 +1,5 @@
-import type { PairResult } from "../../../evaluation/pair";
-import { PAIR_RESULTS } from "../../../evaluation/pairResults";
+import type { PairResult } from "../../../evaluation/pair/pair";
+import { PAIR_RESULTS } from "../../../evaluation/pair/pairResults";
 import { resultValue } from "../../../evaluation/register/register";
 import { Figure } from "../../../ui/Figure";
 import { formatQuantity } from "../../../units/format";

@@ -1,0 +1,59 @@
+/** Limits of one unit of the bank. */
+import type { Design } from "../../design/design";
+import { above } from "../findings/aboveLimit";
+import { judgeWhen, type Rule } from "../findings/rule";
+
+export const bankVoltageOverRating: Rule = {
+  code: "bank-voltage-over-rating",
+  severity: "error",
+  sentence: "{field} of {value} is above its rated {limit}.",
+  judge: above({
+    quantity: "tank.unitPeakVoltage",
+    limit: ({ tank }) => tank.unit.dcVoltage,
+    where: "tank.unitsInSeries",
+    remedy: "put more units in series, or lower the current",
+  }),
+};
+
+export const bankPeakCurrentOverRating: Rule = {
+  code: "bank-peak-current-over-rating",
+  severity: "error",
+  sentence: "{field} of {value} is above its rated {limit}.",
+  judge: above({
+    quantity: "tank.unitPeakCurrent",
+    limit: ({ tank }) => tank.unit.peakCurrent,
+    where: "tank.strings",
+    remedy: "put more strings in parallel, or lower the current",
+  }),
+};
+
+export const bankRmsCurrentOverRating: Rule = {
+  code: "bank-rms-current-over-rating",
+  severity: "error",
+  sentence: "{field} of {value} is above its rated {limit}: it overheats.",
+  judge: above({
+    quantity: "tank.unitRmsCurrent",
+    limit: ({ tank }) => tank.unit.rmsCurrent,
+    where: "tank.strings",
+    remedy: "put more strings in parallel, or play slower or shorter",
+  }),
+};
+
+/** A, of the whole bank. */
+function bankPeakRating({ tank }: Design): number {
+  return tank.unit.peakCurrent * tank.strings;
+}
+
+export const limitAboveBankRating: Rule = {
+  code: "current-limit-above-bank-rating",
+  severity: "warning",
+  sentence: "{field} of {value} stands above what the bank's strings are rated for, {limit}.",
+  judge: (design) =>
+    judgeWhen(design.drive.overCurrentLimit > bankPeakRating(design), () => ({
+      where: "drive.overCurrentLimit",
+      quantity: "drive.overCurrentLimit",
+      value: design.drive.overCurrentLimit,
+      limit: bankPeakRating(design),
+      remedy: "set it below, or put more strings in parallel",
+    })),
+};

@@ -1,0 +1,65 @@
+/** A design's burst at many on-times, each at the phases in which it may end. */
+import type { BurstResult } from "../../calc/circuit/burstResult";
+import { noLoadBusVoltage } from "../../calc/circuit/rectifier";
+import type { DesignParts } from "../../calc/design-parts";
+import { type BurstCase, runBurst } from "./burstStage";
+
+const ON_TIMES = 20;
+
+/**
+ * Bursts whose ends lie a third of a half cycle apart, the first at the on-time: what rings on, what is given back and
+ * which device turns off go with the phase in which a burst ends, and a note's on-time may end in any.
+ */
+export interface Phases {
+  onTime: number;
+  bursts: BurstResult[];
+}
+
+const PHASES = 3;
+
+export function largestOf({ bursts }: Phases, value: (burst: BurstResult) => number): number {
+  return Math.max(...bursts.map(value));
+}
+
+export function simulate(burstCase: BurstCase, onTime: number): BurstResult | null {
+  const drive = { ...burstCase.drive, onTime };
+  return runBurst({ ...burstCase, drive, options: { ...burstCase.options, waveform: false } });
+}
+
+function simulatePhases(burstCase: BurstCase, onTime: number, halfCycle: number): Phases {
+  const step = halfCycle / PHASES;
+  const bursts = Array.from({ length: PHASES }, (_, index) => simulate(burstCase, onTime + index * step));
+  return { onTime, bursts: bursts.filter((burst) => burst !== null) };
+}
+
+/** The largest current about the end of the drive, A. */
+function currentAtEnd({ halfCycles, driveEnd }: BurstResult): number {
+  const last = halfCycles.filter(({ from }) => from < driveEnd).slice(-2);
+  return last.reduce((most, { peakCurrent }) => Math.max(most, peakCurrent), 0);
+}
+
+/** J that the last turn-off would cost more at the largest current about it. */
+export function worstTurnOff(drive: DesignParts["drive"], burst: BurstResult): number {
+  const missed = currentAtEnd(burst) - Math.max(0, burst.turnOffs.at(-1)?.current ?? 0);
+  const { turnOffEnergyPerAmpere, turnOffTestVoltage } = drive.switch;
+  return Math.max(0, missed) * (turnOffEnergyPerAmpere / turnOffTestVoltage) * noLoadBusVoltage(drive.supply);
+}
+
+/** The last half cycle that is driven takes the worst turn-off. */
+export function withWorstTurnOff(drive: DesignParts["drive"], burst: BurstResult): BurstResult {
+  const last = burst.halfCycles.findLastIndex(({ from }) => from < burst.driveEnd);
+  const extra = worstTurnOff(drive, burst);
+  const halfCycles = burst.halfCycles.map((half, index) =>
+    index === last ? { ...half, turnOffEnergy: half.turnOffEnergy + extra } : half,
+  );
+  return { ...burst, halfCycles };
+}
+
+/** On-times from one half cycle to the longest, closer together where they are short. */
+export function allPhases(burstCase: BurstCase, longest: number, halfCycle: number): Phases[] {
+  const shortest = Math.min(halfCycle, longest / ON_TIMES);
+  return Array.from({ length: ON_TIMES }, (_, index) => {
+    const part = (index / (ON_TIMES - 1)) ** 1.5;
+    return simulatePhases(burstCase, shortest + part * (longest - shortest), halfCycle);
+  });
+}

@@ -1,0 +1,147 @@
+/** Limits on the burst itself. */
+
+import { above } from "../findings/aboveLimit";
+import { judgeWhen, type Rule } from "../findings/rule";
+import { areSolvable, BURST } from "../solvable";
+import { followedOnTime } from "./followedOnTime";
+
+export const burstNotSolved: Rule = {
+  code: "burst-not-solved",
+  severity: "error",
+  sentence:
+    "With {field} of {value} no burst can be computed: the couplings are impossible, the tank is none, it rings without end, or its bridge hunts from pair to pair.",
+  judge: (design, { primary: solved, secondary, coupling, burst }) => {
+    const { primary, interrupter } = design;
+    const circuits = solved !== null && secondary !== null && coupling !== null;
+    const explained =
+      !areSolvable(design, BURST) ||
+      interrupter.onTime > (followedOnTime(design) ?? Number.POSITIVE_INFINITY);
+    return judgeWhen(circuits && burst === null && !explained, () => ({
+      where: "primary.innerRadius",
+      quantity: "primary.innerRadius",
+      value: primary.innerRadius,
+      limit: null,
+      remedy: "bring geometry and bank back into their usual ranges",
+    }));
+  },
+};
+
+export const burstTooLong: Rule = {
+  code: "on-time-beyond-what-is-followed",
+  severity: "error",
+  sentence:
+    "{field} of {value} is more cycles of this coil than a burst is followed over, which ends at {limit}.",
+  judge: (design, { burst }) => {
+    const { onTime } = design.interrupter;
+    const most = followedOnTime(design);
+    return judgeWhen(burst === null && most !== null && onTime > most, () => ({
+      where: "interrupter.onTime",
+      quantity: "interrupter.onTime",
+      value: onTime,
+      limit: most,
+      remedy: "shorten the on-time",
+    }));
+  },
+};
+
+export const limitTrips: Rule = {
+  code: "current-limit-reached",
+  severity: "note",
+  sentence: "The over-current limit acts {value} into a burst, before the on-time of {limit} is over.",
+  judge: ({ interrupter }, { burst }) =>
+    judgeWhen(burst !== null && burst.limitTrips !== null, () => ({
+      where: "interrupter.onTime",
+      quantity: "burst.limitTrips",
+      value: burst?.limitTrips ?? null,
+      limit: interrupter.onTime,
+      remedy: "shorten the on-time to stay below the limit, or lower the bus",
+    })),
+};
+
+/** Of the limit: less is the delay of the switches alone. */
+const OVERSHOOT = 1.1;
+/** Of the pulse rating: far below it the overshoot harms nothing; common practice, no source. */
+const NEAR_RATING = 0.8;
+
+export const currentDrivenPastLimit: Rule = {
+  code: "current-driven-past-limit",
+  severity: "warning",
+  sentence:
+    "{field} of {value} stands a tenth and more above the over-current limit of {limit}: what the tank holds drives the current on after the switches have gone off.",
+  judge: ({ drive: { overCurrentLimit, switch: device } }, { burst }) => {
+    const peak = burst?.peakPrimaryCurrent ?? 0;
+    const near = peak > NEAR_RATING * device.pulseCurrentRating * device.parallelDevices;
+    return judgeWhen(near && peak > OVERSHOOT * overCurrentLimit, () => ({
+      where: "drive.overCurrentLimit",
+      quantity: "burst.peakPrimaryCurrent",
+      value: peak,
+      limit: overCurrentLimit,
+      remedy: "set the limit lower, so that the peak stays within the switches' rating",
+    }));
+  },
+};
+
+export const onTimePastBeatMinimum: Rule = {
+  code: "on-time-past-beat-minimum",
+  severity: "note",
+  sentence:
+    "The primary current's first beat minimum, {value} into the burst, lies within the on-time of {limit}: past it, energy comes back from the secondary.",
+  judge: ({ interrupter }, { burst }) => {
+    const time = burst?.firstBeatMinimum ?? null;
+    // a limit that ends half cycles shapes the envelope from where it first acts
+    const natural = time !== null && time < (burst?.limitTrips ?? Number.POSITIVE_INFINITY);
+    return judgeWhen(natural && interrupter.onTime > time, () => ({
+      where: "interrupter.onTime",
+      quantity: "burst.firstBeatMinimum",
+      value: time,
+      limit: interrupter.onTime,
+      remedy: "compare the spark's energy of a shorter on-time, or of another tap",
+    }));
+  },
+};
+
+/** V/m between heights on the winding in air; common practice, no source. */
+const GRADIENT_LIMIT = 1e6;
+
+export const gradientHigh: Rule = {
+  code: "gradient-along-winding-high",
+  severity: "warning",
+  sentence: "{field} of {value} is above {limit}, where a winding flashes over (common practice).",
+  judge: above({
+    quantity: "burst.windingGradient",
+    limit: () => GRADIENT_LIMIT,
+    where: "secondary.windingLength",
+    remedy: "take a longer winding, a lower bus or a shorter on-time",
+  }),
+};
+
+/** V/m, mean over a gap of some centimetres between rounded conductors; common practice, no source. */
+const GAP_LIMIT = 5e5;
+
+export const flashoverToSecondary: Rule = {
+  code: "flashover-primary-to-secondary",
+  severity: "warning",
+  sentence: "{field} of {value} is above {limit}, where the air between them flashes over (common practice).",
+  judge: above({
+    quantity: "burst.gapField",
+    limit: () => GAP_LIMIT,
+    where: "primary.innerRadius",
+    remedy: "widen the primary, raise the secondary or insulate between them",
+  }),
+};
+
+/** Part of the bus. */
+const MOST_SAG = 0.15;
+
+export const reservoirSags: Rule = {
+  code: "reservoir-sag-large",
+  severity: "warning",
+  sentence:
+    "{field} of {value} is more than {limit}, a seventh of the bus: the burst ends weaker than it began.",
+  judge: above({
+    quantity: "burst.reservoirSag",
+    limit: (_, { drive }) => drive && MOST_SAG * drive.busVoltage,
+    where: "drive.reservoirCapacitance",
+    remedy: "take a larger reservoir or a shorter on-time",
+  }),
+};

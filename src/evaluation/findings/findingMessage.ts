@@ -1,0 +1,36 @@
+import { fieldAt } from "../../design/fields";
+import type { Dimension } from "../../units/dimension";
+import { formatQuantity } from "../../units/format";
+import type { UnitSystem } from "../../units/unitSystem";
+import { resultEntry } from "../register/register";
+import type { Finding } from "./finding";
+import { RULES } from "./rules";
+
+const SENTENCES = new Map(RULES.map((rule) => [rule.code, rule.sentence]));
+
+/** A quantity is a field of the design or a result; either knows its label and its dimension. */
+function described(quantity: string): { label: string; dimension: Dimension } {
+  const field = fieldAt(quantity);
+  if (!field) return resultEntry(quantity);
+  return { label: field.label, dimension: field.kind === "number" ? field.dimension : "ratio" };
+}
+
+function capitalised(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/**
+ * The sentence of a finding in the reader's units, ending with what to change.
+ * @throws where the finding's code belongs to no rule
+ */
+export function findingMessage(finding: Finding, system: UnitSystem): string {
+  const sentence = SENTENCES.get(finding.code);
+  if (!sentence) throw new Error(`no rule has the code “${finding.code}”`);
+  const { label, dimension } = described(finding.quantity);
+  const filled = sentence
+    .replace("{field}", label)
+    .replace("{value}", formatQuantity(finding.value, dimension, system).text)
+    .replace("{ends}", (finding.value ?? 0) < (finding.limit ?? 0) ? "begins" : "ends")
+    .replace("{limit}", formatQuantity(finding.limit, dimension, system).text);
+  return finding.remedy ? `${filled} ${capitalised(finding.remedy)}.` : filled;
+}

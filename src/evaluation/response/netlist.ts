@@ -1,0 +1,54 @@
+/** A design's coupled circuit as a SPICE netlist, with a word on what of the design is not in it. */
+import { burstNetlist } from "../../calc/circuit/burstNetlist";
+import { responseNetlist } from "../../calc/circuit/responseNetlist";
+import type { Design } from "../../design/design";
+import { designBursts, responseNetwork } from "../evaluate";
+
+export interface Netlist {
+  text: string;
+  /** one sentence each, without a full stop */
+  remarks: string[];
+}
+
+/** The response to a sine over both poles; null while the coupled network has no solution. */
+export function responseNetlistOf(design: Design, loaded: boolean): Netlist | null {
+  const network = responseNetwork(design, loaded);
+  const text = network && responseNetlist(network, { loaded: network.load !== null, title: design.title });
+  if (!network || !text) return null;
+  const bare = loaded && network.load === null;
+  return { text, remarks: bare ? ["the design has no spark load; the netlist is without one"] : [] };
+}
+
+/** s simulated after the on-time, as a part of it: the current rings down through the diodes. */
+const AFTER = 4 / 3;
+
+/** s, of a burst without an on-time: a simulator needs a time to run over. */
+const LEAST_ON_TIME = 1e-9;
+const LEAST_RUN = 1e-5;
+
+const LIMIT_REMARKS = {
+  "end burst":
+    "the over-current limit is not in the netlist; the drive ends where it would have ended the burst",
+  "end half cycle":
+    "the over-current limit, which would end half cycle after half cycle, is not in the netlist; its current grows larger",
+};
+
+/** The design's burst with its spark; null while it cannot be computed. */
+export function burstNetlistOf(design: Design): Netlist | null {
+  const bursts = designBursts(design);
+  if (!bursts) return null;
+  const { case: simulated, result } = bursts.loaded;
+  const { driveEnd, primaryEnd, limitReachedAt } = result;
+  const drive = { ...simulated.drive, onTime: Math.max(driveEnd, LEAST_ON_TIME) };
+  const until = Math.max(AFTER * driveEnd, primaryEnd, LEAST_RUN);
+  const remarks = [
+    limitReachedAt === null ? null : LIMIT_REMARKS[simulated.drive.overCurrentAction],
+    simulated.options.growth
+      ? "the spark does not grow in the netlist; its full load stands from the start"
+      : null,
+  ];
+  return {
+    text: burstNetlist(simulated.network, drive, { title: design.title, until }),
+    remarks: remarks.filter((remark) => remark !== null),
+  };
+}

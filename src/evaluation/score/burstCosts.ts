@@ -1,0 +1,185 @@
+/** What a design's bursts cost by their on-time, and what its parts allow: read by score and live keyboard. */
+import { dissipationResistance } from "../../calc/circuit/bank";
+import { switchesInPath } from "../../calc/circuit/burstDrive";
+import type { BurstResult } from "../../calc/circuit/burstResult";
+import { noLoadBusVoltage } from "../../calc/circuit/rectifier";
+import { switchLosses } from "../../calc/circuit/switchLosses";
+import type { DesignParts, FosterElement } from "../../calc/design-parts";
+import { type BurstCost, costCurve, longestWithin, neverFalling } from "../../calc/music/burstCost";
+import { type CoilLoad, meanWindow, type SupplyPoint } from "../../calc/music/coilLoad";
+import type { Design } from "../../design/design";
+import { meanFrequency } from "../burst/burstOutcome";
+import {
+  allPhases,
+  largestOf,
+  type Phases,
+  simulate,
+  withWorstTurnOff,
+  worstTurnOff,
+} from "../burst/burstPhases";
+import type { BurstCase } from "../burst/burstStage";
+import { designBursts } from "../evaluate";
+import { areSolvable } from "../solvable";
+import { stage } from "../stage";
+import { busLag, powerAt, supplyPoints } from "../supply/supplyPoints";
+
+type LoadParts = Pick<DesignParts, "tank" | "drive" | "interrupter" | "air">;
+
+/** Part of each limit that is used: the rest is for what lies between the table's on-times and powers. */
+const USED_PART = 0.95;
+/** Part of its no-load voltage that the bus may fall to; common practice, no source. */
+const LEAST_BUS = 0.75;
+/** s by which an on-time stays short of the moment when the current limit would end it. */
+const SHORT_OF_LIMIT = 2e-9;
+
+/**
+ * One unit of the bank to still air: a case of some 50 cm² at 10 W/(m²K), natural convection and radiation together,
+ * and 30 g at 1 J/(g·K). An order of magnitude, no source for any one capacitor.
+ */
+const BANK_THERMAL: FosterElement = { resistance: 20, timeConstant: 600 };
+
+interface Allowed {
+  /** W */
+  mains: number;
+  bus: number;
+  /** A² of the whole bank */
+  bank: number;
+}
+
+/** J from the reservoir. */
+function energyOf(parts: LoadParts, phases: Phases): number {
+  const inPath = switchesInPath(parts.drive);
+  const taken = largestOf(phases, (burst) => {
+    const { supplied, returned, turnOff } = burst.energy;
+    return supplied - returned + turnOff + inPath * worstTurnOff(parts.drive, burst);
+  });
+  return Math.max(0, taken);
+}
+
+function cost(parts: LoadParts, phases: Phases, allowed: Allowed): BurstCost {
+  const { drive, tank, interrupter } = parts;
+  const losses = phases.bursts.map((burst) => switchLosses(drive, withWorstTurnOff(drive, burst), 0));
+  const energy = energyOf(parts, phases);
+  const squareCurrentTime = largestOf(phases, (burst) => burst.squareCurrentTime);
+  const resistance = dissipationResistance(tank.unit, meanFrequency(phases.bursts[0]) ?? 0);
+  const { onTime } = phases;
+  return {
+    onTime,
+    energy,
+    switchHeat: Math.max(
+      ...losses.map(({ conductionEnergy, turnOffEnergy }) => conductionEnergy + turnOffEnergy),
+    ),
+    junctionRise: Math.max(...losses.map(({ rise }) => rise.firstBurst)),
+    bankHeat: (squareCurrentTime / tank.strings ** 2) * resistance,
+    lasts: Math.min(
+      largestOf(phases, ({ primaryEnd }) => primaryEnd),
+      onTime + interrupter.shortestGap,
+    ),
+    sag: largestOf(phases, ({ reservoirSag }) => reservoirSag),
+    mainsTime: energy / allowed.mains,
+    busTime: energy / allowed.bus,
+    bankTime: squareCurrentTime / allowed.bank,
+  };
+}
+
+function allowedBy(
+  design: LoadParts,
+  supply: readonly SupplyPoint[],
+  leastBus: number,
+  sag: number,
+): Allowed {
+  const { circuitCurrent } = design.drive.supply;
+  const { unit, strings } = design.tank;
+  return {
+    mains: powerAt(supply, ({ mainsCurrent }) => mainsCurrent - USED_PART * circuitCurrent),
+    bus: powerAt(supply, ({ busVoltage }) => leastBus + sag - busVoltage) * USED_PART,
+    bank: (USED_PART * unit.rmsCurrent * strings) ** 2,
+  };
+}
+
+type Ceiling = CoilLoad["ceilings"][number];
+
+/** s at which a peak of the burst first reaches a limit. */
+function peakCeiling(all: readonly Phases[], peak: (burst: BurstResult) => number, limit: number): number {
+  const onTimes = all.map(({ onTime }) => onTime);
+  return longestWithin({ onTimes, values: all.map((phases) => largestOf(phases, peak)) }, USED_PART * limit);
+}
+
+function peakCeilings({ tank }: LoadParts, all: readonly Phases[]): Ceiling[] {
+  const { unit, unitsInSeries, strings } = tank;
+  const voltage = peakCeiling(all, ({ peakBankVoltage }) => peakBankVoltage, unit.dcVoltage * unitsInSeries);
+  const current = peakCeiling(
+    all,
+    ({ peakPrimaryCurrent }) => peakPrimaryCurrent.value,
+    unit.peakCurrent * strings,
+  );
+  return [
+    { limiter: "bank voltage", onTime: voltage },
+    { limiter: "bank peak current", onTime: current },
+  ];
+}
+
+/** Where the limit ends the burst a longer on-time is none; where it ends half cycles the burst goes on within it. */
+function limitCeiling({ drive }: LoadParts, { limitReachedAt }: BurstResult): Ceiling[] {
+  if (limitReachedAt === null || drive.overCurrentAction === "end half cycle") return [];
+  return [{ limiter: "over-current limit", onTime: limitReachedAt - SHORT_OF_LIMIT }];
+}
+
+function loadOf(design: LoadParts, all: readonly Phases[], ceilings: Ceiling[]): CoilLoad {
+  const { interrupter, drive, air } = design;
+  const noLoad = noLoadBusVoltage(drive.supply);
+  const leastBusVoltage = LEAST_BUS * noLoad;
+  const mostPower = all.reduce(
+    (most, each) => Math.max(most, (energyOf(design, each) / each.onTime) * interrupter.dutyLimit),
+    0,
+  );
+  const supply = supplyPoints(design, 1.5 * mostPower);
+  const deepest = Math.max(...all.map((each) => largestOf(each, ({ reservoirSag }) => reservoirSag)));
+  const sag = Math.min(deepest, 0.5 * (noLoad - leastBusVoltage));
+  const allowed = allowedBy(design, supply, leastBusVoltage, sag);
+  const costs = neverFalling(all.map((each) => cost(design, each, allowed)));
+  const sagCeiling = longestWithin(
+    costCurve(costs, (each) => each.sag),
+    sag,
+  );
+  return {
+    costs,
+    ceilings: [...ceilings, { limiter: "bus voltage", onTime: sagCeiling }],
+    thermal: drive.switch.thermal,
+    caseTemperature: drive.switch.caseTemperature,
+    junctionLimit: drive.switch.junctionLimit,
+    junctionAllowance: USED_PART * (drive.switch.junctionLimit - drive.switch.caseTemperature),
+    airTemperature: air.temperature,
+    bankThermal: BANK_THERMAL,
+    supply,
+    circuitCurrent: drive.supply.circuitCurrent,
+    leastBusVoltage,
+    busLag: busLag(design, supply),
+    window: meanWindow(interrupter.dutyWindow),
+  };
+}
+
+const loadStage = stage(
+  ({ tank, drive, interrupter, air }): LoadParts => ({ tank, drive, interrupter, air }),
+  (parts, burstCase: BurstCase): CoilLoad | null => {
+    const longest = simulate(burstCase, parts.interrupter.longestOnTime);
+    if (!longest) return null;
+    const limit = limitCeiling(parts, longest);
+    const last = Math.min(parts.interrupter.longestOnTime, ...limit.map(({ onTime }) => onTime));
+    const halfCycle = 0.5 / (meanFrequency(longest) ?? 1 / last);
+    const all = allPhases(burstCase, last, halfCycle);
+    return loadOf(parts, all, [...limit, ...peakCeilings(parts, all)]);
+  },
+);
+
+/**
+ * What bursts cost, from the design's own burst with its spark, at a full bus, on-times up to the interrupter's
+ * longest or to where the current limit ends the burst. Accuracy: that of the burst, met from above by some 5 %,
+ * because each on-time is taken to end at its worst phase; what lies between the table's on-times is within the part
+ * of each limit that is kept back.
+ * @returns null where the design's circuits have no solution
+ */
+export function coilLoad(design: Design): CoilLoad | null {
+  const bursts = areSolvable(design, ["drive", "tank", "interrupter", "air"]) ? designBursts(design) : null;
+  return bursts && loadStage(design, bursts.loaded.case);
+}

@@ -1,0 +1,86 @@
+/** What is known of the lines along a score: a small register of its own. */
+import type { ScoreQuantity } from "../../calc/music/worstMoments";
+import type { ResultEntry } from "../register/entry";
+
+const BURSTS =
+  "Every burst alone, at a full bus, with the design's spark; ringing into the next burst is left out.";
+const BURST_ACCURACY =
+  "That of the burst, met from above by some 5 %, at most 15 %: each on-time is taken to end at its worst phase.";
+
+export const SCORE_RESULTS: Record<ScoreQuantity, ResultEntry> = {
+  duty: {
+    id: "score.duty",
+    label: "Duty",
+    symbol: "D",
+    dimension: "percent",
+    words: "On-time over the window that ends at each moment.",
+    formula: "D = Σ t/W",
+    inputs: ["interrupter.dutyLimit", "interrupter.dutyWindow"],
+    source: "Definition",
+    validity: "Windows of the interrupter, for long scores a whole number of them.",
+    accuracy: "Exact for the schedule.",
+  },
+  power: {
+    id: "score.power",
+    label: "Power from the reservoir",
+    symbol: "P",
+    dimension: "power",
+    words: "What the bursts of the window take from the reservoir, over the window.",
+    formula: "P = Σ E(t)/W",
+    inputs: ["interrupter.longestOnTime", "drive.reservoirCapacitance"],
+    source: "Energy account of the simulated burst",
+    validity: BURSTS,
+    accuracy: BURST_ACCURACY,
+  },
+  mainsCurrent: {
+    id: "score.mainsCurrent",
+    label: "Mains current",
+    symbol: "I",
+    dimension: "current",
+    words: "RMS in a line of the mains under the mean power of the window.",
+    formula: "L·di/dt = u − R·i − U,  C·dU/dt = i − P/U",
+    inputs: ["drive.supply.sourceResistance", "drive.supply.sourceInductance", "drive.supply.circuitCurrent"],
+    source: "Rectifier stepped through the mains' cycles",
+    validity: "Means over a quarter of a second and more: single charging pulses are higher.",
+    accuracy: "1 % of the supply's model.",
+  },
+  busVoltage: {
+    id: "score.busVoltage",
+    label: "Bus voltage, least",
+    symbol: "U",
+    dimension: "voltage",
+    words:
+      "The least voltage of the bus under the mean power, followed with the lag of its capacitance, and lower by what the deepest burst takes.",
+    formula: "U = U(P) − ΔU",
+    inputs: ["drive.reservoirCapacitance", "drive.supply.sourceResistance"],
+    source: "Rectifier stepped through the mains' cycles; lag of first order",
+    validity: "The limit, three quarters of the no-load voltage, is common practice, no source.",
+    accuracy: "2 % of the supply's model.",
+  },
+  junctionTemperature: {
+    id: "score.junctionTemperature",
+    label: "Junction, highest",
+    symbol: "T",
+    dimension: "temperature",
+    words:
+      "The hardest worked device from burst to burst: what earlier bursts have left, and the burst's own rise.",
+    formula: "T = T_case + Σ Rᵢ/τᵢ·Σ E·e^(−Δt/τᵢ) + ΔT",
+    inputs: ["drive.switch.caseTemperature", "drive.switch.junctionLimit"],
+    source: "IEC 60747-9, transient thermal impedance; Foster network",
+    validity: "The case held at its temperature; each burst's last turn-off at its worst phase.",
+    accuracy:
+      "Met from above, by some 10 % of the rise; by more where the last turn-off is most of the heat.",
+  },
+  bankTemperature: {
+    id: "score.bankTemperature",
+    label: "Bank, one unit",
+    symbol: "T_C",
+    dimension: "temperature",
+    words: "One unit of the bank, warmed by its dielectric loss and cooled by still air.",
+    formula: "T_C = T_air + ∫ P·e^(−Δt/τ)·R/τ dt",
+    inputs: ["tank.unit.dissipationFactor", "air.temperature"],
+    source: "Taken for a case of 50 cm² at 10 W/(m²K) and 30 J/K: an order of magnitude, no source",
+    validity: "A unit by itself: one among many is warmer.",
+    accuracy: "An order of magnitude.",
+  },
+};

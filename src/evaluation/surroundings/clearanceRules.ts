@@ -1,0 +1,83 @@
+/** What the spark that is simulated may reach; local rules decide what must be kept clear. */
+import type { Design } from "../../design/design";
+import { judgeWhen, type Rule, unlessSaid } from "../findings/rule";
+import { conductorsStage } from "../secondary/secondaryModes";
+
+/** m, from ground and axis to the farthest point of top load and breakout point; null while there is no coil. */
+function reachOf(design: Design): { height: number; radius: number } | null {
+  const { coil } = conductorsStage(design);
+  if (!coil) return null;
+  const point = design.topLoad.breakoutPoint?.length ?? 0;
+  const { winding, topLoad } = coil;
+  return {
+    height: Math.max(
+      winding.lowerEnd + winding.length,
+      ...topLoad.map((each) => each.centreHeight + each.sectionRadius),
+    ),
+    radius:
+      point + Math.max(winding.radius, ...topLoad.map((each) => each.centreRadius + each.sectionRadius)),
+  };
+}
+
+type Place = "ceilingHeight" | "wallDistance" | "audienceDistance";
+
+/** m of air between top load and a place of the room; null where the room has no such place. */
+function airTo(design: Design, place: Place): number | null {
+  const reach = reachOf(design);
+  const distance = design.room[place];
+  if (!reach || distance === null) return null;
+  return distance - (place === "ceilingHeight" ? reach.height : reach.radius);
+}
+
+/** A judgement where the air is less than some sparks' length. */
+function within(place: Place, sparks: number, remedy: string): Rule["judge"] {
+  return (design) => {
+    const air = airTo(design, place);
+    const limit = sparks * design.spark.length;
+    return judgeWhen(air !== null && limit > 0 && air < limit, () => ({
+      where: `room.${place}`,
+      quantity: `room.${place}`,
+      value: air,
+      limit,
+      remedy,
+    }));
+  };
+}
+
+/** Sparks' lengths of air that are usual; common practice, no source. */
+const TO_STRUCTURES = 1.5;
+const TO_PEOPLE = 3;
+
+export const audienceInReach: Rule = {
+  code: "audience-within-spark",
+  severity: "error",
+  sentence: "{field}: people stand {value} from the top load's edge, within the spark of {limit}.",
+  judge: within("audienceDistance", 1, "keep everyone far beyond the spark, behind a barrier"),
+};
+
+export const audienceNear: Rule = {
+  code: "audience-near-spark",
+  severity: "warning",
+  sentence:
+    "{field}: people stand {value} from the top load's edge, nearer than {limit}, three times the spark (common practice).",
+  judge: unlessSaid(
+    audienceInReach,
+    within("audienceDistance", TO_PEOPLE, "move the barrier out; local rules may ask for more"),
+  ),
+};
+
+export const ceilingNear: Rule = {
+  code: "ceiling-near-spark",
+  severity: "warning",
+  sentence:
+    "{field}: {value} of air between top load and ceiling is less than {limit}, one and a half times the spark (common practice).",
+  judge: within("ceilingHeight", TO_STRUCTURES, "lower the coil, or make shorter sparks"),
+};
+
+export const wallNear: Rule = {
+  code: "wall-near-spark",
+  severity: "warning",
+  sentence:
+    "{field}: {value} of air between top load and wall is less than {limit}, one and a half times the spark (common practice).",
+  judge: within("wallDistance", TO_STRUCTURES, "move the coil away from the wall, or make shorter sparks"),
+};

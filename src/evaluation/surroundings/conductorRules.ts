@@ -1,0 +1,133 @@
+import { cylinderGap } from "../../calc/coil/conductors";
+import { closestPitch } from "../../calc/coil/primary";
+import { judgeWhen, type Rule } from "../findings/rule";
+import { conductorsStage } from "../secondary/secondaryModes";
+import { areSolvable, PRIMARY_CIRCUIT } from "../solvable";
+
+/** The field by which a part is moved. */
+function fieldOf(path: string): string {
+  if (path.startsWith("topLoad.elements.")) return `${path}.centreHeight`;
+  if (path === "primary") return "primary.innerRadius";
+  return path === "primary.strikeRail" ? "primary.strikeRail.radius" : path;
+}
+
+const NAMES: Record<string, string> = {
+  secondary: "the winding",
+  primary: "the primary",
+  "primary.strikeRail": "the strike rail",
+  ground: "the ground plane",
+  axis: "itself across the axis",
+};
+
+function nameOf(path: string): string {
+  return NAMES[path] ?? `element ${Number(path.split(".")[2]) + 1} of the top load`;
+}
+
+/** A toroid without a hole is a matter of its own sizes, not of its place. */
+function isToroidItself({ path, other }: { path: string; other: string }): boolean {
+  return other === "axis" && path.startsWith("topLoad.elements.");
+}
+
+export const toroidWithoutHole: Rule = {
+  code: "toroid-without-hole",
+  severity: "error",
+  sentence:
+    "{field} of {value} is not above twice the tube's, {limit}: the toroid has no hole, and no field can be solved.",
+  judge: (design) =>
+    conductorsStage(design)
+      .crossings.filter(isToroidItself)
+      .flatMap(({ path }) => {
+        const element = design.topLoad.elements[Number(path.split(".")[2])];
+        if (element.shape !== "toroid") return [];
+        const where = `${path}.outerDiameter`;
+        const { outerDiameter: value, tubeDiameter } = element;
+        const remedy = "widen it, or take a thinner tube";
+        return [{ where, quantity: where, value, limit: 2 * tubeDiameter, remedy }];
+      }),
+};
+
+export const conductorsCross: Rule = {
+  code: "conductors-cross",
+  severity: "error",
+  sentence: "{field}: this conductor cuts {value} deep into another, and no field can be solved.",
+  judge: (design) =>
+    conductorsStage(design)
+      .crossings.filter((crossing) => !isToroidItself(crossing))
+      .map(({ path, other, gap }) => ({
+        where: fieldOf(path),
+        quantity: fieldOf(path),
+        value: -gap,
+        limit: 0,
+        remedy: `move it clear of ${nameOf(other)}`,
+      })),
+};
+
+const WINDING = ["secondary", "topLoad", "primary", "room", "corrections", "spark"];
+
+export const secondaryNotSolved: Rule = {
+  code: "secondary-not-solved",
+  severity: "error",
+  sentence: "With {field} of {value} and the conductors as they are, the secondary has no solution.",
+  judge: (design, { secondary }) => {
+    const { coil, crossings } = conductorsStage(design);
+    const explained =
+      coil === null ||
+      crossings.length > 0 ||
+      design.secondary.wire.conductorDiameter * design.secondary.turns >= design.secondary.windingLength;
+    return judgeWhen(secondary === null && !explained && areSolvable(design, WINDING), () => ({
+      where: "secondary.windingLength",
+      quantity: "secondary.windingLength",
+      value: design.secondary.windingLength,
+      limit: null,
+      remedy: "leave more air between winding, top load and primary",
+    }));
+  },
+};
+
+export const primaryNotSolved: Rule = {
+  code: "primary-not-solved",
+  severity: "error",
+  sentence: "With {field} of {value} the primary has no solution.",
+  judge: (design, evaluation) => {
+    const { primary } = design;
+    const explained =
+      primary.tap > primary.turns || (primary.turns > 1 && primary.pitch < closestPitch(primary));
+    const solvable = areSolvable(design, ["primary", ...PRIMARY_CIRCUIT]);
+    return judgeWhen(evaluation.primary === null && !explained && solvable, () => ({
+      where: "primary.turns",
+      quantity: "primary.turns",
+      value: primary.turns,
+      limit: null,
+      remedy: "check turns, pitch, inclination and inner radius",
+    }));
+  },
+};
+
+/** Of the winding's length: nearer conductors crowd its charge more closely than the charge functions can follow. */
+const CLOSE = 0.01;
+
+export const closeToWinding: Rule = {
+  code: "conductor-close-to-winding",
+  severity: "warning",
+  sentence:
+    "{field}: this conductor leaves {value} of air to the winding; below {limit} it flashes over, and the resonance may be off by a per cent.",
+  judge: (design) => {
+    const { coil, crossings } = conductorsStage(design);
+    if (!coil || crossings.length > 0) return [];
+    const limit = CLOSE * coil.winding.length;
+    const nearest = new Map<string, number>();
+    for (const round of [...coil.topLoad, ...coil.primary, ...(coil.rail ? [coil.rail] : [])]) {
+      const gap = cylinderGap(round, coil.winding);
+      nearest.set(round.path, Math.min(gap, nearest.get(round.path) ?? gap));
+    }
+    return [...nearest]
+      .filter(([, gap]) => gap < limit)
+      .map(([path, gap]) => ({
+        where: fieldOf(path),
+        quantity: fieldOf(path),
+        value: gap,
+        limit,
+        remedy: "leave more air between it and the winding",
+      }));
+  },
+};

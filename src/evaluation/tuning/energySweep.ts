@@ -1,0 +1,241 @@
+/** Whole bursts swept over the tap and the on-time: how much energy the spark gets, and at what peak current. */
+import type { PrimarySolution } from "../../calc/coil/primary";
+import type { SectionMutuals } from "../../calc/coil/sectionMutuals";
+import type { DesignParts, Interrupter } from "../../calc/design-parts";
+import { burstCase, runBurst } from "../burst/burstStage";
+import {
+  mutualsAtTap,
+  type PrimaryCircuitParts,
+  primaryCircuitAt,
+  primaryCircuitParts,
+} from "../primary/primaryStages";
+import type { SecondaryCircuit } from "../secondary/secondaryCircuit";
+import { areSolvable, BURST, PRIMARY_CIRCUIT } from "../solvable";
+import { solve } from "../solved";
+import { stage } from "../stage";
+import { breakoutVoltage, topLoadResult } from "../topLoad/topLoadStage";
+
+export interface EnergyPoint {
+  /** turns */
+  tap: number;
+  /** s */
+  onTime: number;
+  /** J that one burst puts into the spark */
+  sparkEnergy: number;
+  /** A */
+  peakPrimaryCurrent: number;
+  /** whether the over-current limit was reached */
+  limited: boolean;
+}
+
+export interface EnergySweep {
+  /** by on-time and, within one, by tap */
+  points: EnergyPoint[];
+  /** s, the design's own */
+  onTime: number;
+  /** A that switches and bank both bear in pulses */
+  allowedCurrent: number;
+  /** turns; null where no tap gives the spark any energy within the allowed current */
+  mostEnergyTap: number | null;
+  /** J, least energy of the taps that a clamp or the winding's tolerance may put in its place; null without one */
+  leastBeside: number | null;
+}
+
+/** Turns on either side of the best tap that a clamp and a winding's tolerance leave open; common practice, no source. */
+export const BESIDE_BEST = 0.06;
+const TAPS = 40;
+/** Steps on either side of a row's best tap that its second pass divides, and the taps that it puts into each. */
+const DIVIDED_STEPS = 2;
+const FINER_TAPS = 5;
+const TAPS_OF_ROW = TAPS + 1 + 2 * DIVIDED_STEPS * FINER_TAPS;
+/** Of the interrupter's longest on-time, swept beside the design's own. */
+const ON_TIME_PARTS = [0.25, 0.5, 0.75, 1];
+/** On-times that differ by less than this part of the longest show nothing new. */
+const SAME_ON_TIME = 0.05;
+
+/** What a burst at any tap reads of a design; all else is set to one value, so that equal parts are equal bursts. */
+export function sweptParts(design: DesignParts): DesignParts {
+  const { air, room, secondary, topLoad, primary, tank, drive, interrupter, spark, corrections } = design;
+  return {
+    air,
+    room: { ...room, audienceDistance: null },
+    secondary: { ...secondary, measuredResonance: null },
+    topLoad,
+    primary: { ...primary, tap: primary.turns },
+    tank: { ...tank, wantedCapacitance: null, unitCost: null },
+    drive,
+    interrupter: { ...interrupter, repetitionRate: 1, shortestGap: 0, dutyLimit: 1, dutyWindow: 1 },
+    spark,
+    tuningAim: { kind: "most energy" },
+    corrections,
+  };
+}
+
+/** A that switches and bank both bear in pulses. */
+function allowedCurrent({ drive, tank }: Pick<DesignParts, "drive" | "tank">): number {
+  const { pulseCurrentRating, parallelDevices } = drive.switch;
+  return Math.min(pulseCurrentRating * parallelDevices, tank.unit.peakCurrent * tank.strings);
+}
+
+/** What all bursts of a sweep have in common. */
+interface SweptCoil {
+  parts: Pick<DesignParts, "drive" | "spark">;
+  circuit: PrimaryCircuitParts;
+  solution: PrimarySolution;
+  table: SectionMutuals;
+  secondary: SecondaryCircuit;
+  /** V */
+  breakout: number | null;
+  /** A */
+  allowed: number;
+}
+
+function sweptCoil(design: DesignParts): SweptCoil | null {
+  if (!areSolvable(design, [...BURST, ...PRIMARY_CIRCUIT])) return null;
+  const { field, modes, secondary, solution, mutuals: table } = solve(design);
+  if (!secondary || !solution || !table) return null;
+  const breakout = breakoutVoltage(topLoadResult(design, field, modes));
+  const { drive, spark } = design;
+  return {
+    parts: { drive, spark },
+    circuit: primaryCircuitParts(design),
+    solution,
+    table,
+    secondary,
+    breakout,
+    allowed: allowedCurrent(design),
+  };
+}
+
+/** Null where the tap is not on the conductor or the circuit has no burst. */
+function energyPoint(coil: SweptCoil, tap: number, onTime: number): EnergyPoint | null {
+  const primary = primaryCircuitAt(coil.solution, tap, coil.circuit);
+  const mutuals = primary && mutualsAtTap(coil.table, coil.secondary, tap);
+  if (!primary || !mutuals) return null;
+  const parts = { ...coil.parts, onTime };
+  const { options, ...burstAlone } = burstCase(parts, primary, coil.secondary, mutuals, coil.breakout, true);
+  const burst = runBurst({ ...burstAlone, options: { ...options, waveform: false } });
+  return (
+    burst && {
+      tap,
+      onTime,
+      sparkEnergy: Math.max(0, burst.energy.spark),
+      peakPrimaryCurrent: burst.peakPrimaryCurrent.value,
+      limited: burst.limitReachedAt !== null,
+    }
+  );
+}
+
+/** Equal steps over the conductor; within the first turn the primary is no coil. */
+function sweptTaps(turns: number): number[] {
+  const first = Math.min(1, turns / 2);
+  return Array.from({ length: TAPS + 1 }, (_, index) =>
+    index === TAPS ? turns : first + ((turns - first) * index) / TAPS,
+  );
+}
+
+/** The design's own on-time first. */
+function sweptOnTimes({ onTime, longestOnTime }: Interrupter): number[] {
+  const others = ON_TIME_PARTS.map((part) => part * longestOnTime);
+  return [onTime, ...others.filter((other) => Math.abs(other - onTime) > SAME_ON_TIME * longestOnTime)];
+}
+
+/** Where a second pass looks: between the taps around the best of the first. */
+function finerTaps(best: EnergyPoint, row: readonly EnergyPoint[]): number[] {
+  const at = row.indexOf(best);
+  const around = row.slice(Math.max(0, at - DIVIDED_STEPS), at + DIVIDED_STEPS + 1).map(({ tap }) => tap);
+  return around.slice(1).flatMap((to, index) => {
+    const from = around[index];
+    return Array.from(
+      { length: FINER_TAPS },
+      (_, part) => from + ((to - from) * (part + 1)) / (FINER_TAPS + 1),
+    );
+  });
+}
+
+/** The point that gives the spark most within a peak current; null where none gives it any. */
+export function mostEnergyPoint(points: readonly EnergyPoint[], allowedCurrent: number): EnergyPoint | null {
+  return points
+    .filter((point) => point.sparkEnergy > 0 && point.peakPrimaryCurrent <= allowedCurrent)
+    .reduce<EnergyPoint | null>(
+      (best, point) => (best && best.sparkEnergy >= point.sparkEnergy ? best : point),
+      null,
+    );
+}
+
+/** J, the least that a tap near the best one gives the spark. */
+function leastBeside(row: readonly EnergyPoint[], best: EnergyPoint | null): number | null {
+  if (!best) return null;
+  const beside = row.filter(({ tap }) => Math.abs(tap - best.tap) <= BESIDE_BEST);
+  return Math.min(...beside.map(({ sparkEnergy }) => sparkEnergy));
+}
+
+/** One row, with a second pass about its best tap. Yields after each burst. */
+function* sweepRow(coil: SweptCoil, onTime: number): Generator<void, EnergyPoint[]> {
+  const row: EnergyPoint[] = [];
+  const passes = [
+    () => sweptTaps(coil.solution.tube.turns),
+    () => {
+      const best = mostEnergyPoint(row, coil.allowed);
+      return best ? finerTaps(best, row) : [];
+    },
+  ];
+  for (const taps of passes) {
+    for (const tap of taps()) {
+      const point = energyPoint(coil, tap, onTime);
+      if (point) row.push(point);
+      yield;
+    }
+  }
+  return row.sort((a, b) => a.tap - b.tap);
+}
+
+/**
+ * Sweeps whole bursts over all taps. It takes a while, so it goes burst by burst: yields the part of the whole that is
+ * done, 0 … 1, and whoever stops asking has given it up.
+ * @param onTimes "all": the design's own and others up to the interrupter's longest; "own": that alone
+ * @returns null where secondary or primary has no solution
+ */
+export function* energySweep(
+  design: DesignParts,
+  onTimes: "all" | "own" = "all",
+): Generator<number, EnergySweep | null> {
+  const coil = sweptCoil(design);
+  if (!coil) return null;
+  const { onTime } = design.interrupter;
+  const swept = onTimes === "all" ? sweptOnTimes(design.interrupter) : [onTime];
+  const total = swept.length * TAPS_OF_ROW;
+  const allowed = coil.allowed;
+  let done = 0;
+  const points: EnergyPoint[] = [];
+  for (const each of swept) {
+    const row = sweepRow(coil, each);
+    let step = row.next();
+    for (; !step.done; step = row.next()) yield ++done / total;
+    points.push(...step.value);
+  }
+  const own = points.filter((point) => point.onTime === onTime);
+  const best = mostEnergyPoint(own, allowed);
+  return {
+    points,
+    onTime,
+    allowedCurrent: allowed,
+    mostEnergyTap: best?.tap ?? null,
+    leastBeside: leastBeside(own, best),
+  };
+}
+
+const mostEnergyStage = stage(sweptParts, (parts): number | null => {
+  const steps = energySweep(parts, "own");
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  return step.value?.mostEnergyTap ?? null;
+});
+
+/**
+ * The tap that gives the spark most energy at the design's own on-time, turns; null for another tuning aim, and where
+ * no tap gives it any within what switches and bank bear. Some sixty bursts long: not for every frame.
+ */
+export function mostEnergyTap(design: DesignParts): number | null {
+  return design.tuningAim.kind === "most energy" ? mostEnergyStage(design) : null;
+}

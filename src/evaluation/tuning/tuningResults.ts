@@ -1,0 +1,25 @@
+/** What is computed of the tuning, in SI units. */
+
+export interface TuningPoint {
+  tap: number;
+  primaryResonance: number;
+  /** lossless, unloaded */
+  lowerPole: number;
+  upperPole: number;
+  loadedLowerPole: number;
+  loadedUpperPole: number;
+  coupling: number;
+}
+
+export interface TuningResult {
+  /** turns; null where the aim cannot be reached or is not known yet */
+  suggestedTap: number | null;
+  /** taps within which the winding's tolerance puts it */
+  suggestedTapBand: { low: number; high: number } | null;
+  /** Hz, what the primary is tuned to; null while bursts are not swept for the aim "most energy" */
+  targetResonance: number | null;
+  /** relative difference of the primary's resonance from the target; null where the tap is not on the conductor */
+  detuning: number | null;
+  tuned: boolean;
+  curve: TuningPoint[];
+}
