@@ -88,6 +88,30 @@ describe("the walls between the folders of src", () => {
   });
 });
 
+/** Text without comments and strings: what is computed. */
+function computed(text: string): string {
+  return text.replace(/\/\*[\s\S]*?\*\/|\/\/.*|"(?:[^"\\\n]|\\.)*"|`(?:[^`\\]|\\.)*`/g, "");
+}
+
+/** A stage composes; what is physics is a function of calc, which theory page and reference checks can call too. */
+describe("the stages of the evaluation", () => {
+  const stages = files.filter(
+    ({ path, text }) =>
+      layerOf(path) === "evaluation" &&
+      (/(Stages?|evaluate|solvedCoil)\.ts$/.test(path) || /\bstage\(\s/.test(text)),
+  );
+
+  it("are found", () => {
+    expect(stages.length).toBeGreaterThan(15);
+  });
+
+  it("hold no arithmetic", () => {
+    // `function*` and `yield*` are no products
+    const arithmetic = /\bMath\.|(?<!function|yield)\*|\//;
+    expect(stages.filter(({ text }) => arithmetic.test(computed(text))).map(({ path }) => path)).toEqual([]);
+  });
+});
+
 describe("the calculation", () => {
   it("knows no library of the screen or of the document", () => {
     const used = calc.flatMap((file) => file.packages.filter((name) => SCREEN_PACKAGES.test(name)));

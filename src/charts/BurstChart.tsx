@@ -1,5 +1,5 @@
 import { useMemo, useState } from "react";
-import type { BurstGroup } from "../evaluation/driveResults";
+import type { BurstGroup } from "../evaluation/burst/burstResults";
 import { ChoiceField } from "../ui/ChoiceField";
 import { formatQuantity } from "../units/format";
 import { shownUnit } from "../units/quantities";

@@ -1,4 +1,4 @@
-import { BESIDE_BEST, type EnergySweep } from "../evaluation/tuning/energySweep";
+import { BESIDE_BEST, type EnergySweep } from "../calc/circuit/energySweep";
 import { Button } from "../ui/Button";
 import { FollowedProgress } from "../ui/FollowedProgress";
 import type { Dimension } from "../units/dimension";

@@ -1,4 +1,5 @@
-import type { ResponsePoint, ResponseResult } from "../evaluation/evaluation";
+import type { ResponseResult } from "../calc/circuit/response";
+import type { ResponseSample as ResponsePoint } from "../calc/circuit/responseCurve";
 import type { Dimension } from "../units/dimension";
 import { formatQuantity } from "../units/format";
 import { useEvaluation, useUnitSystem } from "../workbench/hooks";

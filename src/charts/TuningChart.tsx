@@ -1,4 +1,4 @@
-import type { TuningPoint } from "../evaluation/evaluation";
+import type { TuningPoint } from "../calc/circuit/tuningCurve";
 import { formatQuantity } from "../units/format";
 import { useDesign, useEvaluation, useUnitSystem } from "../workbench/hooks";
 import { roundedDomain } from "./axis";

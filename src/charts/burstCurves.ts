@@ -1,5 +1,5 @@
 /** The curves of one burst, from what the evaluation gives. */
-import type { BurstGroup, BurstOutcome } from "../evaluation/driveResults";
+import type { BurstGroup, BurstOutcome } from "../evaluation/burst/burstResults";
 import type { Domain } from "./axis";
 import type { Curve } from "./curve";
 

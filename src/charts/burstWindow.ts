@@ -1,4 +1,4 @@
-import type { BurstGroup, BurstOutcome } from "../evaluation/driveResults";
+import type { BurstGroup, BurstOutcome } from "../evaluation/burst/burstResults";
 import { type Domain, roundedDomain } from "./axis";
 
 export const BURST_PARTS = ["whole burst", "first cycles", "last cycles"] as const;

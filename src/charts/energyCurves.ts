@@ -1,4 +1,4 @@
-import type { EnergyPoint, EnergySweep } from "../evaluation/tuning/energySweep";
+import type { EnergyPoint, EnergySweep } from "../calc/circuit/energySweep";
 import type { Curve } from "./curve";
 
 /** Of the on-times beside the design's own, shortest first. */

@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
+import type { ProfilePoint } from "../calc/coil/modeProfile";
 import type { Room } from "../calc/design-parts";
-import type { ProfilePoint } from "../evaluation/evaluation";
 import type { UnitSystem } from "../units/unitSystem";
 import { type CoilShape, windingRadius } from "./coilShape";
 import { Dimensions } from "./Dimensions";

@@ -1,4 +1,4 @@
-import type { ProfilePoint } from "../evaluation/evaluation";
+import type { ProfilePoint } from "../calc/coil/modeProfile";
 import styles from "./Drawing.module.css";
 import { type View, yOf } from "./view";
 

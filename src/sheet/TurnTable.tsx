@@ -1,4 +1,4 @@
-import type { TurnRadius } from "../evaluation/evaluation";
+import type { TurnPlace as TurnRadius } from "../calc/coil/primaryGeometry";
 import { formatQuantity } from "../units/format";
 import { useEvaluation, useUnitSystem } from "../workbench/hooks";
 import { Block } from "./Block";

@@ -1,5 +1,5 @@
 /** Which turns of the primary the sheet lists, and in how many columns they stand. */
-import type { TurnRadius } from "../evaluation/evaluation";
+import type { TurnPlace as TurnRadius } from "../calc/coil/primaryGeometry";
 
 const MOST_ROWS = 10;
 const MOST_COLUMNS = 3;

@@ -1,7 +1,8 @@
 /** Keeps the evaluation in step with the open design: asks at each change, takes what is not stale. */
+
 import type { StoreApi } from "zustand/vanilla";
+import type { BankResult, TankResult } from "../evaluation/bank/bankResults";
 import { NO_STRESS } from "../evaluation/bank/bankStage";
-import type { BankResult, TankResult } from "../evaluation/driveResults";
 import { burstKey } from "./background/energySweepJob";
 import type { Evaluator, EvaluatorReply } from "./background/evaluator";
 import { lastEditOf, type Trouble, troubleNotice } from "./background/trouble";

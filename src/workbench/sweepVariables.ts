@@ -1,5 +1,5 @@
 /** What the tuning can be swept against besides the tap. */
-import { bankCapacitance } from "../calc/circuit/bankCapacitance";
+import { bankCapacitance } from "../calc/circuit/bank";
 import type { Design } from "../design/design";
 import type { Dimension } from "../units/dimension";
 

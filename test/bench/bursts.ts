@@ -1,16 +1,14 @@
 /** What bursts cost: one of 150 µs with three modes, sixty over the tap; ngspice on the same burst beside them. */
+
 import { simulateBurst } from "../../src/calc/circuit/burst";
+import { type BurstCase, burstCase } from "../../src/calc/circuit/burstCase";
 import { burstNetlist } from "../../src/calc/circuit/burstNetlist";
+import { primaryCircuitAt, primaryCircuitParts } from "../../src/calc/circuit/primaryCircuit";
+import { mutualsAtTap } from "../../src/calc/circuit/primaryMutuals";
 import type { DesignParts } from "../../src/calc/design-parts";
 import { pierHallLeft } from "../../src/design/examples";
-import { type BurstCase, burstCase } from "../../src/evaluation/burst/burstStage";
-import { designBursts } from "../../src/evaluation/evaluate";
-import {
-  mutualsAtTap,
-  primaryCircuitAt,
-  primaryCircuitParts,
-} from "../../src/evaluation/primary/primaryStages";
-import { solve } from "../../src/evaluation/solved";
+import { designBursts } from "../../src/evaluation/burst/burstStage";
+import { solveCoil } from "../../src/evaluation/solvedCoil";
 import { breakoutVoltage, topLoadResult } from "../../src/evaluation/topLoad/topLoadStage";
 import type { Bench } from "./harness";
 import { ngspice } from "./ngspice";
@@ -47,7 +45,7 @@ function run({ network, drive, options }: BurstCase, index: number): unknown {
 /** Sixty bursts, each with the network of its own tap. */
 function overTheTap(growth: Growth): (index: number) => unknown {
   const swept = design(growth);
-  const { field, modes, secondary, solution, mutuals: table } = solve(swept);
+  const { field, modes, secondary, solution, mutuals: table } = solveCoil(swept);
   if (!secondary || !solution || !table) throw new Error("the example has no solution");
   const breakout = breakoutVoltage(topLoadResult(swept, field, modes));
   const parts = { drive: swept.drive, spark: swept.spark, onTime: ON_TIME };

@@ -2,7 +2,7 @@
 import { noteLimits } from "../../src/calc/music/noteLimits";
 import { pierHallLeft } from "../../src/design/examples";
 import { evaluate, evaluateField } from "../../src/evaluation/evaluate";
-import { coilLoad } from "../../src/evaluation/score/burstCosts";
+import { coilLoad } from "../../src/evaluation/score/coilLoadStage";
 import { scoreJob } from "../../src/workbench/background/scoreJob";
 import { anyDesignsCost } from "./anyDesignsCost";
 import { burstBenches } from "./bursts";

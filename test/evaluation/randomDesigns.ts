@@ -1,5 +1,5 @@
 /** Whole valid designs drawn from a seed: coils that people build, each with a bank near its resonance, and a drive. */
-import { bankCapacitance } from "../../src/calc/circuit/bankCapacitance";
+import { bankCapacitance } from "../../src/calc/circuit/bank";
 import type { Commutation, Drive, Spark, StrikeRail, Supply, Tank } from "../../src/calc/design-parts";
 import type { Design } from "../../src/design/design";
 import { evaluateField } from "../../src/evaluation/evaluate";

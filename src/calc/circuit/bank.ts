@@ -1,5 +1,7 @@
 /** Stress of the tank's capacitors, and arrangements of units for a wanted bank. */
 import type { CapacitorUnit, Tank } from "../design-parts";
+import { rmsOfBursts } from "./burstRepetition";
+import { type BurstResult, meanFrequency } from "./burstResult";
 
 /** How many of which unit a bank is made of. */
 type BankParts = Pick<Tank, "unit" | "unitsInSeries" | "strings">;
@@ -29,6 +31,29 @@ export interface UnitStress {
   voltageMargin: number | null;
   peakCurrentMargin: number | null;
   rmsCurrentMargin: number | null;
+}
+
+/** F of equal units, `strings` in parallel of `unitsInSeries`. */
+export function bankCapacitance({ unit, unitsInSeries, strings }: BankParts): number {
+  return (unit.capacitance * strings) / unitsInSeries;
+}
+
+/** Units of a bank. */
+export function unitCount({ unitsInSeries, strings }: Pick<BankParts, "unitsInSeries" | "strings">): number {
+  return unitsInSeries * strings;
+}
+
+/** V of a bank by its units' direct rating, shared equally. */
+export function bankVoltageRating({
+  unit,
+  unitsInSeries,
+}: Pick<BankParts, "unit" | "unitsInSeries">): number {
+  return unit.dcVoltage * unitsInSeries;
+}
+
+/** A that a bank bears in pulses, shared equally. */
+export function bankPeakCurrentRating({ unit, strings }: Pick<BankParts, "unit" | "strings">): number {
+  return unit.peakCurrent * strings;
 }
 
 /** Ω in series at a frequency: tan δ/(2πfC). */
@@ -62,11 +87,6 @@ export function unitStress({ unit, unitsInSeries, strings }: BankParts, duty: Ba
     peakCurrentMargin: margin(unit.peakCurrent, peakCurrent),
     rmsCurrentMargin: margin(unit.rmsCurrent, rmsCurrent),
   };
-}
-
-/** RMS over bursts and pauses from one burst's ∫i²dt, A. */
-export function rmsOfBursts(squareCurrentTime: number, repetitionRate: number): number {
-  return Math.sqrt(squareCurrentTime * repetitionRate);
 }
 
 export interface ArrangementWish {
@@ -108,15 +128,16 @@ function arrangement(
   unitsInSeries: number,
   strings: number,
 ): Arrangement {
-  const capacitance = (unit.capacitance * strings) / unitsInSeries;
-  const units = unitsInSeries * strings;
+  const bank = { unit, unitsInSeries, strings };
+  const capacitance = bankCapacitance(bank);
+  const units = unitCount(bank);
   return {
     unitsInSeries,
     strings,
     units,
     capacitance,
     deviation: capacitance / wish.capacitance - 1,
-    stress: unitStress({ unit, unitsInSeries, strings }, dutyAt(wish, capacitance)),
+    stress: unitStress(bank, dutyAt(wish, capacitance)),
     cost: wish.unitCost === null ? null : wish.unitCost * units,
   };
 }
@@ -137,4 +158,35 @@ export function proposeArrangements(unit: CapacitorUnit, wish: ArrangementWish):
     })
     .filter((each) => passes(each, wish))
     .sort((a, b) => a.units - b.units || Math.abs(a.deviation) - Math.abs(b.deviation));
+}
+
+/** Relative difference from the wanted capacitance that passes: the tap takes it up. */
+const CAPACITANCE_TOLERANCE = 0.05;
+/** Least limit over stress of a proposal; common practice, no source. */
+const MARGIN = 1.2;
+const MOST_PROPOSALS = 6;
+
+/** Banks of a tank's own unit that would do within every margin under a duty of the present bank, fewest units first. */
+export function proposedBanks(tank: Tank, duty: BankDuty): Arrangement[] {
+  const present = bankCapacitance(tank);
+  const capacitance = tank.wantedCapacitance ?? present;
+  // the same charge swings a smaller bank higher
+  const scaled = { ...duty, peakVoltage: (duty.peakVoltage * present) / capacitance };
+  return proposeArrangements(tank.unit, {
+    capacitance,
+    tolerance: CAPACITANCE_TOLERANCE,
+    duty: scaled,
+    margin: MARGIN,
+    unitCost: tank.unitCost,
+  }).slice(0, MOST_PROPOSALS);
+}
+
+/** What bursts repeated at a rate ask of a bank; without a cycle, at the primary's own resonance in Hz. */
+export function bankDuty(burst: BurstResult, repetitionRate: number, resonance: number): BankDuty {
+  return {
+    peakVoltage: burst.peakBankVoltage,
+    peakCurrent: burst.peakPrimaryCurrent.value,
+    rmsCurrent: rmsOfBursts(burst.squareCurrentTime, repetitionRate),
+    frequency: meanFrequency(burst) ?? resonance,
+  };
 }

@@ -2,7 +2,8 @@
  * One burst in time: exact between the switchings, which are found and not rounded to a step.
  * Source: N. J. Higham, Functions of Matrices (2008), sec. 2.1 and 10.3, for the propagation.
  */
-import { type BurstDrive, switchesInPath } from "./burstDrive";
+import { switchesInPath } from "./bridge";
+import type { BurstDrive } from "./burstDrive";
 import { comparatorMargin, limitMargin, margin, moveToEvent, RESOLUTION, watchesLimit } from "./burstEvent";
 import { closeHalfCycle, cubicPeak, gateOff, gateOn, recordInterval, takeSample } from "./burstRecord";
 import { type BurstResult, burstResult } from "./burstResult";

@@ -41,24 +41,3 @@ export function burstDrive(drive: Drive, busVoltage: number, onTime: number): Bu
     overCurrentAction: drive.overCurrentAction,
   };
 }
-
-/** Switches that the current passes one after the other. */
-export function switchesInPath({ bridge }: Pick<BurstDrive, "bridge">): number {
-  return bridge === "full" ? 2 : 1;
-}
-
-/**
- * F of the rail that drives: the whole reservoir in a full bridge; in a half bridge one half of it, two equal
- * capacitors standing in series across the bus.
- */
-export function railCapacitance({ bridge, reservoirCapacitance }: BurstDrive): number {
-  return bridge === "full" ? reservoirCapacitance : 2 * reservoirCapacitance;
-}
-
-export function railSeriesResistance({ bridge, reservoirSeriesResistance }: BurstDrive): number {
-  return bridge === "full" ? reservoirSeriesResistance : 0.5 * reservoirSeriesResistance;
-}
-
-export function railVoltage({ bridge, busVoltage }: BurstDrive): number {
-  return bridge === "full" ? busVoltage : 0.5 * busVoltage;
-}

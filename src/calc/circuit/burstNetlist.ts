@@ -7,7 +7,8 @@
  * 1 Ω and an inductance of leadTime; delays are matched lines. The over-current limit and a growing spark are
  * not in it: take the time of the last turn-off for the on-time, and the full load.
  */
-import { type BurstDrive, railCapacitance, railVoltage, switchesInPath } from "./burstDrive";
+import { railCapacitance, railSeriesResistance, railVoltage, switchesInPath } from "./bridge";
+import type { BurstDrive } from "./burstDrive";
 import type { Network } from "./network";
 import { loadLines, modeLines, spiceNumber, titleLine } from "./spiceLines";
 
@@ -40,7 +41,7 @@ function reservoirLines(drive: BurstDrive): string[] {
 /** The sign of the rail: of the pair that is on, else against the current. */
 function bridgeLines(drive: BurstDrive): string[] {
   const inPath = switchesInPath(drive);
-  const series = drive.reservoirSeriesResistance * (drive.bridge === "full" ? 1 : 0.5);
+  const series = railSeriesResistance(drive);
   const drop = spiceNumber(inPath * drive.onStateVoltage);
   const sign = `tanh(I(Vsense)/${SIGN_CURRENT})`;
   return [

@@ -140,3 +140,9 @@ export function burstResult(
 export function runningPole(frequency: number, { lower, upper }: PolePair): "lower" | "upper" {
   return frequency * frequency < lower.frequency * upper.frequency ? "lower" : "upper";
 }
+
+/** Driven cycles over their time, Hz; null where there is not one. */
+export function meanFrequency({ runningFrequency }: Pick<BurstResult, "runningFrequency">): number | null {
+  const time = runningFrequency.reduce((sum, { frequency }) => sum + 1 / frequency, 0);
+  return time > 0 ? runningFrequency.length / time : null;
+}

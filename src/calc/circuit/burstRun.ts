@@ -1,11 +1,6 @@
 /** The running state of a burst, and how the primary's current finds its way through the bridge. */
-import {
-  type BurstDrive,
-  railCapacitance,
-  railSeriesResistance,
-  railVoltage,
-  switchesInPath,
-} from "./burstDrive";
+import { railCapacitance, railSeriesResistance, railVoltage, switchesInPath } from "./bridge";
+import type { BurstDrive } from "./burstDrive";
 import { type BurstRecord, burstRecord, highestTopVoltage } from "./burstRecord";
 import {
   CURRENT,

@@ -101,3 +101,9 @@ export function proposeSense(limit: number, comparatorVoltage: number): SensePro
   const burden = nearestE24(comparatorVoltage / secondary);
   return { turns, burden, comparatorVoltage: secondary * burden };
 }
+
+/** T in the core that is worked hardest, at the largest of some peak currents in A; Infinity at no frequency. */
+export function hardestFluxDensity(chain: Chain, currents: readonly number[], frequency: number): number {
+  const cores = coresOf(chain, Math.max(...currents), frequency);
+  return Math.max(...cores.map(({ fluxDensity }) => fluxDensity));
+}

@@ -23,6 +23,11 @@ export interface EnergyAccount {
   turnOff: number;
 }
 
+/** J that a burst takes out of the reservoir and does not give back, turn-off included; never below 0. */
+export function energyTaken({ supplied, returned, turnOff }: EnergyAccount): number {
+  return Math.max(0, supplied - returned + turnOff);
+}
+
 /** Integrals since the start. */
 export interface Integrals {
   /** A²s */

@@ -57,6 +57,18 @@ export interface Precharge {
   energy: number;
 }
 
+/**
+ * Charging an empty reservoir through a resistor, part after part where a rectifier charges parts in turns.
+ * @param turns parts of the reservoir that are charged in turns
+ */
+export function prechargeInTurns(
+  { capacitance, voltage, turns }: { capacitance: number; voltage: number; turns: number },
+  resistance: number,
+): Pick<Precharge, "peakCurrent" | "time"> {
+  const { peakCurrent, time } = precharge(capacitance, voltage, resistance);
+  return { peakCurrent, time: turns * time };
+}
+
 /** Charging an empty reservoir through a resistor, from a steady voltage. Source: as above, 3RC. */
 export function precharge(capacitance: number, voltage: number, resistance: number): Precharge {
   return {
@@ -69,17 +81,17 @@ export function precharge(capacitance: number, voltage: number, resistance: numb
 /**
  * RMS current of the reservoir, A: what the rectifier's pulses and the bursts' each have beyond the mean,
  * added as squares because nothing ties one to the other.
- * @param rectifierRms A, and its mean, out of the rectifier
- * @param burstSquareTime A²s that one burst draws
+ * @param rectifier A, RMS and mean, out of it
+ * @param burst A²s of the current of one burst, and the part of its half cycles that loads one and the same capacitor
  */
 export function reservoirRmsCurrent(
-  rectifierRms: number,
-  mean: number,
-  burstSquareTime: number,
+  rectifier: { rmsCurrent: number; meanCurrent: number },
+  burst: { squareTime: number; share: number },
   repetitionRate: number,
 ): number {
-  const charging = Math.max(rectifierRms ** 2 - mean ** 2, 0);
-  const bursts = Math.max(burstSquareTime * repetitionRate - mean ** 2, 0);
+  const meanSquare = rectifier.meanCurrent ** 2;
+  const charging = Math.max(rectifier.rmsCurrent ** 2 - meanSquare, 0);
+  const bursts = Math.max(burst.share * burst.squareTime * repetitionRate - meanSquare, 0);
   return Math.sqrt(charging + bursts);
 }
 
@@ -92,4 +104,10 @@ const FUSE_RATINGS = [2, 4, 6, 10, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125, 160
  */
 export function fuseHint(mainsCurrent: number): number | null {
   return FUSE_RATINGS.find((rating) => rating >= 1.25 * mainsCurrent) ?? null;
+}
+
+/** A fuse hint that is no more than the circuit's own rating, A; null else: a hint above it would be none. */
+export function fuseHintWithin(circuitCurrent: number, mainsCurrent: number): number | null {
+  const hint = fuseHint(mainsCurrent);
+  return hint !== null && hint <= circuitCurrent ? hint : null;
 }

@@ -1,5 +1,6 @@
 /** Losses and temperature of one switching device, and the power of its gate. */
 import type { Drive } from "../design-parts";
+import { switchesInPath } from "./bridge";
 import type { HalfCycle, TurnOff } from "./burstRecord";
 import type { BurstResult } from "./burstResult";
 import { type HeatPulse, type JunctionRise, repeatedRise } from "./foster";
@@ -21,6 +22,17 @@ export interface SwitchLosses {
   turnOffCurrent: number;
   /** the same, the burst's last turn-off left out: that one comes when the on-time says */
   commutationCurrent: number;
+}
+
+/** A that the devices of one switch bear together in pulses. */
+export function pulseCurrentLimit({ pulseCurrentRating, parallelDevices }: Drive["switch"]): number {
+  return pulseCurrentRating * parallelDevices;
+}
+
+/** Ω that the switches put into the primary's loop as they stand on. */
+export function onStateLoopResistance(drive: Drive): number {
+  const { onStateResistance, parallelDevices } = drive.switch;
+  return (onStateResistance / parallelDevices) * switchesInPath(drive);
 }
 
 /** Power of one device in a half cycle of the pair that it belongs to, and the energy of its turn-off. */
@@ -93,7 +105,7 @@ export interface GateDrive {
 export function gateDrive(drive: Drive, burst: BurstResult, repetitionRate: number): GateDrive {
   const { gateCharge, gateVoltage, gateResistance, parallelDevices } = drive.switch;
   const energyPerCycle = gateCharge * gateVoltage;
-  const devices = (drive.bridge === "full" ? 2 : 1) * parallelDevices;
+  const devices = switchesInPath(drive) * parallelDevices;
   return {
     peakCurrent: gateVoltage / gateResistance,
     energyPerCycle,

@@ -1,4 +1,5 @@
 import { ELECTRIC_CONSTANT } from "../constants";
+import type { Corrections, Secondary } from "../design-parts";
 import type { SecondaryMode } from "./secondaryModes";
 
 /**
@@ -25,4 +26,30 @@ export function formerCapacitance(
   for (let s = 1; s < mode.voltage.length; s++)
     squares += (mode.voltage[s] - mode.voltage[s - 1]) ** 2 / step;
   return ELECTRIC_CONSTANT * (permittivity - 1) * 2 * Math.PI * radius * wall * squares;
+}
+
+type Former = Pick<Secondary, "formerDiameter" | "formerWall" | "formerPermittivity" | "windingLength">;
+
+/** Factor by which a former lowers a mode's frequency: √(C/(C + ΔC)). */
+function factorOf(mode: SecondaryMode, former: Former): number {
+  const { formerDiameter, formerPermittivity, windingLength } = former;
+  // a finding says where the wall is more than there is
+  const wall = Math.min(former.formerWall, 0.5 * formerDiameter);
+  const radius = 0.5 * (formerDiameter - wall);
+  const added = formerCapacitance(mode, radius, wall, formerPermittivity, windingLength);
+  return Math.sqrt(mode.effectiveCapacitance / (mode.effectiveCapacitance + added));
+}
+
+/** Factor by which the former lowers a mode's frequency; 1 where its correction is switched off. */
+export function formerFactor(
+  mode: SecondaryMode,
+  former: Former,
+  corrections: Pick<Corrections, "former">,
+): number {
+  return corrections.former ? factorOf(mode, former) : 1;
+}
+
+/** Relative change of a mode's frequency that the former makes, whether its correction is on or off. */
+export function formerShift(mode: SecondaryMode, former: Former): number {
+  return factorOf(mode, former) - 1;
 }

@@ -16,6 +16,18 @@ export interface PrimaryShape {
   baseHeight: number;
 }
 
+/** A primary's shape alone: everything but its tap, its wall and its leads. */
+export function primaryShape({
+  innerRadius,
+  turns,
+  pitch,
+  inclinationDegrees,
+  tubeDiameter,
+  baseHeight,
+}: PrimaryShape): PrimaryShape {
+  return { innerRadius, turns, pitch, inclinationDegrees, tubeDiameter, baseHeight };
+}
+
 /** m, outward and upward advance of the conductor's centre per turn. */
 export function advancePerTurn(shape: PrimaryShape): { radial: number; axial: number } {
   const inclination = (shape.inclinationDegrees * Math.PI) / 180;
@@ -30,6 +42,25 @@ export function radiusAtTurn(shape: PrimaryShape, turn: number): number {
 /** m, height of the conductor's centre `turn` turns from the start. */
 export function heightAtTurn(shape: PrimaryShape, turn: number): number {
   return shape.baseHeight + turn * advancePerTurn(shape).axial;
+}
+
+export interface TurnPlace {
+  /** turns from the start, 0, 1, 2 … and the end */
+  turn: number;
+  radius: number;
+  height: number;
+}
+
+/** Where the conductor's centre lies at each whole turn and at its end. */
+export function turnPlaces(shape: PrimaryShape): TurnPlace[] {
+  const { turns } = shape;
+  const whole = Array.from({ length: Math.floor(turns) + 1 }, (_, turn) => turn);
+  const places = turns > Math.floor(turns) ? [...whole, turns] : whole;
+  return places.map((turn) => ({
+    turn,
+    radius: radiusAtTurn(shape, turn),
+    height: heightAtTurn(shape, turn),
+  }));
 }
 
 /**

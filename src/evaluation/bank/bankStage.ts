@@ -1,22 +1,34 @@
-/** The bank of capacitors under the design's burst, repeated at its rate. */
+/** The bank of capacitors by itself, and under the design's burst, repeated at its rate. */
 import {
-  type Arrangement,
-  type BankDuty,
-  proposeArrangements,
-  rmsOfBursts,
+  bankCapacitance,
+  bankDuty,
+  bankVoltageRating,
+  proposedBanks,
+  unitCount,
   unitStress,
 } from "../../calc/circuit/bank";
+import { averagePower } from "../../calc/circuit/burstRepetition";
 import type { BurstResult } from "../../calc/circuit/burstResult";
-import type { DesignParts, Tank } from "../../calc/design-parts";
-import { meanFrequency } from "../burst/burstOutcome";
-import type { BankResult, TankResult } from "../driveResults";
+import type { PrimaryCircuit } from "../../calc/circuit/primaryCircuit";
+import { characteristicImpedance } from "../../calc/circuit/resonance";
+import type { DesignParts } from "../../calc/design-parts";
+import { areSolvable } from "../solvable";
+import type { BankResult, TankResult } from "./bankResults";
 
-/** Relative difference from the wanted capacitance that passes: the tap takes it up. */
-const CAPACITANCE_TOLERANCE = 0.05;
-/** Least limit over stress of a proposal; common practice, no source. */
-const MARGIN = 1.2;
-const MOST_PROPOSALS = 6;
+/** What follows from the units and the primary alone; null where they cannot be computed with. */
+export function bankResult(design: DesignParts, primary: PrimaryCircuit | null): BankResult | null {
+  const { tank } = design;
+  if (!areSolvable(design, ["tank"])) return null;
+  const capacitance = bankCapacitance(tank);
+  return {
+    capacitance,
+    peakVoltageRating: bankVoltageRating(tank),
+    units: unitCount(tank),
+    characteristicImpedance: primary && characteristicImpedance(primary.inductance, capacitance),
+  };
+}
 
+/** Of a bank without a burst. */
 export const NO_STRESS: Omit<TankResult, keyof BankResult> = {
   unitPeakVoltage: null,
   unitRmsVoltage: null,
@@ -29,36 +41,19 @@ export const NO_STRESS: Omit<TankResult, keyof BankResult> = {
   arrangements: [],
 };
 
-function arrangements(
-  { unit, wantedCapacitance, unitCost }: Tank,
-  present: number,
-  duty: BankDuty,
-): Arrangement[] {
-  const wanted = wantedCapacitance ?? present;
-  // the same charge swings a smaller bank higher
-  const scaled = { ...duty, peakVoltage: (duty.peakVoltage * present) / wanted };
-  return proposeArrangements(unit, {
-    capacitance: wanted,
-    tolerance: CAPACITANCE_TOLERANCE,
-    duty: scaled,
-    margin: MARGIN,
-    unitCost,
-  }).slice(0, MOST_PROPOSALS);
-}
-
+/**
+ * @param burst null while it cannot be computed: what the bank is stays known
+ * @param resonance Hz, of the primary: the frequency where a burst has no cycle
+ */
 export function tankResult(
-  { tank, interrupter }: Pick<DesignParts, "tank" | "interrupter">,
-  bank: BankResult,
+  design: DesignParts,
+  bank: BankResult | null,
   burst: BurstResult | null,
   resonance: number,
-): TankResult {
-  if (!burst) return { ...bank, ...NO_STRESS };
-  const duty: BankDuty = {
-    peakVoltage: burst.peakBankVoltage,
-    peakCurrent: burst.peakPrimaryCurrent.value,
-    rmsCurrent: rmsOfBursts(burst.squareCurrentTime, interrupter.repetitionRate),
-    frequency: meanFrequency(burst) ?? resonance,
-  };
+): TankResult | null {
+  const { tank, interrupter } = design;
+  if (!bank || !burst || !areSolvable(design, ["interrupter"])) return bank && { ...bank, ...NO_STRESS };
+  const duty = bankDuty(burst, interrupter.repetitionRate, resonance);
   const stress = unitStress(tank, duty);
   return {
     ...bank,
@@ -66,10 +61,10 @@ export function tankResult(
     unitRmsVoltage: stress.rmsVoltage,
     unitPeakCurrent: stress.peakCurrent,
     unitRmsCurrent: stress.rmsCurrent,
-    loss: burst.energy.bank * interrupter.repetitionRate,
+    loss: averagePower(burst.energy.bank, interrupter.repetitionRate),
     voltageMargin: stress.voltageMargin,
     peakCurrentMargin: stress.peakCurrentMargin,
     rmsCurrentMargin: stress.rmsCurrentMargin,
-    arrangements: arrangements(tank, bank.capacitance, duty),
+    arrangements: proposedBanks(tank, duty),
   };
 }

@@ -1,5 +1,5 @@
 /** Limits on the burst itself. */
-
+import { pulseCurrentLimit } from "../../calc/circuit/switchLosses";
 import { above } from "../findings/aboveLimit";
 import { judgeWhen, type Rule } from "../findings/rule";
 import { areSolvable, BURST } from "../solvable";
@@ -10,12 +10,11 @@ export const burstNotSolved: Rule = {
   severity: "error",
   sentence:
     "With {field} of {value} no burst can be computed: the couplings are impossible, the tank is none, it rings without end, or its bridge hunts from pair to pair.",
-  judge: (design, { primary: solved, secondary, coupling, burst }) => {
+  judge: (design, { primary: solved, secondary, coupling, burst }, coil) => {
     const { primary, interrupter } = design;
     const circuits = solved !== null && secondary !== null && coupling !== null;
     const explained =
-      !areSolvable(design, BURST) ||
-      interrupter.onTime > (followedOnTime(design) ?? Number.POSITIVE_INFINITY);
+      !areSolvable(design, BURST) || interrupter.onTime > (followedOnTime(coil) ?? Number.POSITIVE_INFINITY);
     return judgeWhen(circuits && burst === null && !explained, () => ({
       where: "primary.innerRadius",
       quantity: "primary.innerRadius",
@@ -31,9 +30,9 @@ export const burstTooLong: Rule = {
   severity: "error",
   sentence:
     "{field} of {value} is more cycles of this coil than a burst is followed over, which ends at {limit}.",
-  judge: (design, { burst }) => {
+  judge: (design, { burst }, coil) => {
     const { onTime } = design.interrupter;
-    const most = followedOnTime(design);
+    const most = followedOnTime(coil);
     return judgeWhen(burst === null && most !== null && onTime > most, () => ({
       where: "interrupter.onTime",
       quantity: "interrupter.onTime",
@@ -70,7 +69,7 @@ export const currentDrivenPastLimit: Rule = {
     "{field} of {value} stands a tenth and more above the over-current limit of {limit}: what the tank holds drives the current on after the switches have gone off.",
   judge: ({ drive: { overCurrentLimit, switch: device } }, { burst }) => {
     const peak = burst?.peakPrimaryCurrent ?? 0;
-    const near = peak > NEAR_RATING * device.pulseCurrentRating * device.parallelDevices;
+    const near = peak > NEAR_RATING * pulseCurrentLimit(device);
     return judgeWhen(near && peak > OVERSHOOT * overCurrentLimit, () => ({
       where: "drive.overCurrentLimit",
       quantity: "burst.peakPrimaryCurrent",

@@ -1,12 +1,13 @@
 import type { Design } from "../../design/design";
 import type { Judged } from "../evaluation";
+import type { SolvedCoil } from "../solvedCoil";
 import type { Finding } from "./finding";
 import { RULES } from "./rules";
 
 /** What every rule says of a design, errors first, in the order of the rules. */
-export function findings(design: Design, evaluation: Judged): Finding[] {
+export function findings(design: Design, evaluation: Judged, coil: SolvedCoil): Finding[] {
   const said = RULES.flatMap(({ code, severity, judge }) =>
-    judge(design, evaluation).map((judgement) => ({ severity, code, ...judgement })),
+    judge(design, evaluation, coil).map((judgement) => ({ severity, code, ...judgement })),
   );
   const rank = { error: 0, warning: 1, note: 2 };
   return said.sort((a, b) => rank[a.severity] - rank[b.severity]);

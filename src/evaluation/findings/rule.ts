@@ -1,5 +1,6 @@
 import type { Design } from "../../design/design";
 import type { Judged } from "../evaluation";
+import type { SolvedCoil } from "../solvedCoil";
 import type { Finding } from "./finding";
 
 /** What a rule says of a design, apart from what is the same each time. */
@@ -15,13 +16,13 @@ export interface Rule {
    * “begins” where the value lies below the limit
    */
   sentence: string;
-  judge: (design: Design, evaluation: Judged) => Judgement[];
+  judge: (design: Design, evaluation: Judged, coil: SolvedCoil) => Judgement[];
 }
 
 /** What a rule says where a graver one about the same thing says nothing. */
 export function unlessSaid(graver: Rule, judge: Rule["judge"]): Rule["judge"] {
-  return (design, evaluation) =>
-    graver.judge(design, evaluation).length > 0 ? [] : judge(design, evaluation);
+  return (design, evaluation, coil) =>
+    graver.judge(design, evaluation, coil).length > 0 ? [] : judge(design, evaluation, coil);
 }
 
 /** A judgement in a list of its own where the condition holds, else nothing. */

@@ -1,5 +1,6 @@
 /** Two coils of a show side by side; all in SI units, never saved. */
 
+import { railVoltage } from "../../calc/circuit/bridge";
 import { noLoadBusVoltage } from "../../calc/circuit/rectifier";
 import { chargeRings } from "../../calc/coil/chargeRings";
 import { inducedVoltage } from "../../calc/coil/inducedVoltage";
@@ -8,19 +9,13 @@ import { resonanceBeside, type SplitResonances, splitResonances } from "../../ca
 import type { Design } from "../../design/design";
 import { spacingField } from "../../design/fields/score";
 import type { Show } from "../../design/show";
-import { designBursts } from "../evaluate";
+import { designBursts } from "../burst/burstStage";
 import { primarySolutionStage } from "../primary/primaryStages";
-import { secondaryCircuitStage } from "../secondary/secondaryCircuit";
-import {
-  conductorsStage,
-  electricFieldStage,
-  modesStage,
-  windingInductanceStage,
-} from "../secondary/secondaryModes";
-import { solve } from "../solved";
+import { conductorsStage } from "../secondary/fieldStages";
+import { solveCoil } from "../solvedCoil";
 import { breakoutVoltage, topLoadResult } from "../topLoad/topLoadStage";
-import { mostEnergyTap } from "../tuning/energySweep";
-import { resonanceAtTapStage, suggestionStage, targetStage } from "../tuning/tuningStages";
+import { mostEnergyTap } from "../tuning/energySweepStage";
+import { suggestionStage, targetResonance } from "../tuning/tuningStages";
 
 export interface CoilBeside {
   /** Hz, alone */
@@ -82,18 +77,12 @@ interface Solved {
 }
 
 function solved(design: Design): Solved | null {
-  const field = electricFieldStage(design, conductorsStage(design));
-  const modes = modesStage(design, field, windingInductanceStage(design));
-  const circuit = secondaryCircuitStage(design, field, modes);
+  const solution = solveCoil(design);
+  const { field, modes, secondary: circuit } = solution;
   const top = topLoadResult(design, field, modes);
   const rings = field && modes && chargeRings(field, modes.loaded[0]);
   if (!modes || !circuit || !top || !rings) return null;
   const { winding } = modes.inductance;
-  const mostEnergyResonance = resonanceAtTapStage(
-    design,
-    primarySolutionStage(design),
-    mostEnergyTap(design),
-  );
   const { baseHeight, windingLength } = design.secondary;
   const breaksOutAt = breakoutVoltage(top) ?? top.breakoutVoltage;
   const { resonance, capacitance, inductance, current, qualityFactor, baseCurrent } = circuit.modes[0];
@@ -110,9 +99,9 @@ function solved(design: Design): Solved | null {
       capacitance,
       inductance,
     },
-    target: targetStage(design, circuit, mostEnergyResonance),
+    target: targetResonance(design, solution, mostEnergyTap(design)),
     breakoutVoltage: breaksOutAt,
-    topVoltage: designBursts(design)?.loaded.result.peakTopVoltage.value ?? breaksOutAt,
+    topVoltage: designBursts(design, solution)?.loaded.result.peakTopVoltage.value ?? breaksOutAt,
     qualityFactor,
     baseCurrent,
   };
@@ -120,9 +109,9 @@ function solved(design: Design): Solved | null {
 
 /** V across an open primary for a volt at the top of its own secondary: k·√(L_p/Lₛ), at the resonance. */
 function primaryPerTopVoltage({ design, coil }: Solved): number | null {
-  const { primary, coupling } = solve(design);
+  const { primary, coupling } = solveCoil(design);
   if (!primary || !coupling) return null;
-  return coupling.result.circuit * Math.sqrt(primary.circuit.inductance / coil.inductance);
+  return coupling.result.circuit * Math.sqrt(primary.inductance / coil.inductance);
 }
 
 /** Part of a burst's net energy in the idle coil beyond which what it gives back can no longer be left out. */
@@ -133,7 +122,7 @@ const LEAST_RINGING = 0.5;
 
 /** V that an idle bridge's diodes let stand across its primary. */
 function bridgeVoltage({ supply, bridge }: Design["drive"]): number {
-  return (bridge === "half" ? 0.5 : 1) * noLoadBusVoltage(supply);
+  return railVoltage({ bridge, busVoltage: noLoadBusVoltage(supply) });
 }
 
 function inducedIn(idle: Solved, playing: Solved, coupling: PairCoupling): Induced | null {
@@ -161,7 +150,7 @@ function inducedIn(idle: Solved, playing: Solved, coupling: PairCoupling): Induc
 }
 
 function tapFor({ design }: Solved, target: number | null): number | null {
-  return suggestionStage(design, primarySolutionStage(design), target)?.suggestedTap ?? null;
+  return suggestionStage(design, primarySolutionStage(design), target)?.tap ?? null;
 }
 
 function beside(own: Solved, other: Solved, coupling: PairCoupling, sense: 1 | -1): CoilBeside {

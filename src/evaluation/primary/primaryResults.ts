@@ -1,11 +1,5 @@
 /** What is computed of the primary, in SI units. */
-
-export interface TurnRadius {
-  /** turns from the start, 0, 1, 2 … and the end */
-  turn: number;
-  radius: number;
-  height: number;
-}
+import type { TurnPlace } from "../../calc/coil/primaryGeometry";
 
 export interface PrimaryResult {
   inductance: number;
@@ -14,7 +8,7 @@ export interface PrimaryResult {
   resonance: number;
   conductorLength: number;
   fullConductorLength: number;
-  turnRadii: TurnRadius[];
+  turnRadii: TurnPlace[];
   /** end of the unused turns, volts per volt across the active arc; 1 with no unused turns */
   freeEndVoltage: number;
   qualityFactor: number;

@@ -1,8 +1,10 @@
 /** A design's coupled circuit as a SPICE netlist, with a word on what of the design is not in it. */
+
 import { burstNetlist } from "../../calc/circuit/burstNetlist";
 import { responseNetlist } from "../../calc/circuit/responseNetlist";
 import type { Design } from "../../design/design";
-import { designBursts, responseNetwork } from "../evaluate";
+import { designBursts } from "../burst/burstStage";
+import { responseNetwork } from "./responseStage";
 
 export interface Netlist {
   text: string;

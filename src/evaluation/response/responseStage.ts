@@ -1,60 +1,25 @@
-import { beatFrequency, firstTopVoltageMaximum } from "../../calc/circuit/beat";
+/** The coupled network of a design, and its response. */
+import { coupledNetwork, sparkLoad } from "../../calc/circuit/coupledNetwork";
 import type { Network } from "../../calc/circuit/network";
-import { polePair } from "../../calc/circuit/poles";
-import { responseCurve } from "../../calc/circuit/responseCurve";
-import { zeroPhaseCrossings } from "../../calc/circuit/zeroPhase";
-import type { ResponseResult, ZeroPhase } from "../evaluation";
+import { type ResponseResult, responseResult } from "../../calc/circuit/response";
+import type { DesignParts } from "../../calc/design-parts";
+import { areSolvable } from "../solvable";
+import { type SolvedCoil, solveCoil } from "../solvedCoil";
 
-const MOST_SAMPLES = 400;
-/** The chart reaches this much below the lower and above the upper pole, in octaves of their ratio to it. */
-const MARGIN = 1.35;
-const FIRST_SAMPLES = 24;
-
-/** Frequencies to begin with: a geometric row, and each pole with its flanks. */
-function firstFrequencies(from: number, to: number, poles: readonly number[]): number[] {
-  const row = Array.from(
-    { length: FIRST_SAMPLES + 1 },
-    (_, index) => from * (to / from) ** (index / FIRST_SAMPLES),
-  );
-  const flanks = poles.flatMap((pole) => [0.99, 0.998, 1, 1.002, 1.01].map((part) => pole * part));
-  return [...row, ...flanks].sort((a, b) => a - b);
+/** The coupled network, with or without the spark's load; null while a part of it has no solution. */
+export function responseNetwork(
+  design: DesignParts,
+  loaded: boolean,
+  { secondary, primary, coupling }: SolvedCoil = solveCoil(design),
+): Network | null {
+  if (!primary || !secondary || !coupling || !areSolvable(design, ["spark"])) return null;
+  const load = loaded ? sparkLoad(design.spark) : null;
+  return coupledNetwork(primary, secondary, coupling.mutuals, load);
 }
 
-function finite(value: number): number | null {
-  return Number.isFinite(value) ? value : null;
-}
-
-function zeroPhase(network: Network, from: number, to: number, poles: readonly number[]): ZeroPhase[] {
-  return zeroPhaseCrossings(network, from, to, poles).map(({ frequency, resistance, slope }) => ({
-    frequency,
-    resistance,
-    kind: slope > 0 ? "series" : "parallel",
-  }));
-}
-
-/** Response with and without the spark, over both poles; null where the poles cannot be found. */
-export function responseResult(unloaded: Network, loaded: Network): ResponseResult | null {
-  const bare = polePair(unloaded);
-  const sparked = polePair(loaded);
-  if (!bare || !sparked) return null;
-  const poles = [bare.lower, bare.upper, sparked.lower, sparked.upper].map((pole) => pole.frequency);
-  const [from, to] = [Math.min(...poles) / MARGIN, Math.max(...poles) * MARGIN];
-  const curve = (network: Network, own: readonly number[]) =>
-    responseCurve(network, firstFrequencies(from, to, own), MOST_SAMPLES);
-  return {
-    lowerPole: bare.lower.frequency,
-    upperPole: bare.upper.frequency,
-    loadedLowerPole: sparked.lower.frequency,
-    loadedUpperPole: sparked.upper.frequency,
-    lowerPoleQuality: finite(bare.lower.qualityFactor),
-    upperPoleQuality: finite(bare.upper.qualityFactor),
-    loadedLowerPoleQuality: finite(sparked.lower.qualityFactor),
-    loadedUpperPoleQuality: finite(sparked.upper.qualityFactor),
-    beatFrequency: beatFrequency(bare),
-    firstMaximum: finite(firstTopVoltageMaximum(bare)),
-    zeroPhase: zeroPhase(unloaded, from, to, poles.slice(0, 2)),
-    loadedZeroPhase: zeroPhase(loaded, from, to, poles.slice(2)),
-    curve: curve(unloaded, poles.slice(0, 2)),
-    loadedCurve: curve(loaded, poles.slice(2)),
-  };
+/** Response with and without the spark; null while there is none. */
+export function designResponse(design: DesignParts, coil: SolvedCoil): ResponseResult | null {
+  const unloaded = responseNetwork(design, false, coil);
+  const loaded = responseNetwork(design, true, coil);
+  return unloaded && loaded && responseResult(unloaded, loaded);
 }

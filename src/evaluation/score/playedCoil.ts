@@ -9,7 +9,7 @@ import { type TimeLine, timeLine } from "../../calc/music/timeLine";
 import { type WorstMoment, worstMoments } from "../../calc/music/worstMoments";
 import type { Arrangement } from "../../design/arrangement";
 import type { Design } from "../../design/design";
-import { coilLoad } from "./burstCosts";
+import { coilLoad } from "./coilLoadStage";
 import { type ScoreFinding, scoreFindings } from "./scoreFindings";
 
 /** A score and how it is set for the coils. */

@@ -1,29 +1,16 @@
 /** What each correction of the model does to the secondary's resonance, the others as they stand. */
-import type { CorrectionsResult } from "../evaluation";
+
+import type { SolvedModes } from "../../calc/circuit/secondaryCircuit";
+import { formerShift } from "../../calc/coil/formerCorrection";
+import {
+  resonanceShift,
+  type SectionInductance,
+  sectionInductance,
+  sectionInductanceAt,
+} from "../../calc/coil/sectionInductance";
 import { guarded } from "../solvable";
 import { stage } from "../stage";
-import { formerFactor } from "./secondaryCircuit";
-import { atFrequency, type Modes, type WindingInductance, windingInductanceOf } from "./secondaryModes";
-
-/** IᵀLI: twice the magnetic energy. */
-function doubleEnergy({ matrix }: WindingInductance, current: readonly number[]): number {
-  let sum = 0;
-  current.forEach((a, row) => {
-    current.forEach((b, column) => {
-      sum += a * b * matrix[row * current.length + column];
-    });
-  });
-  return sum;
-}
-
-/**
- * Relative change of the resonance from one inductance to another, by Rayleigh's quotient with the
- * current held: its error is of second order in the change.
- * Source: Rayleigh, Theory of Sound, art. 88.
- */
-function shift(off: WindingInductance, on: WindingInductance, current: readonly number[]): number {
-  return Math.sqrt(doubleEnergy(off, current) / doubleEnergy(on, current)) - 1;
-}
+import type { CorrectionsResult } from "./secondaryResults";
 
 export const correctionsStage = guarded(
   ["secondary", "corrections"],
@@ -36,22 +23,26 @@ export const correctionsStage = guarded(
     }),
     (
       { secondary, floorConducts, wireCurrent },
-      modes: Modes | null,
-      uniform: WindingInductance | null,
+      modes: SolvedModes | null,
+      uniform: SectionInductance | null,
     ): CorrectionsResult | null => {
       if (!modes || !uniform) return null;
       const [{ current, resonance }] = modes.loaded;
-      const inductance = (floor: boolean, moved: boolean): WindingInductance => {
+      const inductance = (floor: boolean, moved: boolean): SectionInductance => {
         if (floor === floorConducts && moved === wireCurrent) return modes.inductance;
         const height = floor ? secondary.baseHeight : undefined;
         return moved
-          ? atFrequency(uniform.winding, secondary, height, resonance)
-          : windingInductanceOf(uniform.winding, height);
+          ? sectionInductanceAt(uniform.winding, secondary, height, resonance)
+          : sectionInductance(uniform.winding, height);
       };
       return {
-        formerShift: formerFactor(modes.loaded[0], secondary, { former: true }) - 1,
-        floorShift: shift(inductance(false, wireCurrent), inductance(true, wireCurrent), current),
-        wireCurrentShift: shift(inductance(floorConducts, false), inductance(floorConducts, true), current),
+        formerShift: formerShift(modes.loaded[0], secondary),
+        floorShift: resonanceShift(inductance(false, wireCurrent), inductance(true, wireCurrent), current),
+        wireCurrentShift: resonanceShift(
+          inductance(floorConducts, false),
+          inductance(floorConducts, true),
+          current,
+        ),
       };
     },
   ),

@@ -1,13 +1,5 @@
 /** What is computed of the secondary, in SI units. */
-
-export interface ProfilePoint {
-  /** m above ground */
-  height: number;
-  /** normalised to its maximum */
-  voltage: number;
-  /** normalised to its maximum */
-  current: number;
-}
+import type { ProfilePoint } from "../../calc/coil/modeProfile";
 
 export interface SecondaryResult {
   inductance: number;

@@ -1,11 +1,10 @@
 /** What the spark that is simulated may reach; local rules decide what must be kept clear. */
 import type { Design } from "../../design/design";
 import { judgeWhen, type Rule, unlessSaid } from "../findings/rule";
-import { conductorsStage } from "../secondary/secondaryModes";
+import type { Conductors } from "../secondary/fieldStages";
 
 /** m, from ground and axis to the farthest point of top load and breakout point; null while there is no coil. */
-function reachOf(design: Design): { height: number; radius: number } | null {
-  const { coil } = conductorsStage(design);
+function reachOf(design: Design, { coil }: Conductors): { height: number; radius: number } | null {
   if (!coil) return null;
   const point = design.topLoad.breakoutPoint?.length ?? 0;
   const { winding, topLoad } = coil;
@@ -22,8 +21,8 @@ function reachOf(design: Design): { height: number; radius: number } | null {
 type Place = "ceilingHeight" | "wallDistance" | "audienceDistance";
 
 /** m of air between top load and a place of the room; null where the room has no such place. */
-function airTo(design: Design, place: Place): number | null {
-  const reach = reachOf(design);
+function airTo(design: Design, conductors: Conductors, place: Place): number | null {
+  const reach = reachOf(design, conductors);
   const distance = design.room[place];
   if (!reach || distance === null) return null;
   return distance - (place === "ceilingHeight" ? reach.height : reach.radius);
@@ -31,8 +30,8 @@ function airTo(design: Design, place: Place): number | null {
 
 /** A judgement where the air is less than some sparks' length. */
 function within(place: Place, sparks: number, remedy: string): Rule["judge"] {
-  return (design) => {
-    const air = airTo(design, place);
+  return (design, _evaluation, { conductors }) => {
+    const air = airTo(design, conductors, place);
     const limit = sparks * design.spark.length;
     return judgeWhen(air !== null && limit > 0 && air < limit, () => ({
       where: `room.${place}`,

@@ -1,7 +1,6 @@
 import { cylinderGap } from "../../calc/coil/conductors";
 import { closestPitch } from "../../calc/coil/primary";
 import { judgeWhen, type Rule } from "../findings/rule";
-import { conductorsStage } from "../secondary/secondaryModes";
 import { areSolvable, PRIMARY_CIRCUIT } from "../solvable";
 
 /** The field by which a part is moved. */
@@ -33,26 +32,24 @@ export const toroidWithoutHole: Rule = {
   severity: "error",
   sentence:
     "{field} of {value} is not above twice the tube's, {limit}: the toroid has no hole, and no field can be solved.",
-  judge: (design) =>
-    conductorsStage(design)
-      .crossings.filter(isToroidItself)
-      .flatMap(({ path }) => {
-        const element = design.topLoad.elements[Number(path.split(".")[2])];
-        if (element.shape !== "toroid") return [];
-        const where = `${path}.outerDiameter`;
-        const { outerDiameter: value, tubeDiameter } = element;
-        const remedy = "widen it, or take a thinner tube";
-        return [{ where, quantity: where, value, limit: 2 * tubeDiameter, remedy }];
-      }),
+  judge: (design, _evaluation, { conductors }) =>
+    conductors.crossings.filter(isToroidItself).flatMap(({ path }) => {
+      const element = design.topLoad.elements[Number(path.split(".")[2])];
+      if (element.shape !== "toroid") return [];
+      const where = `${path}.outerDiameter`;
+      const { outerDiameter: value, tubeDiameter } = element;
+      const remedy = "widen it, or take a thinner tube";
+      return [{ where, quantity: where, value, limit: 2 * tubeDiameter, remedy }];
+    }),
 };
 
 export const conductorsCross: Rule = {
   code: "conductors-cross",
   severity: "error",
   sentence: "{field}: this conductor cuts {value} deep into another, and no field can be solved.",
-  judge: (design) =>
-    conductorsStage(design)
-      .crossings.filter((crossing) => !isToroidItself(crossing))
+  judge: (_design, _evaluation, { conductors }) =>
+    conductors.crossings
+      .filter((crossing) => !isToroidItself(crossing))
       .map(({ path, other, gap }) => ({
         where: fieldOf(path),
         quantity: fieldOf(path),
@@ -68,8 +65,7 @@ export const secondaryNotSolved: Rule = {
   code: "secondary-not-solved",
   severity: "error",
   sentence: "With {field} of {value} and the conductors as they are, the secondary has no solution.",
-  judge: (design, { secondary }) => {
-    const { coil, crossings } = conductorsStage(design);
+  judge: (design, { secondary }, { conductors: { coil, crossings } }) => {
     const explained =
       coil === null ||
       crossings.length > 0 ||
@@ -111,8 +107,7 @@ export const closeToWinding: Rule = {
   severity: "warning",
   sentence:
     "{field}: this conductor leaves {value} of air to the winding; below {limit} it flashes over, and the resonance may be off by a per cent.",
-  judge: (design) => {
-    const { coil, crossings } = conductorsStage(design);
+  judge: (_design, _evaluation, { conductors: { coil, crossings } }) => {
     if (!coil || crossings.length > 0) return [];
     const limit = CLOSE * coil.winding.length;
     const nearest = new Map<string, number>();

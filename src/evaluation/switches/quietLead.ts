@@ -1,7 +1,7 @@
+import { meanFrequency } from "../../calc/circuit/burstResult";
 import { leadTimeFor, type QuietLead, quietLead } from "../../calc/circuit/commutationAdvice";
 import type { Design } from "../../design/design";
-import { meanFrequency } from "../burst/burstOutcome";
-import { designBursts } from "../evaluate";
+import { designBursts } from "../burst/burstStage";
 
 /** Of a cycle: a longer lead sees the next half cycle. */
 const LONGEST = 0.25;

@@ -1,12 +1,7 @@
 /** Limits of the switches, their gates' timing and what heats them. */
-import type { Design } from "../../design/design";
+import { pulseCurrentLimit } from "../../calc/circuit/switchLosses";
 import { above } from "../findings/aboveLimit";
 import { judgeWhen, type Rule, unlessSaid } from "../findings/rule";
-
-/** A, of all devices of a switch together. */
-function pulseRating({ drive }: Design): number {
-  return drive.switch.pulseCurrentRating * drive.switch.parallelDevices;
-}
 
 export const peakCurrentOverRating: Rule = {
   code: "peak-current-over-rating",
@@ -25,11 +20,11 @@ export const limitAboveRating: Rule = {
   severity: "error",
   sentence: "{field} of {value} stands above the switches' pulse rating of {limit}: it protects nothing.",
   judge: (design) =>
-    judgeWhen(design.drive.overCurrentLimit > pulseRating(design), () => ({
+    judgeWhen(design.drive.overCurrentLimit > pulseCurrentLimit(design.drive.switch), () => ({
       where: "drive.overCurrentLimit",
       quantity: "drive.overCurrentLimit",
       value: design.drive.overCurrentLimit,
-      limit: pulseRating(design),
+      limit: pulseCurrentLimit(design.drive.switch),
       remedy: "set it below the rating, or take stronger devices",
     })),
 };

@@ -1,15 +1,5 @@
 /** What is computed of the tuning, in SI units. */
-
-export interface TuningPoint {
-  tap: number;
-  primaryResonance: number;
-  /** lossless, unloaded */
-  lowerPole: number;
-  upperPole: number;
-  loadedLowerPole: number;
-  loadedUpperPole: number;
-  coupling: number;
-}
+import type { TuningPoint } from "../../calc/circuit/tuningCurve";
 
 export interface TuningResult {
   /** turns; null where the aim cannot be reached or is not known yet */

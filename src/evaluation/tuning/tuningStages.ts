@@ -1,49 +1,39 @@
-import { bankCapacitance } from "../../calc/circuit/bankCapacitance";
-import { losslessPoles } from "../../calc/circuit/losslessPoles";
-import type { Network } from "../../calc/circuit/network";
-import { type PolePair, polePair } from "../../calc/circuit/poles";
-import { suggestedTap } from "../../calc/circuit/suggestedTap";
-import { type PrimarySolution, primaryAtTap } from "../../calc/coil/primary";
-import type { SectionMutuals } from "../../calc/coil/sectionMutuals";
-import type { DesignParts, Spark, Tank, TuningAim } from "../../calc/design-parts";
-import type { TuningPoint, TuningResult } from "../evaluation";
+/** Stages of the tuning: what the primary is tuned to, where it meets it, and poles and coupling against the tap. */
+import { sparkLoad } from "../../calc/circuit/coupledNetwork";
+import { primaryCircuitParts, primaryResonanceAt } from "../../calc/circuit/primaryCircuit";
+import type { SecondaryCircuit } from "../../calc/circuit/secondaryCircuit";
+import { type TuningPoint, tuningCurve } from "../../calc/circuit/tuningCurve";
 import {
-  mutualsAtTap,
-  type PrimaryCircuit,
-  type PrimaryCircuitParts,
-  primaryCircuitAt,
-  primaryCircuitParts,
-} from "../primary/primaryStages";
-import { loadedResonance, networkOf, sparkLoad } from "../response/coupledNetwork";
-import type { SecondaryCircuit } from "../secondary/secondaryCircuit";
+  detuning,
+  passesAsTuned,
+  type SuggestedTap,
+  tapFor,
+  tuningTarget,
+} from "../../calc/circuit/tuningTarget";
+import type { PrimarySolution } from "../../calc/coil/primary";
+import type { SectionMutuals } from "../../calc/coil/sectionMutuals";
+import type { DesignParts } from "../../calc/design-parts";
 import { guarded, PRIMARY_CIRCUIT } from "../solvable";
+import type { SolvedCoil } from "../solvedCoil";
 import { stage } from "../stage";
+import type { TuningResult } from "./tuningResults";
 
-const INNERMOST_TAP = 0.5;
-const FEWEST_POINTS = 24;
-const POINTS_PER_TURN = 6;
-const MOST_POINTS = 72;
-/** Relative difference of the two resonances that passes as tuned: a tenth of a usual half bandwidth. */
-const TUNED_WITHIN = 0.003;
-/** Tolerance of a usual winding's resonance; common practice, no source. */
-const WINDING_TOLERANCE = 0.01;
-
-/** Frequency that the primary is tuned to, a measured resonance left aside; null while bursts are not swept. */
-function wantedResonance(
-  aim: TuningAim,
-  spark: Spark,
-  secondary: SecondaryCircuit,
-  mostEnergyResonance: number | null,
-): number | null {
-  if (aim.kind === "most energy") return mostEnergyResonance;
-  return loadedResonance(secondary, sparkLoad(spark, aim.kind === "spark" ? aim.length : 0));
+function tapParts({ primary, tank }: DesignParts) {
+  return { leadInductance: primary.leadInductance, tank };
 }
 
-/**
- * Frequency that the primary is tuned to; a measured resonance takes the computed one's place.
- * @param mostEnergyResonance Hz of the primary where bursts give the spark most energy; null while it is not known
- */
-export const targetStage = guarded(
+/** Hz of the primary at a tap; null where the tap is not known or not on the conductor. */
+const resonanceAtTapStage = guarded(
+  PRIMARY_CIRCUIT,
+  null,
+  stage(tapParts, (parts, solution: PrimarySolution | null, tap: number | null): number | null => {
+    if (!solution || tap === null) return null;
+    const resonance = primaryResonanceAt(solution, parts)(tap);
+    return Number.isNaN(resonance) ? null : resonance;
+  }),
+);
+
+const targetStage = guarded(
   ["spark", "tuningAim", "secondary.measuredResonance"],
   null,
   stage(
@@ -52,140 +42,68 @@ export const targetStage = guarded(
       { tuningAim, spark, measured },
       secondary: SecondaryCircuit | null,
       mostEnergyResonance: number | null,
-    ): number | null => {
-      const wanted = secondary && wantedResonance(tuningAim, spark, secondary, mostEnergyResonance);
-      if (!secondary || wanted === null) return null;
-      return measured === null ? wanted : (measured * wanted) / secondary.modes[0].resonance;
-    },
+    ): number | null => secondary && tuningTarget(tuningAim, spark, secondary, measured, mostEnergyResonance),
   ),
 );
 
-function resonanceAtTap(
-  solution: PrimarySolution,
-  leadInductance: number,
-  capacitance: number,
-): (tap: number) => number {
-  return (tap) => {
-    const inductance = primaryAtTap(solution, tap)?.inductance ?? Number.NaN;
-    return 1 / (2 * Math.PI * Math.sqrt((inductance + leadInductance) * capacitance));
-  };
-}
-
-interface TapParts {
-  leadInductance: number;
-  tank: Tank;
-}
-
-function tapParts({ primary, tank }: DesignParts): TapParts {
-  return { leadInductance: primary.leadInductance, tank };
-}
-
-/** Hz of the primary at a tap; null where the tap is not known or not on the conductor. */
-export const resonanceAtTapStage = guarded(
-  PRIMARY_CIRCUIT,
-  null,
-  stage(
-    tapParts,
-    ({ leadInductance, tank }, solution: PrimarySolution | null, tap: number | null): number | null => {
-      if (!solution || tap === null) return null;
-      const resonance = resonanceAtTap(solution, leadInductance, bankCapacitance(tank))(tap);
-      return Number.isNaN(resonance) ? null : resonance;
-    },
-  ),
-);
-
-/** Where the primary meets the aim, and within which taps the winding's tolerance puts it. */
+/** The tap for a target in Hz; null while the primary has no solution. */
 export const suggestionStage = guarded(
   PRIMARY_CIRCUIT,
   null,
-  stage(tapParts, ({ leadInductance, tank }, solution: PrimarySolution | null, target: number | null) => {
+  stage(tapParts, (parts, solution: PrimarySolution | null, target: number | null): SuggestedTap | null => {
     if (!solution) return null;
-    if (target === null) return { suggestedTap: null, suggestedTapBand: null };
-    const resonance = resonanceAtTap(solution, leadInductance, bankCapacitance(tank));
-    const innermost = Math.min(INNERMOST_TAP, solution.tube.turns);
-    const at = (frequency: number): number | null =>
-      suggestedTap(resonance, frequency, innermost, solution.tube.turns);
-    const [tap, low, high] = [1, 1 + WINDING_TOLERANCE, 1 - WINDING_TOLERANCE].map((factor) =>
-      at(target * factor),
-    );
-    const band = tap === null ? null : { low: low ?? innermost, high: high ?? solution.tube.turns };
-    return { suggestedTap: tap, suggestedTapBand: band };
+    return target === null ? { tap: null, band: null } : tapFor(target, solution, parts);
   }),
 );
 
-function curveTaps(turns: number): number[] {
-  const count = Math.min(MOST_POINTS, Math.max(FEWEST_POINTS, Math.round(turns * POINTS_PER_TURN)));
-  const first = Math.min(1, turns / 2);
-  return Array.from({ length: count + 1 }, (_, index) =>
-    index === count ? turns : first + ((turns - first) * index) / count,
-  );
-}
-
-interface CurveParts {
-  circuit: PrimaryCircuitParts;
-  spark: DesignParts["spark"];
-}
-
-function polesNear(network: Network, before: PolePair | null): PolePair | null {
-  const guess: [number, number] | undefined = before
-    ? [2 * Math.PI * before.lower.frequency, 2 * Math.PI * before.upper.frequency]
-    : undefined;
-  return (guess && polePair(network, guess)) ?? polePair(network);
-}
-
-/** Poles and coupling against the tap. */
-export const tuningCurveStage = guarded(
+const tuningCurveStage = guarded(
   [...PRIMARY_CIRCUIT, "spark"],
   null,
   stage(
-    (design): CurveParts => ({ circuit: primaryCircuitParts(design), spark: design.spark }),
+    (design) => ({ circuit: primaryCircuitParts(design), spark: design.spark }),
     (
       { circuit, spark },
       solution: PrimarySolution | null,
       table: SectionMutuals | null,
       secondary: SecondaryCircuit | null,
-    ): TuningPoint[] | null => {
-      if (!solution || !table || !secondary) return null;
-      const load = sparkLoad(spark, spark.length);
-      let loaded: PolePair | null = null;
-      return curveTaps(solution.tube.turns).flatMap((tap): TuningPoint[] => {
-        const primary: PrimaryCircuit | null = primaryCircuitAt(solution, tap, circuit);
-        const mutuals = primary && mutualsAtTap(table, secondary, tap);
-        if (!primary || !mutuals) return [];
-        const network = networkOf(primary, secondary, mutuals, load);
-        const bare = losslessPoles(network);
-        loaded = polesNear(network, loaded);
-        if (!loaded) return [];
-        return [
-          {
-            tap,
-            primaryResonance: primary.resonance,
-            lowerPole: bare.lower,
-            upperPole: bare.upper,
-            loadedLowerPole: loaded.lower.frequency,
-            loadedUpperPole: loaded.upper.frequency,
-            coupling: mutuals.modes[0] / Math.sqrt(primary.atTap.inductance * secondary.modes[0].inductance),
-          },
-        ];
-      });
-    },
+    ): TuningPoint[] | null =>
+      solution && table && secondary && tuningCurve(solution, table, secondary, circuit, sparkLoad(spark)),
   ),
 );
 
-/** Everything about the tuning at the present tap. */
+/**
+ * Frequency that the primary is tuned to, Hz; null while it is not known.
+ * @param knownTap turns, where bursts give the spark most energy; null while they are not swept
+ */
+export function targetResonance(
+  design: DesignParts,
+  { solution, secondary }: Pick<SolvedCoil, "solution" | "secondary">,
+  knownTap: number | null,
+): number | null {
+  return targetStage(design, secondary, resonanceAtTapStage(design, solution, knownTap));
+}
+
+/**
+ * Everything about the tuning at the present tap.
+ * @param knownTap turns, where bursts give the spark most energy; null while they are not swept
+ */
 export function tuningResult(
-  suggestion: Pick<TuningResult, "suggestedTap" | "suggestedTapBand"> | null,
-  target: number | null,
-  primary: PrimaryCircuit | null,
-  curve: TuningPoint[] | null,
+  design: DesignParts,
+  coil: Pick<SolvedCoil, "solution" | "mutuals" | "secondary" | "primary">,
+  knownTap: number | null,
 ): TuningResult | null {
+  const { solution, mutuals, secondary, primary } = coil;
+  const target = targetResonance(design, coil, knownTap);
+  const suggestion = suggestionStage(design, solution, target);
+  const curve = tuningCurveStage(design, solution, mutuals, secondary);
   if (!suggestion || !curve) return null;
-  const detuning = primary && target !== null ? primary.resonance / target - 1 : null;
+  const difference = primary && target !== null ? detuning(primary.resonance, target) : null;
   return {
-    ...suggestion,
+    suggestedTap: suggestion.tap,
+    suggestedTapBand: suggestion.band,
     targetResonance: target,
-    detuning,
-    tuned: detuning !== null && Math.abs(detuning) <= TUNED_WITHIN,
+    detuning: difference,
+    tuned: difference !== null && passesAsTuned(difference),
     curve,
   };
 }

@@ -1,5 +1,5 @@
 import { useId, useRef } from "react";
-import type { BurstOutcome } from "../../evaluation/driveResults";
+import type { BurstOutcome } from "../../evaluation/burst/burstResults";
 import { resultEntry } from "../../evaluation/register/register";
 import { useSize } from "../../ui/useSize";
 import { formatQuantity } from "../../units/format";

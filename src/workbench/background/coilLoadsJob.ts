@@ -2,7 +2,7 @@
 import type { CoilLoad } from "../../calc/music/coilLoad";
 import type { Coil } from "../../calc/music/lane";
 import type { Design } from "../../design/design";
-import { coilLoad } from "../../evaluation/score/burstCosts";
+import { coilLoad } from "../../evaluation/score/coilLoadStage";
 
 export type CoilDesigns = Partial<Record<Coil, Design>>;
 /** null where a design has no solution */

@@ -1,7 +1,8 @@
 /** Keeps a sweep of bursts in step with the open design, while somebody looks at it or the tuning aim needs it. */
+
 import { createStore, type StoreApi } from "zustand/vanilla";
+import type { EnergySweep } from "../../calc/circuit/energySweep";
 import type { Design } from "../../design/design";
-import type { EnergySweep } from "../../evaluation/tuning/energySweep";
 import { openDesignOf } from "../showEdits";
 import type { WorkbenchState } from "../workbenchState";
 import { burstKey, type EnergyRequest, energySweepJob } from "./energySweepJob";

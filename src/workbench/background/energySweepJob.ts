@@ -1,6 +1,7 @@
 /** What is asked of the worker that sweeps bursts. */
+import type { EnergySweep } from "../../calc/circuit/energySweep";
 import type { Design } from "../../design/design";
-import { type EnergySweep, energySweep, sweptParts } from "../../evaluation/tuning/energySweep";
+import { energySweep, sweptParts } from "../../evaluation/tuning/energySweepStage";
 import type { Tell } from "./protocol";
 
 export interface EnergyRequest {

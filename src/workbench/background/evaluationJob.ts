@@ -1,6 +1,7 @@
 import type { Design } from "../../design/design";
 import { evaluateDrive, evaluateField } from "../../evaluation/evaluate";
 import type { DriveEvaluation, FieldEvaluation } from "../../evaluation/evaluation";
+import { solveCoil } from "../../evaluation/solvedCoil";
 import { finiteDrive, finiteField } from "../finiteGroups";
 import type { Tell } from "./protocol";
 
@@ -15,7 +16,8 @@ export function evaluationJob(
   { design, mostEnergyTap }: EvaluationRequest,
   { partial }: Tell<FieldEvaluation>,
 ): DriveEvaluation {
-  const field = evaluateField(design, mostEnergyTap);
+  const coil = solveCoil(design);
+  const field = evaluateField(design, mostEnergyTap, coil);
   partial(finiteField(field));
-  return finiteDrive(field, evaluateDrive(design, finiteField(field)));
+  return finiteDrive(field, evaluateDrive(design, finiteField(field), coil));
 }

@@ -1,11 +1,7 @@
 import { describe, expect, it } from "vitest";
-import {
-  dissipationResistance,
-  proposeArrangements,
-  rmsOfBursts,
-  unitStress,
-} from "../../../src/calc/circuit/bank";
+import { dissipationResistance, proposeArrangements, unitStress } from "../../../src/calc/circuit/bank";
 import { simulateBurst } from "../../../src/calc/circuit/burst";
+import { rmsOfBursts } from "../../../src/calc/circuit/burstRepetition";
 import type { CapacitorUnit } from "../../../src/calc/design-parts";
 import { STIFF_DRIVE } from "./drivenNetworks";
 

@@ -57,8 +57,15 @@ describe("a reservoir", () => {
 
   it("is heated by what pulses have beyond their mean", () => {
     // 10 A mean in half-sine pulses of π/2 the mean, full-wave: RMS 11.107, so 4.83 beyond the mean
-    expect(reservoirRmsCurrent(11.107, 10, 0, 0)).toBeCloseTo(4.83, 2);
-    expect(reservoirRmsCurrent(10, 10, 1, 200)).toBeCloseTo(10, 9);
+    const pulses = { rmsCurrent: 11.107, meanCurrent: 10 };
+    const even = { rmsCurrent: 10, meanCurrent: 10 };
+    expect(reservoirRmsCurrent(pulses, { squareTime: 0, share: 1 }, 0)).toBeCloseTo(4.83, 2);
+    expect(reservoirRmsCurrent(even, { squareTime: 1, share: 1 }, 200)).toBeCloseTo(10, 9);
+  });
+
+  it("is loaded by every other half cycle alone where a half bridge takes its halves in turn", () => {
+    const even = { rmsCurrent: 10, meanCurrent: 10 };
+    expect(reservoirRmsCurrent(even, { squareTime: 2, share: 0.5 }, 200)).toBeCloseTo(10, 9);
   });
 });
 

@@ -1,6 +1,8 @@
 /** Bursts of whole designs against the transient analysis of ngspice, which runs the exported netlist. */
+
 import { describe, expect, it } from "vitest";
 import { simulateBurst } from "../../../src/calc/circuit/burst";
+import type { BurstCase } from "../../../src/calc/circuit/burstCase";
 import type { BurstDrive } from "../../../src/calc/circuit/burstDrive";
 import { burstNetlist } from "../../../src/calc/circuit/burstNetlist";
 import { type BurstResult, runningPole } from "../../../src/calc/circuit/burstResult";
@@ -8,8 +10,7 @@ import type { Network } from "../../../src/calc/circuit/network";
 import { type PolePair, polePair } from "../../../src/calc/circuit/poles";
 import type { Design } from "../../../src/design/design";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
-import type { BurstCase } from "../../../src/evaluation/burst/burstStage";
-import { designBursts } from "../../../src/evaluation/evaluate";
+import { designBursts } from "../../../src/evaluation/burst/burstStage";
 import { largest, simulate } from "../../calc/circuit/simulator";
 import { randomDesigns } from "../randomDesigns";
 

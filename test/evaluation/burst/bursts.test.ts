@@ -1,10 +1,12 @@
 /** One burst of whole designs: what must hold of any, and of odd ones. */
+
 import { describe, expect, it } from "vitest";
 import type { BurstResult } from "../../../src/calc/circuit/burstResult";
 import { withValueAt } from "../../../src/design/changeAt";
 import type { Design } from "../../../src/design/design";
 import { pierHallLeft } from "../../../src/design/examples";
-import { designBursts, evaluate } from "../../../src/evaluation/evaluate";
+import { designBursts } from "../../../src/evaluation/burst/burstStage";
+import { evaluate } from "../../../src/evaluation/evaluate";
 import { randomDesigns } from "../randomDesigns";
 
 type Changes = Record<string, unknown>;

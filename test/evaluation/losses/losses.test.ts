@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { sineResponse } from "../../../src/calc/circuit/network";
 import { pierHallLeft } from "../../../src/design/examples";
-import { evaluate, responseNetwork } from "../../../src/evaluation/evaluate";
+import { evaluate } from "../../../src/evaluation/evaluate";
+import { responseNetwork } from "../../../src/evaluation/response/responseStage";
 
 const { losses, secondary, primary, tank, response } = evaluate(pierHallLeft);
 const allowed = evaluate({

@@ -1,15 +1,10 @@
 import { describe, expect, it } from "vitest";
+import { type EnergyPoint, type EnergySweep, mostEnergyPoint } from "../../../src/calc/circuit/energySweep";
 import { withValueAt } from "../../../src/design/changeAt";
 import type { Design } from "../../../src/design/design";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
 import { evaluate, evaluateField } from "../../../src/evaluation/evaluate";
-import {
-  type EnergyPoint,
-  type EnergySweep,
-  energySweep,
-  mostEnergyPoint,
-  mostEnergyTap,
-} from "../../../src/evaluation/tuning/energySweep";
+import { energySweep, mostEnergyTap } from "../../../src/evaluation/tuning/energySweepStage";
 
 const at = (changes: Record<string, unknown>, design = pierHallLeft): Design =>
   Object.entries(changes).reduce((each, [path, value]) => withValueAt(each, path, value), design);

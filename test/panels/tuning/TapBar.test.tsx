@@ -1,6 +1,7 @@
 import { act, fireEvent, render, screen } from "@testing-library/react";
 import { beforeEach, describe, expect, it } from "vitest";
-import type { Evaluation, TuningResult } from "../../../src/evaluation/evaluation";
+import type { Evaluation } from "../../../src/evaluation/evaluation";
+import type { TuningResult } from "../../../src/evaluation/tuning/tuningResults";
 import { KeyNumbers } from "../../../src/panels/keyNumbers/KeyNumbers";
 import { TapBar } from "../../../src/panels/tuning/TapBar";
 import { energySweeps, session, workbench } from "../../../src/workbench/session";

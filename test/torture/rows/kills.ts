@@ -57,7 +57,9 @@ async function verify({ page, faults }: Bench, told: Told, how: string, account:
   const held = await heldEdit(page);
   const notices = await noticesOf(page);
   if (held < told.saved)
-    account.losses.push(`${how}: ${typedAs(told.saved)} mm was called saved, ${typedAs(held)} mm is there`);
+    account.losses.push(
+      `${how}: ${typedAs(told.saved)} mm was called saved, ${typedAs(held)} mm is there; ${notices[0] ?? "no notice"}`,
+    );
   else if (held > told.planned)
     account.losses.push(`${how}: ${typedAs(held)} mm is there and was never typed`);
   else if (faults.length > 0) account.losses.push(`${how}: ${faults[0]}`);

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import type { EnergySweep } from "../../../src/evaluation/tuning/energySweep";
+import type { EnergySweep } from "../../../src/calc/circuit/energySweep";
 import { newEnergySweeps } from "../../../src/workbench/background/energySession";
 import type { EnergyRequest } from "../../../src/workbench/background/energySweepJob";
 import { newBench, newHands } from "../fakes";

@@ -1,8 +1,9 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { exampleShow } from "../../../src/design/examples";
 import type { Show } from "../../../src/design/show";
+import type { Envelope } from "../../../src/evaluation/burst/burstResults";
 import { NOTHING_FOUND } from "../../../src/workbench/keeping/findAtStart";
-import { ENVELOPE_VERSION, type Envelope } from "../../../src/workbench/keeping/loadedShow";
+import { ENVELOPE_VERSION } from "../../../src/workbench/keeping/loadedShow";
 import { watchPage } from "../../../src/workbench/keeping/page";
 import { SAVE_INTERVAL } from "../../../src/workbench/keeping/saving";
 import { BACKUP_KEYS, KEPT_PREFIX, SHOW_KEY } from "../../../src/workbench/keeping/storageKeys";

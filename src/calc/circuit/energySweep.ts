@@ -1,19 +1,14 @@
 /** Whole bursts swept over the tap and the on-time: how much energy the spark gets, and at what peak current. */
-import type { PrimarySolution } from "../../calc/coil/primary";
-import type { SectionMutuals } from "../../calc/coil/sectionMutuals";
-import type { DesignParts, Interrupter } from "../../calc/design-parts";
-import { burstCase, runBurst } from "../burst/burstStage";
-import {
-  mutualsAtTap,
-  type PrimaryCircuitParts,
-  primaryCircuitAt,
-  primaryCircuitParts,
-} from "../primary/primaryStages";
-import type { SecondaryCircuit } from "../secondary/secondaryCircuit";
-import { areSolvable, BURST, PRIMARY_CIRCUIT } from "../solvable";
-import { solve } from "../solved";
-import { stage } from "../stage";
-import { breakoutVoltage, topLoadResult } from "../topLoad/topLoadStage";
+import type { PrimarySolution } from "../coil/primary";
+import type { SectionMutuals } from "../coil/sectionMutuals";
+import type { DesignParts, Interrupter } from "../design-parts";
+import { bankPeakCurrentRating } from "./bank";
+import { burstCase, runBurst } from "./burstCase";
+import { type PrimaryCircuitParts, primaryCircuitAt } from "./primaryCircuit";
+import { mutualsAtTap } from "./primaryMutuals";
+import type { SecondaryCircuit } from "./secondaryCircuit";
+import { pulseCurrentLimit } from "./switchLosses";
+import { tapsAlong } from "./tuningCurve";
 
 export interface EnergyPoint {
   /** turns */
@@ -53,32 +48,13 @@ const ON_TIME_PARTS = [0.25, 0.5, 0.75, 1];
 /** On-times that differ by less than this part of the longest show nothing new. */
 const SAME_ON_TIME = 0.05;
 
-/** What a burst at any tap reads of a design; all else is set to one value, so that equal parts are equal bursts. */
-export function sweptParts(design: DesignParts): DesignParts {
-  const { air, room, secondary, topLoad, primary, tank, drive, interrupter, spark, corrections } = design;
-  return {
-    air,
-    room: { ...room, audienceDistance: null },
-    secondary: { ...secondary, measuredResonance: null },
-    topLoad,
-    primary: { ...primary, tap: primary.turns },
-    tank: { ...tank, wantedCapacitance: null, unitCost: null },
-    drive,
-    interrupter: { ...interrupter, repetitionRate: 1, shortestGap: 0, dutyLimit: 1, dutyWindow: 1 },
-    spark,
-    tuningAim: { kind: "most energy" },
-    corrections,
-  };
-}
-
 /** A that switches and bank both bear in pulses. */
-function allowedCurrent({ drive, tank }: Pick<DesignParts, "drive" | "tank">): number {
-  const { pulseCurrentRating, parallelDevices } = drive.switch;
-  return Math.min(pulseCurrentRating * parallelDevices, tank.unit.peakCurrent * tank.strings);
+export function allowedCurrent({ drive, tank }: Pick<DesignParts, "drive" | "tank">): number {
+  return Math.min(pulseCurrentLimit(drive.switch), bankPeakCurrentRating(tank));
 }
 
 /** What all bursts of a sweep have in common. */
-interface SweptCoil {
+export interface SweptCoil {
   parts: Pick<DesignParts, "drive" | "spark">;
   circuit: PrimaryCircuitParts;
   solution: PrimarySolution;
@@ -88,23 +64,6 @@ interface SweptCoil {
   breakout: number | null;
   /** A */
   allowed: number;
-}
-
-function sweptCoil(design: DesignParts): SweptCoil | null {
-  if (!areSolvable(design, [...BURST, ...PRIMARY_CIRCUIT])) return null;
-  const { field, modes, secondary, solution, mutuals: table } = solve(design);
-  if (!secondary || !solution || !table) return null;
-  const breakout = breakoutVoltage(topLoadResult(design, field, modes));
-  const { drive, spark } = design;
-  return {
-    parts: { drive, spark },
-    circuit: primaryCircuitParts(design),
-    solution,
-    table,
-    secondary,
-    breakout,
-    allowed: allowedCurrent(design),
-  };
 }
 
 /** Null where the tap is not on the conductor or the circuit has no burst. */
@@ -126,16 +85,8 @@ function energyPoint(coil: SweptCoil, tap: number, onTime: number): EnergyPoint 
   );
 }
 
-/** Equal steps over the conductor; within the first turn the primary is no coil. */
-function sweptTaps(turns: number): number[] {
-  const first = Math.min(1, turns / 2);
-  return Array.from({ length: TAPS + 1 }, (_, index) =>
-    index === TAPS ? turns : first + ((turns - first) * index) / TAPS,
-  );
-}
-
 /** The design's own on-time first. */
-function sweptOnTimes({ onTime, longestOnTime }: Interrupter): number[] {
+function sweptOnTimes({ onTime, longestOnTime }: Pick<Interrupter, "onTime" | "longestOnTime">): number[] {
   const others = ON_TIME_PARTS.map((part) => part * longestOnTime);
   return [onTime, ...others.filter((other) => Math.abs(other - onTime) > SAME_ON_TIME * longestOnTime)];
 }
@@ -174,7 +125,7 @@ function leastBeside(row: readonly EnergyPoint[], best: EnergyPoint | null): num
 function* sweepRow(coil: SweptCoil, onTime: number): Generator<void, EnergyPoint[]> {
   const row: EnergyPoint[] = [];
   const passes = [
-    () => sweptTaps(coil.solution.tube.turns),
+    () => tapsAlong(coil.solution.tube.turns, TAPS),
     () => {
       const best = mostEnergyPoint(row, coil.allowed);
       return best ? finerTaps(best, row) : [];
@@ -194,16 +145,14 @@ function* sweepRow(coil: SweptCoil, onTime: number): Generator<void, EnergyPoint
  * Sweeps whole bursts over all taps. It takes a while, so it goes burst by burst: yields the part of the whole that is
  * done, 0 … 1, and whoever stops asking has given it up.
  * @param onTimes "all": the design's own and others up to the interrupter's longest; "own": that alone
- * @returns null where secondary or primary has no solution
  */
-export function* energySweep(
-  design: DesignParts,
-  onTimes: "all" | "own" = "all",
-): Generator<number, EnergySweep | null> {
-  const coil = sweptCoil(design);
-  if (!coil) return null;
-  const { onTime } = design.interrupter;
-  const swept = onTimes === "all" ? sweptOnTimes(design.interrupter) : [onTime];
+export function* sweepBursts(
+  coil: SweptCoil,
+  interrupter: Pick<Interrupter, "onTime" | "longestOnTime">,
+  onTimes: "all" | "own",
+): Generator<number, EnergySweep> {
+  const { onTime } = interrupter;
+  const swept = onTimes === "all" ? sweptOnTimes(interrupter) : [onTime];
   const total = swept.length * TAPS_OF_ROW;
   const allowed = coil.allowed;
   let done = 0;
@@ -223,19 +172,4 @@ export function* energySweep(
     mostEnergyTap: best?.tap ?? null,
     leastBeside: leastBeside(own, best),
   };
-}
-
-const mostEnergyStage = stage(sweptParts, (parts): number | null => {
-  const steps = energySweep(parts, "own");
-  let step = steps.next();
-  while (!step.done) step = steps.next();
-  return step.value?.mostEnergyTap ?? null;
-});
-
-/**
- * The tap that gives the spark most energy at the design's own on-time, turns; null for another tuning aim, and where
- * no tap gives it any within what switches and bank bear. Some sixty bursts long: not for every frame.
- */
-export function mostEnergyTap(design: DesignParts): number | null {
-  return design.tuningAim.kind === "most energy" ? mostEnergyStage(design) : null;
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { rmsOfBursts } from "../../../src/calc/circuit/bank";
+import { runBurst } from "../../../src/calc/circuit/burstCase";
+import { rmsOfBursts } from "../../../src/calc/circuit/burstRepetition";
 import { noLoadBusVoltage, rectifierUnderLoad } from "../../../src/calc/circuit/rectifier";
 import { switchLosses } from "../../../src/calc/circuit/switchLosses";
 import { keyFrequency } from "../../../src/calc/music/equalTemperament";
@@ -7,9 +8,9 @@ import { type NoteLimit, noteLimits } from "../../../src/calc/music/noteLimits";
 import { toneReading } from "../../../src/calc/music/toneReading";
 import type { Design } from "../../../src/design/design";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
-import { runBurst } from "../../../src/evaluation/burst/burstStage";
-import { designBursts, evaluate } from "../../../src/evaluation/evaluate";
-import { coilLoad } from "../../../src/evaluation/score/burstCosts";
+import { designBursts } from "../../../src/evaluation/burst/burstStage";
+import { evaluate } from "../../../src/evaluation/evaluate";
+import { coilLoad } from "../../../src/evaluation/score/coilLoadStage";
 import { seeded } from "../../calc/coil/randomCoils";
 import { randomDesigns } from "../randomDesigns";
 

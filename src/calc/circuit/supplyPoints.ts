@@ -1,7 +1,8 @@
 /** Mains current and bus under mean powers, as a table. */
-import { noLoadBusVoltage, rectifierUnderLoad } from "../../calc/circuit/rectifier";
-import type { DesignParts } from "../../calc/design-parts";
-import type { SupplyPoint } from "../../calc/music/coilLoad";
+
+import type { DesignParts } from "../design-parts";
+import type { SupplyPoint } from "../music/coilLoad";
+import { noLoadBusVoltage, rectifierUnderLoad } from "./rectifier";
 
 type SupplyParts = Pick<DesignParts, "drive">;
 

@@ -1,8 +1,9 @@
 /** A design's burst at many on-times, each at the phases in which it may end. */
-import type { BurstResult } from "../../calc/circuit/burstResult";
-import { noLoadBusVoltage } from "../../calc/circuit/rectifier";
-import type { DesignParts } from "../../calc/design-parts";
-import { type BurstCase, runBurst } from "./burstStage";
+
+import type { DesignParts } from "../design-parts";
+import { type BurstCase, runBurst } from "./burstCase";
+import type { BurstResult } from "./burstResult";
+import { noLoadBusVoltage } from "./rectifier";
 
 const ON_TIMES = 20;
 

@@ -1,14 +1,7 @@
-/** What a design's bursts cost by their on-time, and what its parts allow: read by score and live keyboard. */
-import { dissipationResistance } from "../../calc/circuit/bank";
-import { switchesInPath } from "../../calc/circuit/burstDrive";
-import type { BurstResult } from "../../calc/circuit/burstResult";
-import { noLoadBusVoltage } from "../../calc/circuit/rectifier";
-import { switchLosses } from "../../calc/circuit/switchLosses";
-import type { DesignParts, FosterElement } from "../../calc/design-parts";
-import { type BurstCost, costCurve, longestWithin, neverFalling } from "../../calc/music/burstCost";
-import { type CoilLoad, meanWindow, type SupplyPoint } from "../../calc/music/coilLoad";
-import type { Design } from "../../design/design";
-import { meanFrequency } from "../burst/burstOutcome";
+/** What bursts cost by their on-time, and what the parts of a coil allow. */
+import { bankPeakCurrentRating, bankVoltageRating, dissipationResistance } from "../circuit/bank";
+import { switchesInPath } from "../circuit/bridge";
+import type { BurstCase } from "../circuit/burstCase";
 import {
   allPhases,
   largestOf,
@@ -16,14 +9,17 @@ import {
   simulate,
   withWorstTurnOff,
   worstTurnOff,
-} from "../burst/burstPhases";
-import type { BurstCase } from "../burst/burstStage";
-import { designBursts } from "../evaluate";
-import { areSolvable } from "../solvable";
-import { stage } from "../stage";
-import { busLag, powerAt, supplyPoints } from "../supply/supplyPoints";
+} from "../circuit/burstPhases";
+import { type BurstResult, meanFrequency } from "../circuit/burstResult";
+import { noLoadBusVoltage } from "../circuit/rectifier";
+import { busLag, powerAt, supplyPoints } from "../circuit/supplyPoints";
+import { switchLosses } from "../circuit/switchLosses";
+import type { DesignParts, FosterElement } from "../design-parts";
+import { type BurstCost, costCurve, longestWithin, neverFalling } from "./burstCost";
+import { type CoilLoad, meanWindow, type SupplyPoint } from "./coilLoad";
 
-type LoadParts = Pick<DesignParts, "tank" | "drive" | "interrupter" | "air">;
+/** The parts of a design that set what its bursts may cost. */
+export type LoadParts = Pick<DesignParts, "tank" | "drive" | "interrupter" | "air">;
 
 /** Part of each limit that is used: the rest is for what lies between the table's on-times and powers. */
 const USED_PART = 0.95;
@@ -106,12 +102,11 @@ function peakCeiling(all: readonly Phases[], peak: (burst: BurstResult) => numbe
 }
 
 function peakCeilings({ tank }: LoadParts, all: readonly Phases[]): Ceiling[] {
-  const { unit, unitsInSeries, strings } = tank;
-  const voltage = peakCeiling(all, ({ peakBankVoltage }) => peakBankVoltage, unit.dcVoltage * unitsInSeries);
+  const voltage = peakCeiling(all, ({ peakBankVoltage }) => peakBankVoltage, bankVoltageRating(tank));
   const current = peakCeiling(
     all,
     ({ peakPrimaryCurrent }) => peakPrimaryCurrent.value,
-    unit.peakCurrent * strings,
+    bankPeakCurrentRating(tank),
   );
   return [
     { limiter: "bank voltage", onTime: voltage },
@@ -159,27 +154,18 @@ function loadOf(design: LoadParts, all: readonly Phases[], ceilings: Ceiling[]):
   };
 }
 
-const loadStage = stage(
-  ({ tank, drive, interrupter, air }): LoadParts => ({ tank, drive, interrupter, air }),
-  (parts, burstCase: BurstCase): CoilLoad | null => {
-    const longest = simulate(burstCase, parts.interrupter.longestOnTime);
-    if (!longest) return null;
-    const limit = limitCeiling(parts, longest);
-    const last = Math.min(parts.interrupter.longestOnTime, ...limit.map(({ onTime }) => onTime));
-    const halfCycle = 0.5 / (meanFrequency(longest) ?? 1 / last);
-    const all = allPhases(burstCase, last, halfCycle);
-    return loadOf(parts, all, [...limit, ...peakCeilings(parts, all)]);
-  },
-);
-
 /**
- * What bursts cost, from the design's own burst with its spark, at a full bus, on-times up to the interrupter's
- * longest or to where the current limit ends the burst. Accuracy: that of the burst, met from above by some 5 %,
- * because each on-time is taken to end at its worst phase; what lies between the table's on-times is within the part
- * of each limit that is kept back.
- * @returns null where the design's circuits have no solution
+ * What bursts cost at on-times up to the interrupter's longest, or to where the current limit ends the burst, at a
+ * full bus. Accuracy: that of the burst, met from above by some 5 %, because each on-time is taken to end at its worst
+ * phase; what lies between the table's on-times is within the part of each limit that is kept back.
+ * @returns null where the burst cannot be followed
  */
-export function coilLoad(design: Design): CoilLoad | null {
-  const bursts = areSolvable(design, ["drive", "tank", "interrupter", "air"]) ? designBursts(design) : null;
-  return bursts && loadStage(design, bursts.loaded.case);
+export function loadOfBursts(parts: LoadParts, burstCase: BurstCase): CoilLoad | null {
+  const longest = simulate(burstCase, parts.interrupter.longestOnTime);
+  if (!longest) return null;
+  const limit = limitCeiling(parts, longest);
+  const last = Math.min(parts.interrupter.longestOnTime, ...limit.map(({ onTime }) => onTime));
+  const halfCycle = 0.5 / (meanFrequency(longest) ?? 1 / last);
+  const all = allPhases(burstCase, last, halfCycle);
+  return loadOf(parts, all, [...limit, ...peakCeilings(parts, all)]);
 }

@@ -1,20 +1,21 @@
 /** The coupled network of a design, and what is read from it. */
-import type { Network, SparkLoad } from "../../calc/circuit/network";
-import { secondaryPole } from "../../calc/circuit/poles";
-import type { Spark } from "../../calc/design-parts";
-import { loopResistance, type MutualsAtTap, type PrimaryCircuit } from "../primary/primaryStages";
-import type { SecondaryCircuit } from "../secondary/secondaryCircuit";
+import type { Spark } from "../design-parts";
+import type { Network, SparkLoad } from "./network";
+import { secondaryPole } from "./poles";
+import { loopResistance, type PrimaryCircuit } from "./primaryCircuit";
+import type { MutualsAtTap } from "./primaryMutuals";
+import type { SecondaryCircuit } from "./secondaryCircuit";
 
 /** Load of a spark of a length at the top; null for none. */
-export function sparkLoad(spark: Spark, length: number): SparkLoad | null {
+export function sparkLoad(spark: Spark, length = spark.length): SparkLoad | null {
   const capacitance = spark.capacitancePerLength * length;
   return capacitance > 0 ? { resistance: spark.resistance, capacitance, topology: spark.topology } : null;
 }
 
 /** Primary, modes and spark as one network. */
-export function networkOf(
+export function coupledNetwork(
   primary: PrimaryCircuit,
-  secondary: SecondaryCircuit,
+  secondary: Pick<SecondaryCircuit, "modes">,
   mutuals: MutualsAtTap,
   load: SparkLoad | null,
 ): Network {
@@ -35,7 +36,7 @@ export function networkOf(
 }
 
 /** Natural frequency of the secondary with a spark load, primary open, Hz. */
-export function loadedResonance(secondary: SecondaryCircuit, load: SparkLoad | null): number {
+export function loadedResonance(secondary: Pick<SecondaryCircuit, "modes">, load: SparkLoad | null): number {
   if (!load) return secondary.modes[0].resonance;
   const open: Network = {
     primary: { inductance: 1, resistance: 0, capacitance: 1 },

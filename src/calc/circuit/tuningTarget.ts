@@ -1,0 +1,74 @@
+/** What the primary is tuned to, and at which tap it meets it. */
+import type { PrimarySolution } from "../coil/primary";
+import type { Spark, TuningAim } from "../design-parts";
+import { loadedResonance, sparkLoad } from "./coupledNetwork";
+import { type PrimaryCircuitParts, primaryResonanceAt } from "./primaryCircuit";
+import type { SecondaryCircuit } from "./secondaryCircuit";
+import { suggestedTap } from "./suggestedTap";
+
+const INNERMOST_TAP = 0.5;
+/** Relative difference of the two resonances that passes as tuned: a tenth of a usual half bandwidth. */
+const TUNED_WITHIN = 0.003;
+/** Tolerance of a usual winding's resonance; common practice, no source. */
+const WINDING_TOLERANCE = 0.01;
+
+/** Frequency that the primary is tuned to, a measured resonance left aside. */
+function computedTarget(
+  aim: TuningAim,
+  spark: Spark,
+  secondary: Pick<SecondaryCircuit, "modes">,
+  mostEnergyResonance: number | null,
+): number | null {
+  if (aim.kind === "most energy") return mostEnergyResonance;
+  return loadedResonance(secondary, sparkLoad(spark, aim.kind === "spark" ? aim.length : 0));
+}
+
+/**
+ * Frequency that the primary is tuned to, Hz; a measured resonance takes the computed one's place.
+ * @param measured Hz, the secondary's, without a spark; null for none
+ * @param mostEnergyResonance Hz of the primary where bursts give the spark most energy; null while it is not known
+ * @returns null while bursts are not swept for the aim "most energy"
+ */
+export function tuningTarget(
+  aim: TuningAim,
+  spark: Spark,
+  secondary: Pick<SecondaryCircuit, "modes">,
+  measured: number | null,
+  mostEnergyResonance: number | null,
+): number | null {
+  const target = computedTarget(aim, spark, secondary, mostEnergyResonance);
+  if (target === null || measured === null) return target;
+  return (measured * target) / secondary.modes[0].resonance;
+}
+
+export interface SuggestedTap {
+  /** turns; null where no tap meets the target */
+  tap: number | null;
+  /** taps within which the winding's tolerance puts it */
+  band: { low: number; high: number } | null;
+}
+
+/** Where the primary meets a frequency in Hz, and within which taps the winding's tolerance puts it. */
+export function tapFor(
+  target: number,
+  solution: PrimarySolution,
+  parts: Pick<PrimaryCircuitParts, "leadInductance" | "tank">,
+): SuggestedTap {
+  const { turns } = solution.tube;
+  const resonanceAt = primaryResonanceAt(solution, parts);
+  const innermost = Math.min(INNERMOST_TAP, turns);
+  const [tap, low, high] = [1, 1 + WINDING_TOLERANCE, 1 - WINDING_TOLERANCE].map((factor) =>
+    suggestedTap(resonanceAt, target * factor, innermost, turns),
+  );
+  return { tap, band: tap === null ? null : { low: low ?? innermost, high: high ?? turns } };
+}
+
+/** Relative difference of the primary's resonance from the target. */
+export function detuning(resonance: number, target: number): number {
+  return resonance / target - 1;
+}
+
+/** Whether a relative difference passes as tuned. */
+export function passesAsTuned(difference: number): boolean {
+  return Math.abs(difference) <= TUNED_WITHIN;
+}

@@ -1,0 +1,77 @@
+/** A design's bursts swept over tap and on-time, and the tap that gives the spark most energy. */
+import {
+  allowedCurrent,
+  type EnergySweep,
+  type SweptCoil,
+  sweepBursts,
+} from "../../calc/circuit/energySweep";
+import { primaryCircuitParts } from "../../calc/circuit/primaryCircuit";
+import type { DesignParts } from "../../calc/design-parts";
+import { areSolvable, BURST, PRIMARY_CIRCUIT } from "../solvable";
+import { solveCoil } from "../solvedCoil";
+import { stage } from "../stage";
+import { breakoutVoltage, topLoadResult } from "../topLoad/topLoadStage";
+
+/** What a burst at any tap reads of a design; all else is set to one value, so that equal parts are equal bursts. */
+export function sweptParts(design: DesignParts): DesignParts {
+  const { air, room, secondary, topLoad, primary, tank, drive, interrupter, spark, corrections } = design;
+  return {
+    air,
+    room: { ...room, audienceDistance: null },
+    secondary: { ...secondary, measuredResonance: null },
+    topLoad,
+    primary: { ...primary, tap: primary.turns },
+    tank: { ...tank, wantedCapacitance: null, unitCost: null },
+    drive,
+    interrupter: { ...interrupter, repetitionRate: 1, shortestGap: 0, dutyLimit: 1, dutyWindow: 1 },
+    spark,
+    tuningAim: { kind: "most energy" },
+    corrections,
+  };
+}
+
+function sweptCoil(design: DesignParts): SweptCoil | null {
+  if (!areSolvable(design, [...BURST, ...PRIMARY_CIRCUIT])) return null;
+  const { field, modes, secondary, solution, mutuals: table } = solveCoil(design);
+  if (!secondary || !solution || !table) return null;
+  const breakout = breakoutVoltage(topLoadResult(design, field, modes));
+  const { drive, spark } = design;
+  return {
+    parts: { drive, spark },
+    circuit: primaryCircuitParts(design),
+    solution,
+    table,
+    secondary,
+    breakout,
+    allowed: allowedCurrent(design),
+  };
+}
+
+/**
+ * Sweeps whole bursts over all taps. It takes a while, so it goes burst by burst: yields the part of the whole that is
+ * done, 0 … 1, and whoever stops asking has given it up.
+ * @param onTimes "all": the design's own and others up to the interrupter's longest; "own": that alone
+ * @returns null where secondary or primary has no solution
+ */
+export function* energySweep(
+  design: DesignParts,
+  onTimes: "all" | "own" = "all",
+): Generator<number, EnergySweep | null> {
+  const coil = sweptCoil(design);
+  return coil && (yield* sweepBursts(coil, design.interrupter, onTimes));
+}
+
+const mostEnergyStage = stage(sweptParts, (parts): number | null => {
+  const steps = energySweep(parts, "own");
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  return step.value?.mostEnergyTap ?? null;
+});
+
+/**
+ * The tap that gives the spark most energy at the design's own on-time, turns; null for another tuning aim, and where
+ * no tap gives it any within what switches and bank bear. Some sixty bursts long: not for every frame.
+ */
+export function mostEnergyTap(design: DesignParts): number | null {
+  return design.tuningAim.kind === "most energy" ? mostEnergyStage(design) : null;
+}
