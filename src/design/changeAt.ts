@@ -11,6 +11,12 @@ export function valueAt(root: object, path: string): unknown {
   return path.split(".").reduce<unknown>((value, key) => (isBranch(value) ? value[key] : undefined), root);
 }
 
+/** The number at a path; null where there is none. */
+export function numberAt(root: object, path: string): number | null {
+  const value = valueAt(root, path);
+  return typeof value === "number" ? value : null;
+}
+
 function replaced(value: unknown, keys: readonly string[], next: unknown): unknown {
   if (keys.length === 0) return next;
   if (!isBranch(value)) return value;

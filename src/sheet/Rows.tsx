@@ -1,4 +1,4 @@
-import { valueAt } from "../design/changeAt";
+import { numberAt } from "../design/changeAt";
 import { numberField } from "../design/fields";
 import { resultEntry, resultValue } from "../evaluation/register/register";
 import { formatQuantity } from "../units/format";
@@ -24,7 +24,7 @@ export function Row({ label, text }: RowProps) {
 export function FieldRow({ path }: { path: string }) {
   const field = numberField(path);
   const system = useUnitSystem();
-  const value = useDesign((design) => valueAt(design, path)) as number | null;
+  const value = useDesign((design) => numberAt(design, path));
   return <Row label={field.label} text={formatQuantity(value, field.dimension, system).text} />;
 }
 

@@ -122,7 +122,7 @@ export function keptVersions(entries: readonly KeptEntry[], stores: readonly Kep
 }
 
 function revisionOf(value: unknown): number {
-  return Number.isSafeInteger(value) ? Math.max(0, value as number) : 0;
+  return typeof value === "number" && Number.isSafeInteger(value) ? Math.max(0, value) : 0;
 }
 
 /** The highest revision that any kept state carries. */

@@ -3,7 +3,7 @@
 /** Σ MₛIₛ, H times the unit of the current: mutual inductance for a current profile over equal sections. */
 export function profileMutual(mutuals: ArrayLike<number>, profile: ArrayLike<number>): number {
   let sum = 0;
-  for (let s = 0; s < mutuals.length; s++) sum += (mutuals[s] as number) * (profile[s] as number);
+  for (let s = 0; s < mutuals.length; s++) sum += mutuals[s] * profile[s];
   return sum;
 }
 
@@ -12,10 +12,7 @@ export function profileInductance(matrix: ArrayLike<number>, profile: ArrayLike<
   const sections = profile.length;
   let sum = 0;
   for (let at = 0; at < sections * sections; at++) {
-    sum +=
-      (matrix[at] as number) *
-      (profile[Math.floor(at / sections)] as number) *
-      (profile[at % sections] as number);
+    sum += matrix[at] * profile[Math.floor(at / sections)] * profile[at % sections];
   }
   return sum;
 }

@@ -163,7 +163,7 @@ function addFlux(solution: PrimarySolution, flux: FluxSolution, share: number): 
     circle += circleRow(solution.rings, n);
     crowded += ownRow(flux, n);
     for (let k = 0; k < current.length; k++) {
-      current[k] = (current[k] as number) + (flux.surfaceCurrent[(n - 1) * turns * nodes + k] as number);
+      current[k] = current[k] + flux.surfaceCurrent[(n - 1) * turns * nodes + k];
     }
     add(solution.inductanceRatio, n, (weight * crowded) / circle);
     add(solution.unusedMutual, n, weight * restRows(flux, n));
@@ -173,30 +173,30 @@ function addFlux(solution: PrimarySolution, flux: FluxSolution, share: number): 
 }
 
 function add(table: Float64Array, at: number, value: number): void {
-  table[at] = (table[at] as number) + value;
+  table[at] = table[at] + value;
 }
 
 /** What the n-th ring adds to the ring-formula sum of the rings before it. */
 function circleRow(rings: RoundTurns, n: number): number {
-  const r = rings.radius[n - 1] as number;
-  const z = rings.height[n - 1] as number;
+  const r = rings.radius[n - 1];
+  const z = rings.height[n - 1];
   let sum = ringSelfInductance(r, rings.conductorRadius, SURFACE_CURRENT);
   for (let i = 0; i < n - 1; i++) {
-    sum += 2 * ringMutualInductance(r, rings.radius[i] as number, z - (rings.height[i] as number));
+    sum += 2 * ringMutualInductance(r, rings.radius[i], z - rings.height[i]);
   }
   return sum;
 }
 
 function ownRow(flux: FluxSolution, n: number): number {
-  let sum = flux.inductance[(n - 1) * flux.turns + n - 1] as number;
-  for (let i = 0; i < n - 1; i++) sum += 2 * (flux.inductance[(n - 1) * flux.turns + i] as number);
+  let sum = flux.inductance[(n - 1) * flux.turns + n - 1];
+  for (let i = 0; i < n - 1; i++) sum += 2 * flux.inductance[(n - 1) * flux.turns + i];
   return sum;
 }
 
 function restRows(flux: FluxSolution, n: number): number {
   let sum = 0;
   for (let i = n; i < flux.turns; i++) {
-    for (let j = 0; j < n; j++) sum += flux.inductance[i * flux.turns + j] as number;
+    for (let j = 0; j < n; j++) sum += flux.inductance[i * flux.turns + j];
   }
   return sum;
 }
@@ -205,11 +205,11 @@ function restRows(flux: FluxSolution, n: number): number {
 function lossFactor(rings: RoundTurns, current: Float64Array, nodes: number, n: number): number {
   let loss = 0;
   let even = 0;
-  for (let i = 0; i < n; i++) even += rings.radius[i] as number;
+  for (let i = 0; i < n; i++) even += rings.radius[i];
   for (let k = 0; k < current.length; k++) {
     const angle = (2 * Math.PI * (k % nodes)) / nodes;
-    const radius = (rings.radius[Math.floor(k / nodes)] as number) + rings.conductorRadius * Math.cos(angle);
-    loss += radius * (current[k] as number) ** 2;
+    const radius = rings.radius[Math.floor(k / nodes)] + rings.conductorRadius * Math.cos(angle);
+    loss += radius * current[k] ** 2;
   }
   return (nodes * loss) / even;
 }
@@ -239,15 +239,15 @@ function addRingCurrent(
     const point = p % RING_POINTS;
     let sum = 0;
     for (let k = 0; k < nodes; k++) {
-      sum += (projection[point * nodes + k] as number) * (current[turn * nodes + k] as number);
+      sum += projection[point * nodes + k] * current[turn * nodes + k];
     }
     add(solution.ringCurrent, row + p, weight * sum);
   }
 }
 
 function fillZeroTurns(solution: PrimarySolution): void {
-  solution.inductanceRatio[0] = solution.inductanceRatio[1] as number;
-  solution.lossFactor[0] = solution.lossFactor[1] as number;
+  solution.inductanceRatio[0] = solution.inductanceRatio[1];
+  solution.lossFactor[0] = solution.lossFactor[1];
 }
 
 export interface PrimaryAtTap {

@@ -49,7 +49,7 @@ export function rowLoss(diameterOverSkinDepth: number, diameterOverPitch: number
   const fill = diameterOverPitch / 2;
   const response = multipoleResponse(x);
   const field = [fill, 0];
-  const neighbours = [2, 4].map((n) => (2 * (ZETA[n] as number) * fill ** n) / n);
+  const neighbours = [2, 4].map((n) => (2 * ZETA[n] * fill ** n) / n);
   const loss = (orders: number[], sources: number[], sign: number) =>
     multipoleLoss(x, orders, solvePair(orders, sources, response, fill, sign), response);
   return {
@@ -91,7 +91,7 @@ function solvePair(
 ): [Complex, Complex] {
   const [n, k] = orders as [number, number];
   const coupling = (i: number, j: number): Complex => {
-    const strength = sign * binomial(i + j - 1, i) * 2 * (ZETA[i + j] as number) * fill ** (i + j);
+    const strength = sign * binomial(i + j - 1, i) * 2 * ZETA[i + j] * fill ** (i + j);
     const tau = response[j] as Complex;
     return { re: strength * tau.re, im: strength * tau.im };
   };

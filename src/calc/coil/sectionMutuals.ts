@@ -75,14 +75,10 @@ export function mutualAtTap(table: SectionMutuals, tap: number): Float64Array | 
   return Float64Array.from({ length: sections }, (_, s) => {
     const a = i * sections + s;
     const b = a + sections;
-    const arc =
-      (1 - rise) * (spiral[a] as number) +
-      rise * (spiral[b] as number) +
-      slopeA * (slope[a] as number) +
-      slopeB * (slope[b] as number);
+    const arc = (1 - rise) * spiral[a] + rise * spiral[b] + slopeA * slope[a] + slopeB * slope[b];
     let crowding = 0;
     weights.forEach((weight, k) => {
-      if (weight !== 0) crowding += weight * (ratio[(first + k) * sections + s] as number);
+      if (weight !== 0) crowding += weight * ratio[(first + k) * sections + s];
     });
     return arc * crowding;
   });
@@ -123,9 +119,9 @@ function addLinkage(
   const scale = turns * current;
   for (let f = 0; f < height.length; f++) {
     const at = start + Math.floor(f / perSection);
-    let linkage = ringMutualInductance(r, radius, z - (height[f] as number));
-    if (image) linkage -= ringMutualInductance(r, radius, z + (height[f] as number));
-    row[at] = (row[at] as number) + scale * linkage;
+    let linkage = ringMutualInductance(r, radius, z - height[f]);
+    if (image) linkage -= ringMutualInductance(r, radius, z + height[f]);
+    row[at] = row[at] + scale * linkage;
   }
 }
 
@@ -144,12 +140,12 @@ function crowdingRatio(solution: PrimarySolution, filaments: Filaments, sections
   const points = count * RING_POINTS;
   for (let n = 1; n <= count; n++) {
     for (let s = 0; s < sections; s++) {
-      circle[s] = (circle[s] as number) + (circles[(n - 1) * sections + s] as number);
+      circle[s] = circle[s] + circles[(n - 1) * sections + s];
       let crowded = 0;
       for (let p = 0; p < points; p++) {
-        crowded += (ringCurrent[n * points + p] as number) * (crowdedPerRing[p * sections + s] as number);
+        crowded += ringCurrent[n * points + p] * crowdedPerRing[p * sections + s];
       }
-      ratio[n * sections + s] = crowded / (circle[s] as number);
+      ratio[n * sections + s] = crowded / circle[s];
     }
   }
   ratio.copyWithin(0, sections, 2 * sections);
@@ -164,7 +160,7 @@ function ringLinkages(
 ): Float64Array {
   const rows = new Float64Array(rings.r.length * sections);
   for (let p = 0; p < rings.r.length; p++) {
-    addLinkage(rows, p * sections, filaments, rings.r[p] as number, rings.z[p] as number, 1, image);
+    addLinkage(rows, p * sections, filaments, rings.r[p], rings.z[p], 1, image);
   }
   return rows;
 }
@@ -173,11 +169,10 @@ function ringLinkages(
 function cumulativeRows(values: Float64Array, width: number, step: number): Float64Array {
   const rows = values.length / width;
   const integral = new Float64Array(values.length);
-  const value = (row: number, s: number) => values[row * width + s] as number;
+  const value = (row: number, s: number) => values[row * width + s];
   for (let i = 0; i + 1 < rows; i++) {
     for (let s = 0; s < width; s++) {
-      integral[(i + 1) * width + s] =
-        (integral[i * width + s] as number) + step * intervalMean(value, i, s, rows);
+      integral[(i + 1) * width + s] = integral[i * width + s] + step * intervalMean(value, i, s, rows);
     }
   }
   return integral;

@@ -17,8 +17,8 @@ export interface RoundWireSkinEffect {
 export function roundWireSkinEffect(diameterOverSkinDepth: number): RoundWireSkinEffect {
   const x = diameterOverSkinDepth / 2;
   const { real, imaginary } = besselRatios(x, 1);
-  const re = real[1] as number;
-  const im = imaginary[1] as number;
+  const re = real[1];
+  const im = imaginary[1];
   const norm = re * re + im * im;
   const resistanceRatio = (0.5 * x * (re - im)) / norm;
   const reactanceRatio = (-0.5 * x * (re + im)) / norm;

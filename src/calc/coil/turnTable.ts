@@ -18,18 +18,18 @@ export function turnTableWeights(turn: number, last: number): { first: number; w
 
 function addSlope(weights: number[], slope: number, from: number, to: number): void {
   const share = slope / (to - from);
-  weights[to] = (weights[to] as number) + share;
-  weights[from] = (weights[from] as number) - share;
+  weights[to] = weights[to] + share;
+  weights[from] = weights[from] - share;
 }
 
 /** Column `column` of the table at `turn`. */
 export function readTurnTable(table: Float64Array, turn: number, width = 1, column = 0): number {
   const last = table.length / width - 1;
-  if (last === 0) return table[column] as number;
+  if (last === 0) return table[column];
   const { first, weights } = turnTableWeights(turn, last);
   let value = 0;
   weights.forEach((weight, k) => {
-    if (weight !== 0) value += weight * (table[(first + k) * width + column] as number);
+    if (weight !== 0) value += weight * table[(first + k) * width + column];
   });
   return value;
 }

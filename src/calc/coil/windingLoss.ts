@@ -52,9 +52,9 @@ export function windingAcResistance(
   const field = sheetFields(winding, currents);
   let [own, along, across] = [0, 0, 0];
   for (let s = 0; s < sections; s++) {
-    own += (currents[s] as number) ** 2;
-    along += (2 * (field.axial[s] as number)) ** 2;
-    across += (2 * (field.radial[s] as number)) ** 2;
+    own += currents[s] ** 2;
+    along += (2 * field.axial[s]) ** 2;
+    across += (2 * field.radial[s]) ** 2;
   }
   const section = wireResistance(windingWireLength(winding), diameter, ohmMetres) / sections;
   const alongField = section * row.alongField * along;
@@ -85,12 +85,12 @@ function sheetFields(
   for (let s = 0; s < sections; s++) {
     for (let t = 0; t < sections; t++) {
       const apart = Math.abs(s - t);
-      const current = currents[t] as number;
-      const inner = apart === 0 ? -(axialEnd[0] as number) : (axialEnd[apart - 1] as number);
-      axial[s] = (axial[s] as number) + current * ((axialEnd[apart] as number) - inner);
+      const current = currents[t];
+      const inner = apart === 0 ? -axialEnd[0] : axialEnd[apart - 1];
+      axial[s] = axial[s] + current * (axialEnd[apart] - inner);
       if (apart > 0) {
-        const difference = (radialEnd[apart - 1] as number) - (radialEnd[apart] as number);
-        radial[s] = (radial[s] as number) + Math.sign(s - t) * current * difference;
+        const difference = radialEnd[apart - 1] - radialEnd[apart];
+        radial[s] = radial[s] + Math.sign(s - t) * current * difference;
       }
     }
   }

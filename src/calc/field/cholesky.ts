@@ -9,10 +9,10 @@
 export function factorise(matrix: Float64Array, size: number): Float64Array | null {
   for (let i = 0; i < size; i++) {
     for (let j = 0; j <= i; j++) {
-      let sum = matrix[i * size + j] as number;
-      for (let k = 0; k < j; k++) sum -= (matrix[i * size + k] as number) * (matrix[j * size + k] as number);
+      let sum = matrix[i * size + j];
+      for (let k = 0; k < j; k++) sum -= matrix[i * size + k] * matrix[j * size + k];
       if (i === j && !(sum > 0 && Number.isFinite(sum))) return null;
-      matrix[i * size + j] = i === j ? Math.sqrt(sum) : sum / (matrix[j * size + j] as number);
+      matrix[i * size + j] = i === j ? Math.sqrt(sum) : sum / matrix[j * size + j];
     }
   }
   return matrix;
@@ -32,13 +32,13 @@ export function solveFactorised(
   first = 0,
 ): void {
   for (let i = first; i < size; i++) {
-    let sum = side[i] as number;
-    for (let k = first; k < i; k++) sum -= (factor[i * stride + k] as number) * (side[k] as number);
-    side[i] = sum / (factor[i * stride + i] as number);
+    let sum = side[i];
+    for (let k = first; k < i; k++) sum -= factor[i * stride + k] * side[k];
+    side[i] = sum / factor[i * stride + i];
   }
   for (let i = size - 1; i >= 0; i--) {
-    const value = (side[i] as number) / (factor[i * stride + i] as number);
+    const value = side[i] / factor[i * stride + i];
     side[i] = value;
-    for (let k = 0; k < i; k++) side[k] = (side[k] as number) - (factor[i * stride + k] as number) * value;
+    for (let k = 0; k < i; k++) side[k] = side[k] - factor[i * stride + k] * value;
   }
 }

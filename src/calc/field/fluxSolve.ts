@@ -91,7 +91,7 @@ function currentsForUnitFlux(
 function turnSums(rows: Float64Array, count: number, nodes: number): Float64Array {
   const sums = new Float64Array(count * count);
   for (let s = 0; s < count * count; s++) {
-    for (let k = 0; k < nodes; k++) sums[s] = (sums[s] as number) + (rows[s * nodes + k] as number);
+    for (let k = 0; k < nodes; k++) sums[s] = sums[s] + rows[s * nodes + k];
   }
   return symmetric(sums, count);
 }
@@ -100,7 +100,7 @@ function turnSums(rows: Float64Array, count: number, nodes: number): Float64Arra
 function symmetric(matrix: Float64Array, size: number): Float64Array {
   return matrix.map((value, at) => {
     const transposed = (at % size) * size + Math.floor(at / size);
-    return 0.5 * (value + (matrix[transposed] as number));
+    return 0.5 * (value + matrix[transposed]);
   });
 }
 
@@ -118,9 +118,9 @@ function combine(left: Float64Array, right: Float64Array, count: number, size: n
   const product = new Float64Array(count * size);
   for (let t = 0; t < count; t++) {
     for (let s = 0; s < count; s++) {
-      const weight = left[t * count + s] as number;
+      const weight = left[t * count + s];
       for (let k = 0; k < size; k++) {
-        product[t * size + k] = (product[t * size + k] as number) + weight * (right[s * size + k] as number);
+        product[t * size + k] = product[t * size + k] + weight * right[s * size + k];
       }
     }
   }
@@ -139,18 +139,9 @@ function fluxMatrix(turns: RoundTurns, nodes: number, floorConducts: boolean): F
     for (let j = 0; j <= i; j++) {
       const sameTurn = Math.floor(j / nodes) === turn;
       let value = sameTurn
-        ? sameTurnFlux(
-            r[i] as number,
-            r[j] as number,
-            (z[i] as number) - (z[j] as number),
-            i - j,
-            turns.conductorRadius,
-            nodes,
-            weights,
-          )
-        : ringMutualInductance(r[i] as number, r[j] as number, (z[i] as number) - (z[j] as number));
-      if (floorConducts)
-        value -= ringMutualInductance(r[i] as number, r[j] as number, (z[i] as number) + (z[j] as number));
+        ? sameTurnFlux(r[i], r[j], z[i] - z[j], i - j, turns.conductorRadius, nodes, weights)
+        : ringMutualInductance(r[i], r[j], z[i] - z[j]);
+      if (floorConducts) value -= ringMutualInductance(r[i], r[j], z[i] + z[j]);
       matrix[i * size + j] = value;
     }
   }
@@ -165,8 +156,8 @@ export function surfaceNodes(turns: RoundTurns, nodes: number): { r: Float64Arra
   for (let i = 0; i < size; i++) {
     const turn = Math.floor(i / nodes);
     const angle = (2 * Math.PI * (i % nodes)) / nodes;
-    r[i] = (turns.radius[turn] as number) + turns.conductorRadius * Math.cos(angle);
-    z[i] = (turns.height[turn] as number) + turns.conductorRadius * Math.sin(angle);
+    r[i] = turns.radius[turn] + turns.conductorRadius * Math.cos(angle);
+    z[i] = turns.height[turn] + turns.conductorRadius * Math.sin(angle);
   }
   return { r, z };
 }
@@ -183,7 +174,7 @@ function sameTurnFlux(
   nodes: number,
   weights: Float64Array,
 ): number {
-  const logWeight = (weights[apart] as number) * (nodes / (2 * Math.PI));
+  const logWeight = weights[apart] * (nodes / (2 * Math.PI));
   if (apart === 0) {
     const ring = MAGNETIC_CONSTANT * r;
     return -0.5 * ring * logWeight + ring * (Math.log((8 * r) / conductorRadius) - 2);

@@ -56,9 +56,7 @@ export function tabulateSpiral(spiral: Spiral, refinement = 1): SpiralTable {
   const { stepWeight, stepWidth } = passingSteps(spiral, Math.ceil(count / perTurn) + 1);
   for (let i = 0; i < count; i++) {
     for (let j = 0; j < stepWeight.length; j++) {
-      smooth[i] =
-        (smooth[i] as number) -
-        passingStep(i * step - 2 * Math.PI * j, stepWeight[j] as number, stepWidth[j] as number, j);
+      smooth[i] = smooth[i] - passingStep(i * step - 2 * Math.PI * j, stepWeight[j], stepWidth[j], j);
     }
   }
   return { step, smoothIntegral: cumulativeIntegral(smooth, step), smooth, stepWeight, stepWidth };
@@ -76,8 +74,8 @@ export function spiralInductance(table: SpiralTable, tap: number): number {
   if (!(tap >= 0) || angle > (smooth.length - 1) * step) return Number.NaN;
   let integral = hermite(smoothIntegral, smooth, i, angle / step - i, step);
   for (let j = 0; j < stepWeight.length; j++) {
-    const weight = stepWeight[j] as number;
-    integral += passingStepIntegral(angle - 2 * Math.PI * j, weight, stepWidth[j] as number, j);
+    const weight = stepWeight[j];
+    integral += passingStepIntegral(angle - 2 * Math.PI * j, weight, stepWidth[j], j);
   }
   return (MAGNETIC_CONSTANT / (2 * Math.PI)) * integral;
 }
@@ -165,8 +163,8 @@ function neumann(spiral: SampledSpiral, own: number, k: number, softening: numbe
   const { radialSlope } = spiral;
   const apart = k * spiral.radial;
   const r = own - apart;
-  const c = spiral.cosine[k % spiral.perTurn] as number;
-  const sine = spiral.sine[k % spiral.perTurn] as number;
+  const c = spiral.cosine[k % spiral.perTurn];
+  const sine = spiral.sine[k % spiral.perTurn];
   const z = k * spiral.axial;
   const distanceSquared = apart * apart + 2 * own * r * (1 - c) + z * z + softening;
   const radialSquared = radialSlope * radialSlope;
@@ -223,21 +221,21 @@ function cumulativeIntegral(values: Float64Array, step: number): Float64Array {
   const integral = new Float64Array(values.length);
   const last = values.length - 1;
   for (let i = 0; i < last; i++) {
-    const a = values[Math.max(i - 1, 0)] as number;
-    const b = values[i] as number;
-    const c = values[i + 1] as number;
-    const d = values[Math.min(i + 2, last)] as number;
+    const a = values[Math.max(i - 1, 0)];
+    const b = values[i];
+    const c = values[i + 1];
+    const d = values[Math.min(i + 2, last)];
     const inside = i > 0 && i + 2 <= last;
     const area = inside ? (13 * (b + c) - a - d) / 24 : (b + c) / 2;
-    integral[i + 1] = (integral[i] as number) + step * area;
+    integral[i + 1] = integral[i] + step * area;
   }
   return integral;
 }
 
 function hermite(values: Float64Array, slopes: Float64Array, i: number, t: number, step: number): number {
-  const a = values[i] as number;
-  const b = values[i + 1] as number;
-  const p = step * (slopes[i] as number);
-  const q = step * (slopes[i + 1] as number);
+  const a = values[i];
+  const b = values[i + 1];
+  const p = step * slopes[i];
+  const q = step * slopes[i + 1];
   return a + t * (p + t * (3 * (b - a) - 2 * p - q + t * (2 * (a - b) + p + q)));
 }

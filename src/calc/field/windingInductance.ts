@@ -35,7 +35,7 @@ export interface WindingInductanceOptions {
  * NaN where a size is not positive.
  */
 export function windingInductance(winding: RoundWireWinding, options: WindingInductanceOptions = {}): number {
-  return sectionInductanceMatrix(winding, 1, options)[0] as number;
+  return sectionInductanceMatrix(winding, 1, options)[0];
 }
 
 /**
@@ -84,7 +84,7 @@ function pairSums(winding: RoundWireWinding, currentDistribution = UNIFORM_CURRE
   const sums = new Float64Array(turns + 1);
   let row = ringSelfInductance(radius, conductorRadius, currentDistribution);
   for (let n = 1; n <= turns; n++) {
-    sums[n] = (sums[n - 1] as number) + row;
+    sums[n] = sums[n - 1] + row;
     row += 2 * ringMutualInductance(radius, radius, n * pitch);
   }
   return sums;
@@ -101,13 +101,13 @@ function imageSums(winding: RoundWireWinding, height: number): Float64Array {
   let slope = 0;
   for (let n = 2; n <= 2 * turns; n++) {
     slope += ringMutualInductance(radius, radius, 2 * height + (n - 1) * pitch);
-    sums[n] = (sums[n - 1] as number) + slope;
+    sums[n] = sums[n - 1] + slope;
   }
   return sums;
 }
 
 function at(table: Float64Array, index: number): number {
-  return table[Math.abs(index)] as number;
+  return table[Math.abs(index)];
 }
 
 type CornerSum = (table: Float64Array, i: number, j: number) => number;
@@ -171,9 +171,9 @@ function addDifferences(matrix: Float64Array, corners: Float64Array, sections: n
   for (let s = 0; s < sections; s++) {
     for (let t = 0; t < sections; t++) {
       const c = s * size + t;
-      const lower = (corners[c + 1] as number) - (corners[c] as number);
-      const upper = (corners[c + size + 1] as number) - (corners[c + size] as number);
-      matrix[s * sections + t] = (matrix[s * sections + t] as number) + scale * (upper - lower);
+      const lower = corners[c + 1] - corners[c];
+      const upper = corners[c + size + 1] - corners[c + size];
+      matrix[s * sections + t] = matrix[s * sections + t] + scale * (upper - lower);
     }
   }
 }

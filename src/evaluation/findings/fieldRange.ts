@@ -11,18 +11,12 @@ function outside(side: Side): Rule["judge"] {
     return allFields.flatMap((field): Judgement[] => {
       if (field.kind !== "number") return [];
       const limit = field.range[side];
-      return fieldValues(design, field.path)
-        .filter(
-          ({ value }) => typeof value === "number" && (side === "minimum" ? value < limit : value > limit),
-        )
-        .filter(({ path }) => !beyond.has(path))
-        .map(({ path, value }) => ({
-          where: path,
-          quantity: path,
-          value: value as number,
-          limit,
-          remedy: "check the figure and its unit",
-        }));
+      const isPast = (value: number) => (side === "minimum" ? value < limit : value > limit);
+      return fieldValues(design, field.path).flatMap(({ path, value }) =>
+        typeof value === "number" && isPast(value) && !beyond.has(path)
+          ? [{ where: path, quantity: path, value, limit, remedy: "check the figure and its unit" }]
+          : [],
+      );
     });
   };
 }

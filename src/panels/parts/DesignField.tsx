@@ -63,7 +63,7 @@ function NumberEntry({ field, path, wide, quiet }: EntryProps<NumberField>) {
       help={field.help}
       path={path}
       wide={wide}
-      value={value as number | null}
+      value={typeof value === "number" ? value : null}
       usual={field.default}
       dimension={field.dimension}
       system={system}

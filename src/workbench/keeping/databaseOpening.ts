@@ -3,7 +3,7 @@ import { type DBSchema, type IDBPDatabase, openDB, type StoreNames } from "idb";
 import { within } from "./within";
 
 /** ms in which a database must open */
-const OPENING_PATIENCE = 2_000;
+const OPENING_PATIENCE = 5_000;
 /** ms in which the browser must have done what was asked of an open database */
 const ANSWER_PATIENCE = 5_000;
 

@@ -4,8 +4,8 @@ import type { JournalRecord } from "./journal";
 import type { KeepingDatabase } from "./keepingDatabase";
 import { Unanswered, within } from "./within";
 
-/** ms that the start waits for the database */
-const START_PATIENCE = 2_000;
+/** ms that the start waits for the database, which a busy machine may take its time to open after a crash */
+const START_PATIENCE = 5_000;
 
 export interface FoundAtStart {
   /** null where the browser has none */
@@ -45,7 +45,7 @@ function hasDatabase(): boolean {
 /** Where there is no database at all. */
 export const NOTHING_FOUND: FoundAtStart = { database: null, records: null, trouble: NO_DATABASE };
 
-/** Reads the journal, within two seconds; never throws. */
+/** Reads the journal, within five seconds; never throws. */
 export async function findAtStart(): Promise<FoundAtStart> {
   if (!hasDatabase()) return NOTHING_FOUND;
   const database = idbKeeping();

@@ -68,7 +68,7 @@ async function putRecord(
     const head = await journal.get(newest);
     if (head) return { kind: "conflict", head };
   }
-  const pruned = prunedKeys(keys, record.text.length) as number[];
+  const pruned = prunedKeys(keys, record.text.length);
   await Promise.all([
     ...(base ? [journal.put(base)] : []),
     journal.put(record),

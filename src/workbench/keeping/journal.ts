@@ -24,14 +24,15 @@ export function recordsKept(length: number): number {
 
 /** Whether a value can be the revision of a record; what is foreign in the journal may be anything. */
 export function isRevision(value: unknown): value is number {
-  return Number.isInteger(value) && (value as number) > 0 && (value as number) < HIGHEST_REVISION;
+  return typeof value === "number" && Number.isInteger(value) && value > 0 && value < HIGHEST_REVISION;
 }
 
 /** The keys to be deleted with a record of that length: what is no revision, and the oldest. */
-export function prunedKeys(keys: readonly unknown[], length: number): unknown[] {
-  const revisions = keys.filter(isRevision).sort((a, b) => b - a);
+export function prunedKeys<Key>(keys: readonly Key[], length: number): Key[] {
+  const revisions = keys.filter((key): key is Key & number => isRevision(key));
   const foreign = keys.filter((key) => !isRevision(key));
-  return [...foreign, ...revisions.slice(recordsKept(length) - 1)];
+  const newestFirst = revisions.sort((a, b) => b - a);
+  return [...foreign, ...newestFirst.slice(recordsKept(length) - 1)];
 }
 
 /** What is found in the store of the journal and is a record, newest first. */

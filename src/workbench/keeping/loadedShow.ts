@@ -58,7 +58,7 @@ function parsed(text: string): { value: unknown } | null {
 }
 
 function isCount(value: unknown): value is number {
-  return Number.isInteger(value) && (value as number) >= 0;
+  return typeof value === "number" && Number.isInteger(value) && value >= 0;
 }
 
 const NOT_OURS: LoadedShow = {

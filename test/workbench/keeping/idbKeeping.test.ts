@@ -166,7 +166,7 @@ describe("the start", () => {
     vi.stubGlobal("indexedDB", { open: () => new IDBOpenDBRequest() });
     vi.useFakeTimers();
     const finding = findAtStart();
-    await vi.advanceTimersByTimeAsync(2_000);
+    await vi.advanceTimersByTimeAsync(5_000);
     expect(await finding).toMatchObject({
       records: null,
       trouble: expect.stringContaining("does not answer"),
