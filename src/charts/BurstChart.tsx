@@ -30,11 +30,18 @@ function frequencyDomain(curves: readonly Curve[]): Domain {
   return roundedDomain({ from: Math.min(...values), to: Math.max(...values) }, FREQUENCY_STEPS);
 }
 
-function gateStrips({ gates }: BurstGroup): Strip[] {
+/** What is on in either polarity: one switch of a half bridge, a diagonal of a full one. */
+const SWITCHES = {
+  full: ["High-side A + low-side B on", "Other diagonal on"],
+  half: ["Upper switch on", "Lower switch on"],
+} as const;
+
+function gateStrips({ gates }: BurstGroup, bridge: "half" | "full"): Strip[] {
   const on = (polarity: 1 | -1) => gates.filter((gate) => gate.polarity === polarity);
+  const [up, down] = SWITCHES[bridge];
   return [
-    { id: "up", label: "Pair up on", colour: "--ink", intervals: on(1) },
-    { id: "down", label: "Pair down on", colour: "--ink", open: true, intervals: on(-1) },
+    { id: "up", label: up, colour: "--ink", intervals: on(1) },
+    { id: "down", label: down, colour: "--ink", open: true, intervals: on(-1) },
   ];
 }
 
@@ -92,6 +99,7 @@ function useTimeAxis(window: Domain) {
 function SwingChart({ burst, part, plot }: BurstPlotProps & { plot: SwingPlot }) {
   const system = useUnitSystem();
   const limit = useDesign((design) => design.drive.overCurrentLimit);
+  const bridge = useDesign((design) => design.drive.bridge);
   const window = useMemo(() => burstWindow(burst, part), [burst, part]);
   const x = useTimeAxis(window);
   const ofCurrent = plot.quantity === "primaryCurrent";
@@ -124,7 +132,7 @@ function SwingChart({ burst, part, plot }: BurstPlotProps & { plot: SwingPlot })
       curves={curves}
       markers={eventMarkers(burst, x.format)}
       levels={ofCurrent ? levels : undefined}
-      strips={ofCurrent ? gateStrips(burst) : undefined}
+      strips={ofCurrent ? gateStrips(burst, bridge) : undefined}
     />
   );
 }

@@ -135,7 +135,7 @@ function BestTap({ sweep }: { sweep: EnergySweep }) {
     <>
       <span className={styles.figure}>
         Most energy: {energy(best.sparkEnergy)} at {turns(best.tap)}, {current(best.peakPrimaryCurrent)} peak
-        {leastBeside !== null && `; as little as ${energy(leastBeside)} within ${turns(BESIDE_BEST)} of it`}
+        {leastBeside !== null && `; at least ${energy(leastBeside)} within ±${turns(BESIDE_BEST)}`}
       </span>
       <Button
         disabled={

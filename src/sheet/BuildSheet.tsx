@@ -156,7 +156,7 @@ export function BuildSheet() {
             <FieldRow path="primary.inclinationDegrees" />
             <FieldRow path="primary.leadInductance" />
             <ResultRow id="primary.inductance" label="Inductance to the tap" />
-            <ResultRow id="primary.lowFrequencyInductance" label="A bridge meter reads" />
+            <ResultRow id="primary.lowFrequencyInductance" label="On an LCR meter" />
             <ResultRow id="primary.fullConductorLength" />
             <RailRows />
           </dl>

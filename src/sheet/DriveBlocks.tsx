@@ -29,7 +29,7 @@ export function DriveBlocks() {
           <FieldRow path="drive.commutation.leadTime" />
           <FieldRow path="drive.commutation.deadTime" />
           <FieldRow path="drive.overCurrentLimit" />
-          <Row label="It ends" text={action.replace("end ", "the ")} />
+          <Row label="Limit action" text={action.replace("end ", "ends the ")} />
           <Row label="Transformer turns" text={turns} />
           <FieldRow path="drive.currentTransformer.burden" />
           <ResultRow id="drive.limitVoltageAtComparator" label="Comparator at the limit" />
@@ -42,7 +42,7 @@ export function DriveBlocks() {
           <ResultRow id="drive.busVoltage" />
           <ResultRow id="drive.averagePower" />
           <ResultRow id="drive.mainsCurrent" />
-          <ResultRow id="drive.fuseHint" label="Fuse, a hint: a licensed person decides" />
+          <ResultRow id="drive.fuseHint" label="Suggested fuse rating: a licensed person decides" />
           <FieldRow path="drive.reservoirCapacitance" />
           <FieldRow path="drive.supply.prechargeResistance" />
           <FieldRow path="drive.supply.dischargeResistance" />

@@ -38,13 +38,13 @@ describe("the drive in a real browser", () => {
     const [drawn, current, junction] = [
       await waveform(page),
       await figure(page, "Peak primary current"),
-      await figure(page, "Junction, worst"),
+      await figure(page, "Peak junction temperature"),
     ];
     expect(current).toBeGreaterThan(400);
 
     await type(page, "drive.supply.mainsVoltage", "120");
     await expect.poll(() => figure(page, "Peak primary current")).toBeLessThan(0.6 * current);
-    await expect.poll(() => figure(page, "Junction, worst")).toBeLessThan(junction - 1);
+    await expect.poll(() => figure(page, "Peak junction temperature")).toBeLessThan(junction - 1);
     expect(await waveform(page)).not.toBe(drawn);
 
     await type(page, "drive.supply.mainsVoltage", "230");

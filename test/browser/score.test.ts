@@ -80,7 +80,7 @@ describe("the score in a real browser", () => {
   it("plays by hand and couples the pair in a worker", async () => {
     const { page, faults } = await openPage();
     await openDuet(page);
-    await page.getByRole("heading", { name: "Play by hand" }).click();
+    await page.getByRole("heading", { name: "Live keyboard" }).click();
     await page.getByRole("button", { name: "A3", exact: true }).focus();
     await page.keyboard.down("h");
     await page.getByText(/A3: 220.*junction/).waitFor();
@@ -169,7 +169,7 @@ describe("the score in a real browser", () => {
   it("can be used by everyone, with all its parts open", async () => {
     const { page } = await openPage();
     await openDuet(page);
-    for (const part of ["Play by hand", "Test pulses", "The pair of coils"])
+    for (const part of ["Live keyboard", "Test pulses", "The pair of coils"])
       await page.getByRole("heading", { name: part }).click();
     await page.getByText(/Together they resonate at/).waitFor();
     expect(await violations(page)).toEqual([]);

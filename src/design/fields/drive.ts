@@ -87,7 +87,7 @@ const BRIDGE: readonly Field[] = [
     meaning: "zero or more",
     help: [
       "Equivalent series resistance of the reservoir.",
-      "Data sheet, or bridge meter at 10 kHz.",
+      "Data sheet, or LCR meter at 10 kHz.",
       "5 to 50 mΩ.",
     ],
   }),
@@ -267,7 +267,7 @@ const CONTROL: readonly Field[] = [
   }),
   choice(
     "drive.overCurrentAction",
-    "Limit ends",
+    "Limit action",
     ["end burst", "end half cycle"],
     ["Whether the limit ends the burst or only the half cycle.", "From your driver.", "The burst."],
   ),

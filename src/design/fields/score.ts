@@ -18,7 +18,7 @@ const unlimited = { minimum: 0, maximum: Number.MAX_VALUE };
 
 export const arrangementFields = {
   onTime: {
-    ...number("arrangement.onTime", "Full on-time", "time", {
+    ...number("arrangement.onTime", "On-time at full velocity", "time", {
       range: [1e-6, 1e-3],
       default: 100e-6,
       meaning: "zero or more",
@@ -32,7 +32,7 @@ export const arrangementFields = {
     whole: false,
   },
   kneeRate: {
-    ...number("arrangement.kneeRate", "Knee", "frequency", {
+    ...number("arrangement.kneeRate", "Roll-off frequency", "frequency", {
       range: [20, 5000],
       default: 523.25,
       help: [
@@ -45,7 +45,7 @@ export const arrangementFields = {
     whole: false,
   },
   pitchExponent: {
-    ...number("arrangement.pitchExponent", "Fall above the knee", "ratio", {
+    ...number("arrangement.pitchExponent", "Roll-off exponent", "ratio", {
       range: [0, 3],
       default: 1,
       meaning: "zero or more",

@@ -137,7 +137,7 @@ const SPARK: readonly Field[] = [
   }),
   choice(
     "spark.topology",
-    "Load",
+    "Spark circuit",
     ["series", "parallel"],
     [
       "Whether resistance and capacitance of the spark stand in series or in parallel.",
@@ -200,7 +200,7 @@ const CORRECTIONS: readonly Field[] = [
     "Only for a metal floor right under the coil.",
     "+0.2 to +0.33 % in frequency.",
   ]),
-  onOff("corrections.wireCurrent", "Current moves to the wire's skin", false, [
+  onOff("corrections.wireCurrent", "Skin effect on inductance", false, [
     "Lowers the secondary's inductance by what the skin effect takes out of the wire.",
     "Follows from the frequency.",
     "+0.03 to +0.05 % in frequency.",

@@ -11,7 +11,7 @@ export const TANK_FIELDS: readonly Field[] = [
       "50 to 500 nF, film, made for pulses.",
     ],
   }),
-  number("tank.unit.dcVoltage", "Unit direct voltage", "voltage", {
+  number("tank.unit.dcVoltage", "Unit DC voltage rating", "voltage", {
     range: [50, 50e3],
     default: 2000,
     help: [

@@ -242,7 +242,7 @@ export const BANK_RESULTS: readonly ResultEntry[] = [
   },
   {
     id: "tank.peakVoltageRating",
-    label: "Bank voltage by the direct rating",
+    label: "Bank DC voltage rating",
     symbol: "V_C",
     dimension: "voltage",
     words:

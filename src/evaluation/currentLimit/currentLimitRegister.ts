@@ -13,7 +13,7 @@ const CHAIN = ["drive.currentTransformer.turns", "drive.currentTransformer.burde
 export const SENSE_RESULTS: readonly ResultEntry[] = [
   driveEntry(SENSE, {
     id: "transformerRatio",
-    label: "Ratio of the chain",
+    label: "Overall transformer ratio",
     symbol: "N",
     dimension: "count",
     words: "Product of the transformers' turns.",
@@ -22,7 +22,7 @@ export const SENSE_RESULTS: readonly ResultEntry[] = [
   }),
   driveEntry(SENSE, {
     id: "limitVoltageAtComparator",
-    label: "Volts at the comparator at the limit",
+    label: "Comparator voltage at the limit",
     symbol: "U_lim",
     dimension: "voltage",
     words: "Peak voltage at the burden when the primary current reaches the over-current limit.",
@@ -31,7 +31,7 @@ export const SENSE_RESULTS: readonly ResultEntry[] = [
   }),
   driveEntry(SENSE, {
     id: "peakVoltageAtComparator",
-    label: "Volts at the comparator at the peak",
+    label: "Comparator voltage at the peak",
     symbol: "Û_b",
     dimension: "voltage",
     words: "Peak voltage at the burden in the design's burst.",
@@ -49,7 +49,7 @@ export const SENSE_RESULTS: readonly ResultEntry[] = [
   }),
   driveEntry(SENSE, {
     id: "coreFluxDensity",
-    label: "Flux density, hardest worked core",
+    label: "Peak core flux density",
     symbol: "B̂",
     dimension: "fluxDensity",
     words: "Largest flux density of the cores at the larger of limit and peak current.",

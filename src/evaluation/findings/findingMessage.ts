@@ -15,6 +15,11 @@ function described(quantity: string): { label: string; dimension: Dimension } {
   return { label: field.label, dimension: field.kind === "number" ? field.dimension : "ratio" };
 }
 
+/** A label within a sentence: small, unless it is an abbreviation. */
+function within(label: string): string {
+  return /^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+}
+
 function capitalised(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
@@ -28,7 +33,7 @@ export function findingMessage(finding: Finding, system: UnitSystem): string {
   if (!sentence) throw new Error(`no rule has the code “${finding.code}”`);
   const { label, dimension } = described(finding.quantity);
   const filled = sentence
-    .replace("{field}", label)
+    .replace("{field}", sentence.startsWith("{field}") ? label : within(label))
     .replace("{value}", formatQuantity(finding.value, dimension, system).text)
     .replace("{ends}", (finding.value ?? 0) < (finding.limit ?? 0) ? "begins" : "ends")
     .replace("{limit}", formatQuantity(finding.limit, dimension, system).text);

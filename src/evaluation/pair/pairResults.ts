@@ -110,7 +110,7 @@ function sideBySide(entries: (side: Side) => ResultEntry[]): ResultEntry[] {
 export const PAIR_RESULTS: readonly ResultEntry[] = [
   {
     id: "pair.coupling.magnetic",
-    label: "Coupling by flux",
+    label: "Magnetic coupling",
     symbol: "kₘ",
     dimension: "percent",
     words: "Mutual inductance of the two fundamentals; below zero where both are wound in the same sense.",
@@ -122,7 +122,7 @@ export const PAIR_RESULTS: readonly ResultEntry[] = [
   },
   {
     id: "pair.coupling.capacitive",
-    label: "Coupling by charge",
+    label: "Capacitive coupling",
     symbol: "kₑ",
     dimension: "percent",
     words: "Interaction energy of both coils' solved charges over the product of their own.",
@@ -160,7 +160,7 @@ export const PAIR_RESULTS: readonly ResultEntry[] = [
   ...sideBySide(inducedEntries),
   {
     id: "pair.gap",
-    label: "Gap of the top loads",
+    label: "Clearance between top loads",
     symbol: "g",
     dimension: "length",
     words: "Between the nearest points of both top loads, breakout points left out.",

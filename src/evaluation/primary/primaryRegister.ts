@@ -39,7 +39,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
   },
   {
     id: "primary.lowFrequencyInductance",
-    label: "Inductance a bridge meter reads",
+    label: "Inductance on an LCR meter (leads included)",
     symbol: "L_p,lf",
     dimension: "inductance",
     words:
@@ -124,7 +124,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
   },
   {
     id: "primary.freeEndVoltage",
-    label: "Volts at the free end, per volt at the tap",
+    label: "Voltage ratio, free end to tap",
     symbol: "V_free/V_tap",
     dimension: "ratio",
     words: "Unused turns step the primary's voltage up as an autotransformer does.",

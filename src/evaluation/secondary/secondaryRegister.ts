@@ -56,7 +56,7 @@ export const SECONDARY_RESULTS: readonly ResultEntry[] = [
   },
   {
     id: "secondary.dcResistance",
-    label: "Resistance, direct current",
+    label: "DC resistance",
     symbol: "R_dc",
     dimension: "resistance",
     words: "Resistance of the bare conductor at the winding temperature.",

@@ -61,7 +61,7 @@ export const SUPPLY_RESULTS: readonly ResultEntry[] = [
   }),
   driveEntry(SUPPLY, {
     id: "lowestBusVoltage",
-    label: "Bus voltage under load, least",
+    label: "Minimum bus voltage under load",
     symbol: "U_min",
     dimension: "voltage",
     words: "Least of the bus under the mean power, between the mains' crests.",
@@ -121,7 +121,7 @@ export const SUPPLY_RESULTS: readonly ResultEntry[] = [
     },
     {
       id: "fuseHint",
-      label: "Fuse, a hint",
+      label: "Suggested fuse rating",
       symbol: "I_F",
       dimension: "current",
       words:

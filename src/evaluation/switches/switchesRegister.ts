@@ -14,7 +14,7 @@ const THERMAL = ["drive.switch.thermal", "drive.switchPower", "interrupter.repet
 export const SWITCH_RESULTS: readonly ResultEntry[] = [
   driveEntry(HEAT, {
     id: "junctionTemperature",
-    label: "Junction, at the worst moment",
+    label: "Peak junction temperature",
     symbol: "T_j",
     dimension: "temperature",
     words: "Case temperature and the rise at the worst moment of a burst among many.",
@@ -41,7 +41,7 @@ export const SWITCH_RESULTS: readonly ResultEntry[] = [
   }),
   driveEntry(HEAT, {
     id: "junctionMargin",
-    label: "Junction below its limit",
+    label: "Junction margin",
     symbol: "ΔT_m",
     dimension: "temperatureRise",
     words: "What is left below the junction's limit at the worst moment.",
@@ -50,7 +50,7 @@ export const SWITCH_RESULTS: readonly ResultEntry[] = [
   }),
   driveEntry(HEAT, {
     id: "switchPower",
-    label: "Power in a device",
+    label: "Loss per device",
     symbol: "P_T",
     dimension: "power",
     words: "Conduction and turn-off of one device, times the repetition rate.",
@@ -59,7 +59,7 @@ export const SWITCH_RESULTS: readonly ResultEntry[] = [
   }),
   driveEntry(HEAT, {
     id: "conductionEnergy",
-    label: "Conduction of a device in a burst",
+    label: "Conduction loss per device and burst",
     symbol: "W_cond",
     dimension: "energy",
     words: "On-state line over the half cycles that the device carries.",
@@ -72,7 +72,7 @@ export const SWITCH_RESULTS: readonly ResultEntry[] = [
   }),
   driveEntry(HEAT, {
     id: "turnOffEnergy",
-    label: "Turn-off of a device in a burst",
+    label: "Turn-off loss per device and burst",
     symbol: "W_off",
     dimension: "energy",
     words: "The current at each turn-off times the data sheet's energy per ampere, in proportion to the bus.",
@@ -164,7 +164,7 @@ export const COMMUTATION_RESULTS: readonly ResultEntry[] = [
     label: "Lead time for turn-off at zero current",
     symbol: "τ₀",
     dimension: "time",
-    words: "With this lead a pair goes off just at the current's zero.",
+    words: "With this lead a pair turns off just at the current's zero.",
     formula: "τ₀ = tan(ω·delay)/ω",
     inputs: ["drive.commutation.delay", "burst.runningFrequency"],
   }),

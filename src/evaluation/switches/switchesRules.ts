@@ -116,7 +116,7 @@ export const turnOffLate: Rule = {
   code: "turn-off-after-zero",
   severity: "warning",
   sentence:
-    "With {field} of {value} a pair goes off after the current's zero, and the next comes on hard into conducting diodes; {limit} would bring its turn-off to the zero.",
+    "At a {field} of {value} the switches turn off after the current's zero, and the next pair turns on hard into conducting diodes; {limit} would bring the turn-off to the zero.",
   judge: ({ drive: { commutation } }, { drive, burst }) => {
     const advance = drive?.turnOffAdvance ?? null;
     const frequency = burst?.runningFrequency ?? null;

@@ -41,7 +41,7 @@ export const TUNING_RESULTS: readonly ResultEntry[] = [
   },
   {
     id: "tuning.targetResonance",
-    label: "Frequency aimed at",
+    label: "Target frequency",
     symbol: "f_target",
     dimension: "frequency",
     words:

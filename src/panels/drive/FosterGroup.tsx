@@ -6,7 +6,7 @@ import { Group } from "../parts/Group";
 export function FosterGroup() {
   const count = useDesign((design) => design.drive.switch.thermal.length);
   return (
-    <Group title="Heat path, junction to case">
+    <Group title="Thermal impedance, junction to case (Foster)">
       {Array.from({ length: count }, (_, index) => `drive.switch.thermal.${index}`).flatMap((path) => [
         <DesignField key={`${path} resistance`} path={`${path}.resistance`} />,
         <DesignField key={`${path} time`} path={`${path}.timeConstant`} />,

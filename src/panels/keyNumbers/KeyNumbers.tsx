@@ -10,13 +10,13 @@ export function KeyNumbers() {
         <ResultFigure id="primary.resonance" size="large" />
         <ResultFigure id="secondary.loadedResonance" />
         <ResultFigure id="coupling.circuit" />
-        <ResultFigure id="topLoad.breakoutVoltage" caption="Breakout, smooth surface" />
+        <ResultFigure id="topLoad.breakoutVoltage" caption="Breakout voltage without point" />
         <ResultFigure id="response.lowerPole" />
         <ResultFigure id="response.upperPole" />
         <ResultFigure id="tank.characteristicImpedance" caption="Characteristic impedance" />
         <ResultFigure id="burst.peakPrimaryCurrent" />
         <ResultFigure id="burst.peakTopVoltage" />
-        <ResultFigure id="drive.junctionTemperature" caption="Junction, worst" />
+        <ResultFigure id="drive.junctionTemperature" caption="Peak junction temperature" />
       </dl>
     </section>
   );

@@ -44,6 +44,18 @@ function limitsText({ interrupter, drive }: Design, system: UnitSystem, known: b
   return `${own}, over-current limit, bank, ${circuit}, bus voltage and junction, from the design's own burst at a full bus.`;
 }
 
+function counted(notes: number): string {
+  return notes === 1 ? "1 note" : `${notes} notes`;
+}
+
+/** What happened to some notes, in a sentence. */
+function reasonSentence(reason: string, notes: number): string {
+  if (reason === "no voice free") return `${counted(notes)} had no free voice.`;
+  if (reason === "gave way to another note")
+    return `${counted(notes)} ${notes === 1 ? "was" : "were"} cut by another.`;
+  return `Pulses ${reason.replace("dropped for the gap", "dropped for the minimum gap")} in ${counted(notes)}.`;
+}
+
 /** What became of the notes of one coil, and what they do to it. */
 export const CoilScore = memo(({ name, played, duration, design }: CoilScoreProps) => {
   const system = useUnitSystem();
@@ -53,7 +65,7 @@ export const CoilScore = memo(({ name, played, duration, design }: CoilScoreProp
       <h3 className={styles.heading}>{name} coil</h3>
       <p className={styles.line}>
         {fates.played} notes played, {fates.shortened} shortened, {fates.dropped} dropped; {pulses} pulses.
-        {reasons.map(({ reason, notes }) => ` Pulses ${reason} in ${notes} notes.`)}
+        {reasons.map(({ reason, notes }) => ` ${reasonSentence(reason, notes)}`)}
       </p>
       <p className={styles.line}>{limitsText(design, system, played.line.load !== null)}</p>
       <Findings findings={played.findings} />

@@ -69,7 +69,7 @@ export const LanesTable = memo(({ parts, lanes }: { parts: readonly PartOutline[
       <table className={styles.lanes}>
         <thead>
           <tr>
-            {["Part", "Channel", "Range", "At once", "Coil", "Transpose", "Level"].map((head) => (
+            {["Part", "Channel", "Range", "Polyphony", "Coil", "Transpose", "Level"].map((head) => (
               <th key={head} scope="col">
                 {head}
               </th>

@@ -107,7 +107,7 @@ export function Score() {
           {played
             ? "The schedule below is older than the lanes and limits."
             : "There is no gate schedule yet."}
-          <Button onClick={() => scheduleAgain(request)}>{played ? "Make it anew" : "Make it"}</Button>
+          <Button onClick={() => scheduleAgain(request)}>{played ? "Reschedule" : "Schedule"}</Button>
         </p>
       )}
       {outline && played && (

@@ -22,7 +22,7 @@ describe("the arrangement's fields", () => {
 
   it("keep what is typed as a draft until Enter, and make one step of it", () => {
     const steps = history().past.length;
-    const field = type("Full on-time", "80 µs");
+    const field = type("On-time at full velocity", "80 µs");
     expect(history().present.arrangement.onTime).toBe(defaultArrangement.onTime);
     fireEvent.keyDown(field, { key: "Enter" });
     expect(history().present.arrangement.onTime).toBeCloseTo(80e-6, 12);

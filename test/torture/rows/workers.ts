@@ -90,7 +90,7 @@ const KINDS: readonly Kind[] = [
   {
     file: "coilLoads",
     told: /^The reckoning of what bursts cost/,
-    use: (page) => openPart(page, "Play by hand"),
+    use: (page) => openPart(page, "Live keyboard"),
     done: (page) => page.getByRole("button", { name: "Silence" }).waitFor({ timeout: PATIENCE }),
   },
   {

@@ -40,7 +40,7 @@ function LiveOf({ designs, arrangement }: LiveProps) {
 /** A keyboard that plays one coil's gate in the browser, through the limits of its score. */
 export function Live(props: LiveProps) {
   return (
-    <Part title="Play by hand">
+    <Part title="Live keyboard">
       <LiveOf {...props} />
     </Part>
   );

@@ -18,13 +18,20 @@ function besideSentence(name: string, coil: CoilBeside, phase: Show["phase"], te
   return `${moved}; its tap for the same aim goes from ${text(suggestedTap, "turns", 4)} to ${text(retunedTap, "turns", 4)}.`;
 }
 
+/** A voltage as a part of the breakout voltage, or as so many times it. */
+function ofBreakout(part: number, text: Text): string {
+  return part < 2
+    ? `${text(part, "percent")} of its breakout voltage`
+    : `${text(part, "ratio", 2)} times its breakout voltage`;
+}
+
 /** What one coil's burst leaves in the other, which is idle. */
 function inducedSentence(name: string, other: string, { induced }: CoilBeside, text: Text): string {
   if (!induced) return `The ${other} coil has no burst, and what it induces in the ${name} is not known.`;
   const { voltage, partOfBreakout, baseCurrent, primaryVoltage, bound } = induced;
   const primary = primaryVoltage === null ? "" : ` and ${text(primaryVoltage, "voltage")} across its primary`;
   const most = bound ? "at most " : "";
-  const effect = `A burst of the ${other} coil raises the idle ${name} coil to ${most}${text(voltage, "voltage")} at its top, ${text(partOfBreakout, "percent")} of its breakout, with ${text(baseCurrent, "current")} at its foot${primary}`;
+  const effect = `A burst of the ${other} coil raises the idle ${name} coil to ${most}${text(voltage, "voltage")} at its top, ${ofBreakout(partOfBreakout, text)}, with ${text(baseCurrent, "current")} at its base${primary}`;
   const reaction = bound
     ? " So much that it reacts on the burst, which is left out: an upper bound, at close spacing several times too high."
     : "";

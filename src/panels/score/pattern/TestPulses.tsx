@@ -66,9 +66,7 @@ function TestOf({ designs }: { designs: CoilDesigns }) {
   const load = loads?.[chosen];
   return (
     <>
-      <p className={styles.line}>
-        So many pulses at a rate, a pause, and again: for the bench, at low bus voltage first.
-      </p>
+      <p className={styles.line}>Groups of pulses with pauses: for the bench, at low bus voltage first.</p>
       <CoilChoice label="Coil under test" designs={designs} chosen={chosen} onChoose={setCoil} />
       <div className={styles.fields}>
         {KEYS.map((key) => (
