@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { Contained } from "../ui/Contained";
 import { ContainmentContext } from "../ui/containment";
-import { usePreferences } from "../workbench/preferences";
+import { usePreferences } from "../workbench/session/preferences";
 import { CautionsDialog } from "./CautionsDialog";
 import { containment } from "./containment";
 import { DropTarget } from "./DropTarget";

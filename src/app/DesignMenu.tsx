@@ -1,7 +1,7 @@
 import { titleOf } from "../design/titleOf";
 import { Menu, type MenuEntry } from "../ui/Menu";
-import { useShow } from "../workbench/hooks";
-import { workbench } from "../workbench/session";
+import { useShow } from "../workbench/session/hooks";
+import { workbench } from "../workbench/session/session";
 import { saveDesign, saveNetlist, saveShow } from "./files";
 import { openVersions } from "./place";
 

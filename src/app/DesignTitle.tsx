@@ -1,7 +1,7 @@
 import { placeIn } from "../panels/parts/places";
 import { TextField } from "../ui/TextField";
-import { useDesign, useShow } from "../workbench/hooks";
-import { workbench } from "../workbench/session";
+import { useDesign, useShow } from "../workbench/session/hooks";
+import { workbench } from "../workbench/session/session";
 import styles from "./Header.module.css";
 
 /** The open design's title, to be written over; an empty one gives the old one back. */

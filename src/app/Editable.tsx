@@ -1,5 +1,5 @@
 import type { ReactNode } from "react";
-import { useSession } from "../workbench/hooks";
+import { useSession } from "../workbench/session/hooks";
 import styles from "./App.module.css";
 
 /** What can be changed, unless the session says why nothing can; the reason stands among the notices. */

@@ -2,7 +2,7 @@ import { useMemo, useState } from "react";
 import { findingMessage } from "../evaluation/findings/findingMessage";
 import { FindingList, type FindingRow, type Severity } from "../ui/FindingList";
 import { Icon } from "../ui/Icon";
-import { useEvaluation, useSession, useUnitSystem } from "../workbench/hooks";
+import { useEvaluation, useSession, useUnitSystem } from "../workbench/session/hooks";
 import styles from "./FindingsDock.module.css";
 import { findingCounts, inOrderOfSeverity } from "./findingCounts";
 

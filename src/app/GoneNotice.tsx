@@ -5,8 +5,8 @@ import type { Show } from "../design/show";
 import { titleOf } from "../design/titleOf";
 import { Button } from "../ui/Button";
 import { Icon } from "../ui/Icon";
-import { sameValue } from "../workbench/history";
-import { session, workbench } from "../workbench/session";
+import { sameValue } from "../workbench/session/history";
+import { session, workbench } from "../workbench/session/session";
 import styles from "./Notices.module.css";
 import { openBin } from "./place";
 

@@ -1,7 +1,7 @@
 import { Button } from "../ui/Button";
 import { Contained } from "../ui/Contained";
-import { useUnitSystem } from "../workbench/hooks";
-import { usePreferences } from "../workbench/preferences";
+import { useUnitSystem } from "../workbench/session/hooks";
+import { usePreferences } from "../workbench/session/preferences";
 import { DesignMenu } from "./DesignMenu";
 import { DesignTitle } from "./DesignTitle";
 import styles from "./Header.module.css";

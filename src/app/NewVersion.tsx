@@ -2,7 +2,7 @@ import { registerSW } from "virtual:pwa-register";
 import { useEffect, useRef, useState } from "react";
 import { Button } from "../ui/Button";
 import { Icon } from "../ui/Icon";
-import { session } from "../workbench/session";
+import { session } from "../workbench/session/session";
 import styles from "./Notices.module.css";
 
 /** Keeps the app for use without a network; a newer version waits until it is asked for. */

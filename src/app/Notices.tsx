@@ -2,9 +2,9 @@ import { Button } from "../ui/Button";
 import { severityWord } from "../ui/FindingList";
 import { FollowedProgress } from "../ui/FollowedProgress";
 import { Icon } from "../ui/Icon";
-import { useSession } from "../workbench/hooks";
-import type { WayOut } from "../workbench/notice";
-import { evaluator, workbench } from "../workbench/session";
+import { useSession } from "../workbench/session/hooks";
+import type { WayOut } from "../workbench/session/notice";
+import { evaluator, workbench } from "../workbench/session/session";
 import { saveKept, saveShow } from "./files";
 import styles from "./Notices.module.css";
 

@@ -3,8 +3,8 @@ import { titleOf } from "../design/titleOf";
 import { Button } from "../ui/Button";
 import { Dialog } from "../ui/Dialog";
 import { dropAllDrafts } from "../ui/drafts";
-import { useShow } from "../workbench/hooks";
-import { workbench } from "../workbench/session";
+import { useShow } from "../workbench/session/hooks";
+import { workbench } from "../workbench/session/session";
 import styles from "./ReplaceQuestion.module.css";
 
 /** A show that is about to take the place of the present one. */

@@ -1,8 +1,8 @@
 import { useStore } from "zustand";
 import { drafts } from "../ui/drafts";
 import { Icon, type IconName } from "../ui/Icon";
-import { useSession } from "../workbench/hooks";
-import type { SaveState } from "../workbench/workbenchState";
+import { useSession } from "../workbench/session/hooks";
+import type { SaveState } from "../workbench/session/workbenchState";
 import styles from "./Header.module.css";
 
 const signs: Record<SaveState, { icon: IconName; word: string }> = {

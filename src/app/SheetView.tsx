@@ -1,8 +1,8 @@
 import { useEffect } from "react";
 import { Button } from "../ui/Button";
 import { lazyPart } from "../ui/lazyPart";
-import { useSession } from "../workbench/hooks";
-import { session } from "../workbench/session";
+import { useSession } from "../workbench/session/hooks";
+import { session } from "../workbench/session/session";
 import { backToBench } from "./place";
 import styles from "./SheetView.module.css";
 import { settleDrafts, UNREAD_NOTICE } from "./settleDrafts";

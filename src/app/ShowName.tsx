@@ -1,7 +1,7 @@
 import { placeInShow } from "../panels/parts/places";
 import { TextField } from "../ui/TextField";
-import { useShow } from "../workbench/hooks";
-import { workbench } from "../workbench/session";
+import { useShow } from "../workbench/session/hooks";
+import { workbench } from "../workbench/session/session";
 import styles from "./Header.module.css";
 
 /** The show's own name above the design's title, to be written over; an empty one gives the old one back. */

@@ -1,6 +1,6 @@
 import { Button } from "../ui/Button";
 import type { IconName } from "../ui/Icon";
-import { type Theme, usePreferences } from "../workbench/preferences";
+import { type Theme, usePreferences } from "../workbench/session/preferences";
 
 const next: Record<Theme, Theme> = { system: "light", light: "dark", dark: "system" };
 const icon: Record<Theme, IconName> = { system: "system", light: "sun", dark: "moon" };

@@ -1,6 +1,6 @@
 import { Button } from "../ui/Button";
-import { useSession } from "../workbench/hooks";
-import { workbench } from "../workbench/session";
+import { useSession } from "../workbench/session/hooks";
+import { workbench } from "../workbench/session/session";
 import styles from "./Header.module.css";
 
 /** Back and forth through everything that was done; the last step's name is on the button. */

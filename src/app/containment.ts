@@ -1,7 +1,7 @@
 import type { Containment } from "../ui/containment";
-import { session } from "../workbench/session";
-import { openDesignOf } from "../workbench/showEdits";
-import type { WorkbenchState } from "../workbench/workbenchState";
+import { session } from "../workbench/session/session";
+import { openDesignOf } from "../workbench/session/showEdits";
+import type { WorkbenchState } from "../workbench/session/workbenchState";
 import { PROGRAM_VERSION } from "./programVersion";
 
 const openDesign = (state: WorkbenchState) => openDesignOf(state.history.present);

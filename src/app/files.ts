@@ -1,10 +1,10 @@
 import { fileStem } from "../design/fileName";
 import { burstNetlistOf, responseNetlistOf } from "../evaluation/response/netlist";
 import { saveFile } from "../ui/saveFile";
-import type { TextFile } from "../workbench/documents";
-import { type Notice, withNotice, withoutNotice } from "../workbench/notice";
-import { session, workbench } from "../workbench/session";
-import { scoreFileOf } from "../workbench/travellingScore";
+import { scoreFileOf } from "../workbench/keeping/travellingScore";
+import type { TextFile } from "../workbench/session/documents";
+import { type Notice, withNotice, withoutNotice } from "../workbench/session/notice";
+import { session, workbench } from "../workbench/session/session";
 import { settleDrafts } from "./settleDrafts";
 
 /** Asks for one JSON file with the browser's own dialog; null where none was chosen. */

@@ -1,7 +1,7 @@
 import { placeIn, placeInShow } from "../panels/parts/places";
 import { type Draft, drafts, takeDrafts } from "../ui/drafts";
-import { type Notice, withNotice, withoutNotice } from "../workbench/notice";
-import { session } from "../workbench/session";
+import { type Notice, withNotice, withoutNotice } from "../workbench/session/notice";
+import { session } from "../workbench/session/session";
 
 /** The notice that names what was typed and could not be used. */
 export const UNREAD_NOTICE = "unread-drafts";

@@ -3,8 +3,8 @@ import type { Fault } from "../design/document";
 import { exampleShow } from "../design/examples";
 import { MOST_DOCUMENT_BYTES, sizeRefusal } from "../design/fileLimits";
 import { takeDrafts } from "../ui/drafts";
-import { workbench } from "../workbench/session";
-import { withScoreKept } from "../workbench/travellingScore";
+import { withScoreKept } from "../workbench/keeping/travellingScore";
+import { workbench } from "../workbench/session/session";
 import { chooseFile } from "./files";
 import type { ComingShow } from "./ReplaceQuestion";
 

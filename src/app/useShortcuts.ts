@@ -1,6 +1,6 @@
 import { useEffect } from "react";
 import { draftPlace, dropDraft, takeDrafts } from "../ui/drafts";
-import { session, workbench } from "../workbench/session";
+import { session, workbench } from "../workbench/session/session";
 import { saveDesign } from "./files";
 import { openSheet, sheetIsOpen } from "./place";
 import { belongsToField, historyStepOf, type ShortcutName, shortcutOf } from "./shortcuts";

@@ -1,5 +1,5 @@
 import { useEffect } from "react";
-import { usePreferences } from "../workbench/preferences";
+import { usePreferences } from "../workbench/session/preferences";
 
 const dark = "(prefers-color-scheme: dark)";
 

@@ -3,7 +3,7 @@ import type { BurstGroup } from "../evaluation/burst/burstResults";
 import { ChoiceField } from "../ui/ChoiceField";
 import { formatQuantity } from "../units/format";
 import { shownUnit } from "../units/quantities";
-import { useDesign, useEvaluation, useUnitSystem } from "../workbench/hooks";
+import { useDesign, useEvaluation, useUnitSystem } from "../workbench/session/hooks";
 import { type Domain, roundedDomain } from "./axis";
 import { type BurstQuantity, frequencyCurves, swingCurves } from "./burstCurves";
 import { BURST_PARTS, type BurstPart, burstWindow } from "./burstWindow";

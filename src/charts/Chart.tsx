@@ -2,7 +2,7 @@ import { useCallback, useMemo, useRef, useState } from "react";
 import { Contained } from "../ui/Contained";
 import { useHeld } from "../ui/useHeld";
 import { useSize } from "../ui/useSize";
-import { useSession } from "../workbench/hooks";
+import { useSession } from "../workbench/session/hooks";
 import { type Domain, linearTicks, logTicks } from "./axis";
 import styles from "./Chart.module.css";
 import { ChartFrame } from "./ChartFrame";

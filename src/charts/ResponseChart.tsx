@@ -2,7 +2,7 @@ import type { ResponseResult } from "../calc/circuit/response";
 import type { ResponseSample as ResponsePoint } from "../calc/circuit/responseCurve";
 import type { Dimension } from "../units/dimension";
 import { formatQuantity } from "../units/format";
-import { useEvaluation, useUnitSystem } from "../workbench/hooks";
+import { useEvaluation, useUnitSystem } from "../workbench/session/hooks";
 import { type Domain, innerDomain, logDomain } from "./axis";
 import { Chart } from "./Chart";
 import styles from "./Chart.module.css";

@@ -1,14 +1,14 @@
 import { Button } from "../ui/Button";
 import { FollowedProgress } from "../ui/FollowedProgress";
 import { formatQuantity } from "../units/format";
+import { SWEEPS, type SweepName } from "../workbench/background/sweepVariables";
 import {
   type FollowedSweep,
   type SweepPoint,
   tuningBatch,
   useTuningSweep,
 } from "../workbench/background/tuningSweeps";
-import { useDesign, useUnitSystem } from "../workbench/hooks";
-import { SWEEPS, type SweepName } from "../workbench/sweepVariables";
+import { useDesign, useUnitSystem } from "../workbench/session/hooks";
 import { type Domain, roundedDomain } from "./axis";
 import { Chart } from "./Chart";
 import styles from "./Chart.module.css";

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { ChoiceField } from "../ui/ChoiceField";
 import { Contained } from "../ui/Contained";
-import type { SweepName } from "../workbench/sweepVariables";
+import type { SweepName } from "../workbench/background/sweepVariables";
 import { EnergySweepChart } from "./EnergySweepChart";
 import { SweepChart } from "./SweepChart";
 import { TuningChart } from "./TuningChart";

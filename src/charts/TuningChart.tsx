@@ -1,6 +1,6 @@
 import type { TuningPoint } from "../calc/circuit/tuningCurve";
 import { formatQuantity } from "../units/format";
-import { useDesign, useEvaluation, useUnitSystem } from "../workbench/hooks";
+import { useDesign, useEvaluation, useUnitSystem } from "../workbench/session/hooks";
 import { roundedDomain } from "./axis";
 import { Chart } from "./Chart";
 import styles from "./Chart.module.css";

@@ -1,4 +1,4 @@
-import { workbench } from "../workbench/session";
+import { workbench } from "../workbench/session/session";
 
 /** Moves the tap as its marker is dragged; one drag is one step. */
 export function placeTap(tap: number, phase: "begin" | "move" | "end" | "cancel"): void {

@@ -1,7 +1,7 @@
 import { useRef, useState } from "react";
 import { useHeld } from "../ui/useHeld";
 import { useSize } from "../ui/useSize";
-import { useDesign, useEvaluation, useSession, useUnitSystem } from "../workbench/hooks";
+import { useDesign, useEvaluation, useSession, useUnitSystem } from "../workbench/session/hooks";
 import { CoilDrawing } from "./CoilDrawing";
 import { coilExtent } from "./coilShape";
 import styles from "./Drawing.module.css";

@@ -1,5 +1,5 @@
 import { type KeyboardEvent, type PointerEvent, type ReactNode, useRef } from "react";
-import { workbench } from "../workbench/session";
+import { workbench } from "../workbench/session/session";
 import styles from "./Drawing.module.css";
 
 interface HandleProps {

@@ -3,7 +3,7 @@ import type { Primary, TopLoadElement } from "../calc/design-parts";
 import { withValueAt } from "../design/changeAt";
 import { formatQuantity } from "../units/format";
 import type { UnitSystem } from "../units/unitSystem";
-import { workbench } from "../workbench/session";
+import { workbench } from "../workbench/session/session";
 import { elementHalves, tapAtPoint } from "./coilShape";
 import styles from "./Drawing.module.css";
 import { Handle } from "./Handle";

@@ -1,7 +1,7 @@
 import { heightAtTurn, radiusAtTurn } from "../calc/coil/primaryGeometry";
 import { cautions, limitsSentence, practiceSentence } from "../design/cautions";
 import { formatQuantity } from "../units/format";
-import { useDesign, useEvaluation, useUnitSystem } from "../workbench/hooks";
+import { useDesign, useEvaluation, useUnitSystem } from "../workbench/session/hooks";
 import { Block } from "./Block";
 import styles from "./BuildSheet.module.css";
 import { DriveBlocks } from "./DriveBlocks";

@@ -1,4 +1,4 @@
-import { useDesign } from "../workbench/hooks";
+import { useDesign } from "../workbench/session/hooks";
 import { Block } from "./Block";
 import { FieldRow, ResultRow, Row } from "./Rows";
 

@@ -2,7 +2,7 @@ import { numberAt } from "../design/changeAt";
 import { numberField } from "../design/fields";
 import { resultEntry, resultValue } from "../evaluation/register/register";
 import { formatQuantity } from "../units/format";
-import { useDesign, useEvaluation, useUnitSystem } from "../workbench/hooks";
+import { useDesign, useEvaluation, useUnitSystem } from "../workbench/session/hooks";
 import styles from "./BuildSheet.module.css";
 
 interface RowProps {

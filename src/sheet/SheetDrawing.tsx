@@ -4,7 +4,7 @@ import { drawnShape } from "../drawing/drawnShape";
 import { NotToScale } from "../drawing/NotToScale";
 import { ScaleBar } from "../drawing/ScaleBar";
 import { fitView } from "../drawing/view";
-import { useDesign, useUnitSystem } from "../workbench/hooks";
+import { useDesign, useUnitSystem } from "../workbench/session/hooks";
 import styles from "./BuildSheet.module.css";
 
 /** Units of the drawing; the sheet scales them to millimetres of paper. */

@@ -1,5 +1,5 @@
 import { findingMessage } from "../evaluation/findings/findingMessage";
-import { useEvaluation, useUnitSystem } from "../workbench/hooks";
+import { useEvaluation, useUnitSystem } from "../workbench/session/hooks";
 import styles from "./BuildSheet.module.css";
 
 /** Sentences that fit above the cautions of a full page. */

@@ -1,6 +1,6 @@
 import type { TurnPlace as TurnRadius } from "../calc/coil/primaryGeometry";
 import { formatQuantity } from "../units/format";
-import { useEvaluation, useUnitSystem } from "../workbench/hooks";
+import { useEvaluation, useUnitSystem } from "../workbench/session/hooks";
 import { Block } from "./Block";
 import styles from "./BuildSheet.module.css";
 import { listedTurns, turnColumns } from "./turnList";

@@ -4,7 +4,7 @@ import { beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { App } from "../../src/app/App";
 import { serialiseDesign } from "../../src/design/design";
 import { pierHallLeft } from "../../src/design/examples";
-import { session, workbench } from "../../src/workbench/session";
+import { session, workbench } from "../../src/workbench/session/session";
 import { addBrowserParts } from "./browserParts";
 
 beforeAll(addBrowserParts);

@@ -5,7 +5,7 @@ import { DesignPanels } from "../../src/app/DesignPanels";
 import { valueAt } from "../../src/design/changeAt";
 import type { Design } from "../../src/design/design";
 import { allFields } from "../../src/design/fields";
-import { session, workbench } from "../../src/workbench/session";
+import { session, workbench } from "../../src/workbench/session/session";
 import { addBrowserParts } from "./browserParts";
 
 beforeAll(addBrowserParts);

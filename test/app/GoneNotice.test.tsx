@@ -3,7 +3,7 @@ import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it } from "vitest";
 import { GoneNotice } from "../../src/app/GoneNotice";
 import { exampleShow, pierHallLeft } from "../../src/design/examples";
-import { session, workbench } from "../../src/workbench/session";
+import { session, workbench } from "../../src/workbench/session/session";
 
 const show = () => session.store.getState().history.present;
 const text = () => document.body.textContent ?? "";

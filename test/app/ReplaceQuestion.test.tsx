@@ -4,7 +4,7 @@ import { beforeAll, beforeEach, expect, it, vi } from "vitest";
 import { ReplaceQuestion } from "../../src/app/ReplaceQuestion";
 import { exampleShow } from "../../src/design/examples";
 import { drafts, putDraft } from "../../src/ui/drafts";
-import { workbench } from "../../src/workbench/session";
+import { workbench } from "../../src/workbench/session/session";
 import { addBrowserParts } from "./browserParts";
 
 beforeAll(addBrowserParts);

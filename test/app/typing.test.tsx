@@ -6,7 +6,7 @@ import { Notices } from "../../src/app/Notices";
 import { useShortcuts } from "../../src/app/useShortcuts";
 import { DesignField } from "../../src/panels/parts/DesignField";
 import { drafts } from "../../src/ui/drafts";
-import { session, workbench } from "../../src/workbench/session";
+import { session, workbench } from "../../src/workbench/session/session";
 import { addBrowserParts } from "./browserParts";
 
 beforeAll(addBrowserParts);

@@ -4,7 +4,7 @@ import type { Design } from "../../src/design/design";
 import { pierHallLeft } from "../../src/design/examples";
 import { allFields } from "../../src/design/fields";
 import { evaluateDrive, evaluateField } from "../../src/evaluation/evaluate";
-import { isFiniteThroughout } from "../../src/workbench/finiteGroups";
+import { isFiniteThroughout } from "../../src/workbench/background/finiteGroups";
 import { anyDesigns } from "../evaluation/anyDesigns";
 
 const DESIGNS = 2000;

@@ -1,7 +1,7 @@
 import { act, fireEvent, render, screen, waitFor, within } from "@testing-library/react";
 import { beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { BurstChart } from "../../src/charts/BurstChart";
-import { session, workbench } from "../../src/workbench/session";
+import { session, workbench } from "../../src/workbench/session/session";
 import { addBrowserParts } from "../app/browserParts";
 
 beforeAll(addBrowserParts);

@@ -1,7 +1,7 @@
 import { act, fireEvent, render, screen } from "@testing-library/react";
 import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
 import { Tuning } from "../../src/charts/Tuning";
-import { energySweeps, session, workbench } from "../../src/workbench/session";
+import { energySweeps, session, workbench } from "../../src/workbench/session/session";
 import { addBrowserParts } from "../app/browserParts";
 
 beforeAll(addBrowserParts);

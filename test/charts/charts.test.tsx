@@ -2,7 +2,7 @@ import { act, fireEvent, render, screen, waitFor } from "@testing-library/react"
 import { beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { ResponseChart } from "../../src/charts/ResponseChart";
 import { TuningChart } from "../../src/charts/TuningChart";
-import { session, workbench } from "../../src/workbench/session";
+import { session, workbench } from "../../src/workbench/session/session";
 import { addBrowserParts } from "../app/browserParts";
 
 beforeAll(addBrowserParts);

@@ -7,7 +7,7 @@ import { evaluateDrive, evaluateField } from "../../src/evaluation/evaluate";
 import type { DriveEvaluation, FieldEvaluation } from "../../src/evaluation/evaluation";
 import { findingMessage } from "../../src/evaluation/findings/findingMessage";
 import { areSolvable, beyondSpans, solvableSpan } from "../../src/evaluation/solvable";
-import { isFiniteThroughout } from "../../src/workbench/finiteGroups";
+import { isFiniteThroughout } from "../../src/workbench/background/finiteGroups";
 
 const EXTREMES = [0, 1e-300, 1e-30, 1e9, 1e30, 1e300];
 

@@ -2,7 +2,7 @@ import { act, render, screen } from "@testing-library/react";
 import { beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { cautions } from "../../src/design/cautions";
 import { BuildSheet } from "../../src/sheet/BuildSheet";
-import { workbench } from "../../src/workbench/session";
+import { workbench } from "../../src/workbench/session/session";
 import { addBrowserParts } from "../app/browserParts";
 
 beforeAll(addBrowserParts);

@@ -7,7 +7,7 @@ import type { Order } from "../../src/workbench/background/protocol";
 import type { WorkerLike } from "../../src/workbench/background/runner";
 import type { Trouble } from "../../src/workbench/background/trouble";
 import type { FoundAtStart } from "../../src/workbench/keeping/findAtStart";
-import { createWorkbench } from "../../src/workbench/store";
+import { createWorkbench } from "../../src/workbench/session/store";
 import { Disk, FakeDatabase } from "./fakeDatabase";
 
 /** A storage in memory; `fail` is thrown by the next writes while it is set. */

@@ -3,7 +3,7 @@ import type { BurstOutcome } from "../../evaluation/burst/burstResults";
 import { resultEntry } from "../../evaluation/register/register";
 import { useSize } from "../../ui/useSize";
 import { formatQuantity } from "../../units/format";
-import { useEvaluation, useUnitSystem } from "../../workbench/hooks";
+import { useEvaluation, useUnitSystem } from "../../workbench/session/hooks";
 import styles from "./EnergyPicture.module.css";
 import { bandPath, type EnergyFlow, energyFlow, type FlowBand } from "./energyFlow";
 import { ENERGY_PARTS, type EnergyPart } from "./energyParts";

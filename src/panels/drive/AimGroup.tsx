@@ -1,8 +1,8 @@
 import type { TuningAim } from "../../calc/design-parts";
 import { choiceField } from "../../design/fields";
 import { ChoiceField } from "../../ui/ChoiceField";
-import { useDesign } from "../../workbench/hooks";
-import { workbench } from "../../workbench/session";
+import { useDesign } from "../../workbench/session/hooks";
+import { workbench } from "../../workbench/session/session";
 import { DesignField } from "../parts/DesignField";
 import { Group } from "../parts/Group";
 import { useRemarks } from "../parts/useRemarks";

@@ -1,6 +1,6 @@
 import { formatQuantity } from "../../units/format";
-import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/hooks";
-import { workbench } from "../../workbench/session";
+import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/session/hooks";
+import { workbench } from "../../workbench/session/session";
 import { DesignField } from "../parts/DesignField";
 import { Group } from "../parts/Group";
 import { Proposal } from "../parts/Proposal";

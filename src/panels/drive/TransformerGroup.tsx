@@ -1,4 +1,4 @@
-import { useDesign } from "../../workbench/hooks";
+import { useDesign } from "../../workbench/session/hooks";
 import { DesignField } from "../parts/DesignField";
 import { Group } from "../parts/Group";
 

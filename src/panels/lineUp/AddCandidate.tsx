@@ -1,7 +1,7 @@
 import { STOCK_TOP_LOADS } from "../../design/stockTopLoads";
 import { Button } from "../../ui/Button";
-import { useDesign, useShow } from "../../workbench/hooks";
-import { workbench } from "../../workbench/session";
+import { useDesign, useShow } from "../../workbench/session/hooks";
+import { workbench } from "../../workbench/session/session";
 import { added, MOST_CANDIDATES, stockTopLoad, withCandidates } from "./candidates";
 import styles from "./LineUp.module.css";
 

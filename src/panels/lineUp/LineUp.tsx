@@ -1,7 +1,7 @@
 import { Button } from "../../ui/Button";
 import { FollowedProgress } from "../../ui/FollowedProgress";
 import { lineUpBatch, useCandidateEvaluations } from "../../workbench/background/candidateEvaluations";
-import { useDesign, useShow, useUnitSystem } from "../../workbench/hooks";
+import { useDesign, useShow, useUnitSystem } from "../../workbench/session/hooks";
 import { AddCandidate } from "./AddCandidate";
 import { CandidateFields } from "./CandidateFields";
 import { Comparison } from "./Comparison";

@@ -4,7 +4,7 @@ import type { Curve } from "../../charts/curve";
 import type { LineUpCandidate } from "../../design/show";
 import { formatQuantity } from "../../units/format";
 import type { CandidateEvaluations } from "../../workbench/background/candidateEvaluations";
-import { useDesign, useUnitSystem } from "../../workbench/hooks";
+import { useDesign, useUnitSystem } from "../../workbench/session/hooks";
 import { CANDIDATE_STYLES } from "./candidates";
 
 const Y_TICKS = 5;

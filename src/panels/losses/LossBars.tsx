@@ -1,4 +1,4 @@
-import { useEvaluation } from "../../workbench/hooks";
+import { useEvaluation } from "../../workbench/session/hooks";
 import { LossBar } from "./LossBar";
 import styles from "./LossBars.module.css";
 

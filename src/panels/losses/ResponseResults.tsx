@@ -1,4 +1,4 @@
-import { useEvaluation } from "../../workbench/hooks";
+import { useEvaluation } from "../../workbench/session/hooks";
 import { Results } from "../parts/Results";
 
 const RINGING = [

@@ -1,7 +1,7 @@
 import { valueAt } from "../../design/changeAt";
 import { Button } from "../../ui/Button";
-import { useDesign } from "../../workbench/hooks";
-import { workbench } from "../../workbench/session";
+import { useDesign } from "../../workbench/session/hooks";
+import { workbench } from "../../workbench/session/session";
 import { DesignField } from "./DesignField";
 import { declaredDefaults } from "./declaredDefaults";
 import { Group } from "./Group";

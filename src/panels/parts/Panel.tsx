@@ -1,7 +1,7 @@
 import type { ReactNode } from "react";
 import { Contained } from "../../ui/Contained";
 import { Icon } from "../../ui/Icon";
-import { usePreferences } from "../../workbench/preferences";
+import { usePreferences } from "../../workbench/session/preferences";
 import styles from "./Panel.module.css";
 import { PanelOpen } from "./PanelOpen";
 

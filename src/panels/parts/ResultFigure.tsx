@@ -1,7 +1,7 @@
 import { resultEntry, resultValue } from "../../evaluation/register/register";
 import { Figure } from "../../ui/Figure";
 import { formatQuantity } from "../../units/format";
-import { useEvaluation, useUnitSystem } from "../../workbench/hooks";
+import { useEvaluation, useUnitSystem } from "../../workbench/session/hooks";
 import { Provenance } from "./Provenance";
 
 interface ResultFigureProps {

@@ -2,7 +2,7 @@ import { useMemo } from "react";
 import type { Finding } from "../../evaluation/findings/finding";
 import { findingMessage } from "../../evaluation/findings/findingMessage";
 import type { Remark } from "../../ui/Cell";
-import { useEvaluation, useUnitSystem } from "../../workbench/hooks";
+import { useEvaluation, useUnitSystem } from "../../workbench/session/hooks";
 
 /** The findings whose remedy is this field, as remarks beneath it. */
 export function useRemarks(path: string): Remark[] {

@@ -1,8 +1,8 @@
 import type { Arrangement } from "../../calc/circuit/bank";
 import { Button } from "../../ui/Button";
 import { formatQuantity } from "../../units/format";
-import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/hooks";
-import { workbench } from "../../workbench/session";
+import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/session/hooks";
+import { workbench } from "../../workbench/session/session";
 import styles from "./Arrangements.module.css";
 
 /** The tightest of the three limits, and which it is; null where nothing stresses the bank. */

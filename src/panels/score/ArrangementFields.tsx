@@ -1,6 +1,6 @@
 import type { Arrangement } from "../../design/arrangement";
 import { arrangementFields } from "../../design/fields/score";
-import { workbench } from "../../workbench/session";
+import { workbench } from "../../workbench/session/session";
 import styles from "./Score.module.css";
 import { ScoreQuantity } from "./ScoreQuantity";
 

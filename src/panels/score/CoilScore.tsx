@@ -6,7 +6,7 @@ import { Icon } from "../../ui/Icon";
 import { formatQuantity } from "../../units/format";
 import type { UnitSystem } from "../../units/unitSystem";
 import type { CoilOutcome } from "../../workbench/background/scoreJob";
-import { useUnitSystem } from "../../workbench/hooks";
+import { useUnitSystem } from "../../workbench/session/hooks";
 import { PianoRoll } from "./PianoRoll";
 import { PlayheadLine } from "./PlayheadLine";
 import styles from "./Score.module.css";

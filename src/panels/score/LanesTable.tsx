@@ -3,7 +3,7 @@ import { keyName } from "../../calc/music/equalTemperament";
 import type { Lane } from "../../calc/music/lane";
 import { laneFields } from "../../design/fields/score";
 import type { PartOutline } from "../../workbench/background/scoreReadingJob";
-import { workbench } from "../../workbench/session";
+import { workbench } from "../../workbench/session/session";
 import styles from "./Score.module.css";
 import { ScoreQuantity } from "./ScoreQuantity";
 

@@ -13,7 +13,7 @@ import {
   scoreStore,
   scoreTask,
 } from "../../workbench/background/scoreSession";
-import { useShow } from "../../workbench/hooks";
+import { useShow } from "../../workbench/session/hooks";
 import { ArrangementFields } from "./ArrangementFields";
 import { CoilScore } from "./CoilScore";
 import { LanesTable } from "./LanesTable";

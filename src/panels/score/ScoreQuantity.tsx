@@ -3,7 +3,7 @@ import type { Remark } from "../../ui/Cell";
 import { QuantityField } from "../../ui/QuantityField";
 import { formatQuantity } from "../../units/format";
 import type { UnitSystem } from "../../units/unitSystem";
-import { useUnitSystem } from "../../workbench/hooks";
+import { useUnitSystem } from "../../workbench/session/hooks";
 import { meaningRefusal } from "../parts/meaning";
 import { placeInShow } from "../parts/places";
 

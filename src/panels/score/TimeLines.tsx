@@ -6,7 +6,7 @@ import { clock } from "../../evaluation/score/scoreFindings";
 import { SCORE_RESULTS } from "../../evaluation/score/scoreResults";
 import { Slip } from "../../ui/Slip";
 import { formatQuantity } from "../../units/format";
-import { useUnitSystem } from "../../workbench/hooks";
+import { useUnitSystem } from "../../workbench/session/hooks";
 import { Provenance } from "../parts/Provenance";
 import styles from "./TimeLines.module.css";
 import { columnsOf, linePath, spanOf, yAt } from "./timeLinePath";

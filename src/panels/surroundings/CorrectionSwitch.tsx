@@ -1,6 +1,6 @@
 import { resultEntry, resultValue } from "../../evaluation/register/register";
 import { formatQuantity } from "../../units/format";
-import { useEvaluation, useUnitSystem } from "../../workbench/hooks";
+import { useEvaluation, useUnitSystem } from "../../workbench/session/hooks";
 import { DesignField } from "../parts/DesignField";
 import styles from "./CorrectionSwitch.module.css";
 

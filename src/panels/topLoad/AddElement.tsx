@@ -1,7 +1,7 @@
 import type { TopLoad, TopLoadElement } from "../../calc/design-parts";
 import { Button } from "../../ui/Button";
-import { useDesign } from "../../workbench/hooks";
-import { workbench } from "../../workbench/session";
+import { useDesign } from "../../workbench/session/hooks";
+import { workbench } from "../../workbench/session/session";
 import { newSphere, newToroid } from "./elements";
 import styles from "./topLoad.module.css";
 

@@ -1,6 +1,6 @@
 import { Button } from "../../ui/Button";
-import { useDesign } from "../../workbench/hooks";
-import { workbench } from "../../workbench/session";
+import { useDesign } from "../../workbench/session/hooks";
+import { workbench } from "../../workbench/session/session";
 import { DesignField } from "../parts/DesignField";
 import { Group } from "../parts/Group";
 import { moved } from "./elements";

@@ -1,7 +1,7 @@
 import { useRef } from "react";
 import { formatQuantity } from "../../units/format";
-import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/hooks";
-import { workbench } from "../../workbench/session";
+import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/session/hooks";
+import { workbench } from "../../workbench/session/session";
 import { TapRuler } from "./TapRuler";
 import styles from "./TapSlider.module.css";
 

@@ -2,7 +2,13 @@ import { whyNoEnergy } from "../../charts/noEnergy";
 import { Icon } from "../../ui/Icon";
 import { formatQuantity } from "../../units/format";
 import type { UnitSystem } from "../../units/unitSystem";
-import { useDesign, useEnergySweep, useEvaluation, useSession, useUnitSystem } from "../../workbench/hooks";
+import {
+  useDesign,
+  useEnergySweep,
+  useEvaluation,
+  useSession,
+  useUnitSystem,
+} from "../../workbench/session/hooks";
 import styles from "./TapBar.module.css";
 
 /** Below this the two frequencies show the same digits. */

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "react";
 import type { VersionSummary } from "../../workbench/keeping/version";
-import { workbench } from "../../workbench/session";
+import { workbench } from "../../workbench/session/session";
 import type { ReadVersion, VersionDocument } from "./versionDocument";
 
 interface KeptVersions {

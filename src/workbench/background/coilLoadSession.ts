@@ -1,5 +1,5 @@
 /** What bursts cost, as it is worked out beside the page. */
-import { session } from "../session";
+import { session } from "../session/session";
 import { type CoilDesigns, type CoilLoads, coilLoadsJob } from "./coilLoadsJob";
 import { newTask } from "./task";
 import { lastEditOf, reportTo } from "./trouble";

@@ -3,8 +3,8 @@
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { EnergySweep } from "../../calc/circuit/energySweep";
 import type { Design } from "../../design/design";
-import { openDesignOf } from "../showEdits";
-import type { WorkbenchState } from "../workbenchState";
+import { openDesignOf } from "../session/showEdits";
+import type { WorkbenchState } from "../session/workbenchState";
 import { burstKey, type EnergyRequest, energySweepJob } from "./energySweepJob";
 import type { ProgressStore } from "./progress";
 import type { WorkerLike } from "./runner";

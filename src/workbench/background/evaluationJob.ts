@@ -2,7 +2,7 @@ import type { Design } from "../../design/design";
 import { evaluateDrive, evaluateField } from "../../evaluation/evaluate";
 import type { DriveEvaluation, FieldEvaluation } from "../../evaluation/evaluation";
 import { solveCoil } from "../../evaluation/solvedCoil";
-import { finiteDrive, finiteField } from "../finiteGroups";
+import { finiteDrive, finiteField } from "./finiteGroups";
 import type { Tell } from "./protocol";
 
 export interface EvaluationRequest {

@@ -1,6 +1,6 @@
 /** Evaluations of many designs, as sweeps and comparisons need them. */
 import type { DriveEvaluation, FieldEvaluation } from "../../evaluation/evaluation";
-import { session } from "../session";
+import { session } from "../session/session";
 import type { BatchOptions } from "./batch";
 import { type EvaluationRequest, evaluationJob } from "./evaluationJob";
 import { newPool, spareProcessors } from "./pool";

@@ -1,5 +1,5 @@
 /** Gates as files, written beside the page. */
-import { session } from "../session";
+import { session } from "../session/session";
 import { type GateFileRequest, gateFileJob } from "./gateFileJob";
 import { newTask, type Task } from "./task";
 import { lastEditOf, reportTo } from "./trouble";

@@ -1,6 +1,6 @@
 /** The pair as it is computed beside the page. */
 import type { PairOutcome } from "../../evaluation/pair/pair";
-import { session } from "../session";
+import { session } from "../session/session";
 import { type PairRequest, pairJob } from "./pairJob";
 import { newTask } from "./task";
 import { lastEditOf, reportTo } from "./trouble";

@@ -4,7 +4,7 @@ import { useStore } from "zustand";
 import type { QuietLead } from "../../calc/circuit/commutationAdvice";
 import type { Design } from "../../design/design";
 import { designQuietLead } from "../../evaluation/switches/quietLead";
-import { session } from "../session";
+import { session } from "../session/session";
 import { newTask } from "./task";
 import { lastEditOf, reportTo } from "./trouble";
 import { startQuietLead } from "./workers";

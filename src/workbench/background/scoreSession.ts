@@ -4,8 +4,8 @@ import { MOST_SCORE_BYTES, sizeRefusal } from "../../design/fileLimits";
 import { contentKey } from "../../design/scoreFile";
 import type { Show } from "../../design/show";
 import { keepBytes, keptBytes } from "../keeping/scoreBytes";
-import { session, workbench } from "../session";
-import { isScoreOf } from "../travellingScore";
+import { isScoreOf } from "../keeping/travellingScore";
+import { session, workbench } from "../session/session";
 import { type CoilOutcomes, type ScoreRequest, scoreJob } from "./scoreJob";
 import {
   type ScoreOutline,

@@ -1,7 +1,7 @@
 /** What is told of a computation that came to no result. */
 import type { StoreApi } from "zustand/vanilla";
-import { type Notice, type WayOut, withNotice, withoutNotice } from "../notice";
-import type { WorkbenchState } from "../workbenchState";
+import { type Notice, type WayOut, withNotice, withoutNotice } from "../session/notice";
+import type { WorkbenchState } from "../session/workbenchState";
 import { patience, waitLonger } from "./patience";
 import type { Failure } from "./runner";
 

@@ -2,10 +2,10 @@
 import { useEffect, useState } from "react";
 import type { Design } from "../../design/design";
 import type { DriveEvaluation, FieldEvaluation } from "../../evaluation/evaluation";
-import { SWEEPS, type SweepName } from "../sweepVariables";
 import type { Batch } from "./batch";
 import type { EvaluationRequest } from "./evaluationJob";
 import { evaluationPool, ofSession } from "./evaluationPool";
+import { SWEEPS, type SweepName } from "./sweepVariables";
 import { type Round, useRound } from "./useRound";
 
 export interface SweepPoint {

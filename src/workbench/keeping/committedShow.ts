@@ -1,5 +1,5 @@
 import type { Show } from "../../design/show";
-import type { WorkbenchState } from "../workbenchState";
+import type { WorkbenchState } from "../session/workbenchState";
 
 /** The show without what a gesture has not committed yet. */
 export function committedShow(state: WorkbenchState): Show {

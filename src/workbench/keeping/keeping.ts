@@ -1,9 +1,9 @@
 /** Everything that keeps a session, put together: keeper, saving, versions, and what a start tells of them. */
 import type { StoreApi } from "zustand/vanilla";
 import { parseShow } from "../../design/show";
-import type { Editing } from "../editing";
-import { type WayOut, withNotice } from "../notice";
-import type { WorkbenchState } from "../workbenchState";
+import type { Editing } from "../session/editing";
+import { type WayOut, withNotice } from "../session/notice";
+import type { WorkbenchState } from "../session/workbenchState";
 import type { FoundAtStart } from "./findAtStart";
 import { type Keeper, newKeeper } from "./keeper";
 import { offersOf } from "./offers";

@@ -1,5 +1,5 @@
 /** At the start: work that was kept and never came on the board is offered, never taken. */
-import type { Notice } from "../notice";
+import type { Notice } from "../session/notice";
 import type { KeepingDatabase } from "./keepingDatabase";
 import type { VersionSummary } from "./version";
 import type { VersionOutcome } from "./versions";

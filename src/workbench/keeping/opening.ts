@@ -1,7 +1,7 @@
 /** What the workbench begins with: the kept show, an earlier state, or the example, and what is told about it. */
 import { exampleShow } from "../../design/examples";
 import type { Show } from "../../design/show";
-import type { Notice, WayOut } from "../notice";
+import type { Notice, WayOut } from "../session/notice";
 import type { Keeper } from "./keeper";
 import type { Unreadable } from "./resolve";
 import { databaseNotice, localNotice } from "./saveNotices";

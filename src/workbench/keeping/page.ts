@@ -1,5 +1,5 @@
 /** What the page tells a session: that it goes away, or that another tab has written. */
-import type { Workbench } from "../store";
+import type { Workbench } from "../session/store";
 import { SHOW_KEY } from "./storageKeys";
 
 type Watched = Pick<Workbench, "flush" | "lookElsewhere" | "isAtRisk">;

@@ -1,6 +1,6 @@
 /** What the session is told about saving: the sign's state, its words, and notices with their ways out. */
-import { type Notice, withNotice, withoutNotice } from "../notice";
-import type { WorkbenchState } from "../workbenchState";
+import { type Notice, withNotice, withoutNotice } from "../session/notice";
+import type { WorkbenchState } from "../session/workbenchState";
 import type { SaveOutcome } from "./showWriter";
 
 const SAVE = "save";

@@ -1,7 +1,7 @@
 /** Saves what is committed: the first edit at once, those that follow in short steps, the last one always. */
 import type { StoreApi } from "zustand/vanilla";
 import type { Show } from "../../design/show";
-import type { WorkbenchState } from "../workbenchState";
+import type { WorkbenchState } from "../session/workbenchState";
 import { committedShow } from "./committedShow";
 import type { Keeper } from "./keeper";
 import { afterClearing, afterOtherSaved, afterOutcome } from "./saveNotices";

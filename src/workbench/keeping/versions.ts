@@ -13,8 +13,8 @@
 import { type Design, fileName, parseDesign } from "../../design/design";
 import type { Fault } from "../../design/document";
 import { parseShow, type Show } from "../../design/show";
-import type { Editing } from "../editing";
-import { withAddedDesign, withDesign, withOpened, withReseated } from "../showEdits";
+import type { Editing } from "../session/editing";
+import { withAddedDesign, withDesign, withOpened, withReseated } from "../session/showEdits";
 import { databaseTrouble, NO_VERSIONS } from "./findAtStart";
 import type { KeepingDatabase } from "./keepingDatabase";
 import type { Shelf } from "./shelf";

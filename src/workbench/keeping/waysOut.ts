@@ -1,8 +1,8 @@
 /** What becomes of the session when one of a notice's ways out is taken. */
 import type { StoreApi } from "zustand/vanilla";
-import { recordStep } from "../history";
-import { type WayOut, withoutNotice } from "../notice";
-import type { WorkbenchState } from "../workbenchState";
+import { recordStep } from "../session/history";
+import { type WayOut, withoutNotice } from "../session/notice";
+import type { WorkbenchState } from "../session/workbenchState";
 import type { Keeper } from "./keeper";
 import type { Saving } from "./saving";
 

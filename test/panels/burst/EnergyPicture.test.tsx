@@ -2,7 +2,7 @@ import { act, render, screen } from "@testing-library/react";
 import { beforeEach, describe, expect, it } from "vitest";
 import { BurstResults } from "../../../src/panels/burst/BurstResults";
 import { EnergyPicture } from "../../../src/panels/burst/EnergyPicture";
-import { workbench } from "../../../src/workbench/session";
+import { workbench } from "../../../src/workbench/session/session";
 
 beforeEach(() => {
   workbench.resetToExamples();

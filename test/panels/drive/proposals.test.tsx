@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, it } from "vitest";
 import type { Design } from "../../../src/design/design";
 import { ControlPanel } from "../../../src/panels/drive/ControlPanel";
 import { BankGroup } from "../../../src/panels/primary/BankGroup";
-import { session, workbench } from "../../../src/workbench/session";
+import { session, workbench } from "../../../src/workbench/session/session";
 
 const design = (): Design => {
   const { designs, open } = session.store.getState().history.present;

@@ -3,8 +3,8 @@ import userEvent from "@testing-library/user-event";
 import { beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { changed, withCandidates } from "../../../src/panels/lineUp/candidates";
 import { LineUp } from "../../../src/panels/lineUp/LineUp";
-import { usePreferences } from "../../../src/workbench/preferences";
-import { session, workbench } from "../../../src/workbench/session";
+import { usePreferences } from "../../../src/workbench/session/preferences";
+import { session, workbench } from "../../../src/workbench/session/session";
 import { addBrowserParts } from "../../app/browserParts";
 
 beforeAll(addBrowserParts);

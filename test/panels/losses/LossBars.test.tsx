@@ -2,7 +2,7 @@ import { act, render, screen } from "@testing-library/react";
 import { beforeEach, describe, expect, it } from "vitest";
 import { LossBars } from "../../../src/panels/losses/LossBars";
 import { ResponseResults } from "../../../src/panels/losses/ResponseResults";
-import { workbench } from "../../../src/workbench/session";
+import { workbench } from "../../../src/workbench/session/session";
 
 beforeEach(() => {
   workbench.resetToExamples();

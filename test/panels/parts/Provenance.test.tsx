@@ -11,9 +11,9 @@ import { entryAt, RESULTS } from "../../../src/evaluation/register/register";
 import { SCORE_RESULTS } from "../../../src/evaluation/score/scoreResults";
 import { Provenance } from "../../../src/panels/parts/Provenance";
 import { provenanceInput } from "../../../src/panels/parts/provenanceInput";
-import { newHistory } from "../../../src/workbench/history";
-import { session } from "../../../src/workbench/session";
-import { EMPTY_EVALUATION } from "../../../src/workbench/workbenchState";
+import { newHistory } from "../../../src/workbench/session/history";
+import { session } from "../../../src/workbench/session/session";
+import { EMPTY_EVALUATION } from "../../../src/workbench/session/workbenchState";
 
 const ENTRIES = [...RESULTS, ...PAIR_RESULTS, ...Object.values(SCORE_RESULTS)];
 const INPUTS = [...new Set(ENTRIES.flatMap(({ inputs }) => inputs))];

@@ -5,7 +5,7 @@ import { evaluate } from "../../../src/evaluation/evaluate";
 import { resultEntry } from "../../../src/evaluation/register/register";
 import { GoToField } from "../../../src/panels/parts/GoToField";
 import { ResultFigure } from "../../../src/panels/parts/ResultFigure";
-import { session, workbench } from "../../../src/workbench/session";
+import { session, workbench } from "../../../src/workbench/session/session";
 
 const evaluation = evaluate(pierHallLeft);
 const go = vi.fn();

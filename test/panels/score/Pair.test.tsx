@@ -1,7 +1,7 @@
 import { fireEvent, render, screen } from "@testing-library/react";
 import { beforeEach, describe, expect, it } from "vitest";
 import { Pair } from "../../../src/panels/score/pair/Pair";
-import { session, workbench } from "../../../src/workbench/session";
+import { session, workbench } from "../../../src/workbench/session/session";
 
 const show = () => session.store.getState().history.present;
 

@@ -4,7 +4,7 @@ import { defaultArrangement } from "../../../src/design/arrangement";
 import { arrangementFields, laneFields } from "../../../src/design/fields/score";
 import { ArrangementFields } from "../../../src/panels/score/ArrangementFields";
 import { scoreRefusal } from "../../../src/panels/score/ScoreQuantity";
-import { session, workbench } from "../../../src/workbench/session";
+import { session, workbench } from "../../../src/workbench/session/session";
 
 const history = () => session.store.getState().history;
 const type = (label: string, text: string) => {

@@ -1,7 +1,7 @@
 import { act, render, screen } from "@testing-library/react";
 import { beforeEach, expect, it } from "vitest";
 import { SurroundingsPanel } from "../../../src/panels/surroundings/SurroundingsPanel";
-import { workbench } from "../../../src/workbench/session";
+import { workbench } from "../../../src/workbench/session/session";
 
 beforeEach(() => {
   workbench.resetToExamples();

@@ -4,8 +4,8 @@ import type { Evaluation } from "../../../src/evaluation/evaluation";
 import type { TuningResult } from "../../../src/evaluation/tuning/tuningResults";
 import { KeyNumbers } from "../../../src/panels/keyNumbers/KeyNumbers";
 import { TapBar } from "../../../src/panels/tuning/TapBar";
-import { energySweeps, session, workbench } from "../../../src/workbench/session";
-import { EMPTY_EVALUATION } from "../../../src/workbench/workbenchState";
+import { energySweeps, session, workbench } from "../../../src/workbench/session/session";
+import { EMPTY_EVALUATION } from "../../../src/workbench/session/workbenchState";
 
 const tuning: TuningResult = {
   suggestedTap: 6.0841,

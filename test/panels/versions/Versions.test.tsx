@@ -5,7 +5,7 @@ import { serialiseDesign } from "../../../src/design/design";
 import { pierHallLeft } from "../../../src/design/examples";
 import { Versions } from "../../../src/panels/versions/Versions";
 import type { KeptVersion, VersionSummary } from "../../../src/workbench/keeping/version";
-import { workbench } from "../../../src/workbench/session";
+import { workbench } from "../../../src/workbench/session/session";
 import { addBrowserParts } from "../../app/browserParts";
 
 beforeAll(addBrowserParts);

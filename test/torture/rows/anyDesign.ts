@@ -5,7 +5,7 @@ import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
 import { allFields } from "../../../src/design/fields";
 import { evaluate } from "../../../src/evaluation/evaluate";
 import type { Finding } from "../../../src/evaluation/findings/finding";
-import { isFiniteThroughout } from "../../../src/workbench/finiteGroups";
+import { isFiniteThroughout } from "../../../src/workbench/background/finiteGroups";
 import { anyDesigns } from "../../evaluation/anyDesigns";
 import type { RowResult, TortureRow } from "../row";
 import { newRandom, type Random } from "../support/random";

@@ -3,8 +3,8 @@ import { pierHallLeft } from "../../../src/design/examples";
 import type { DriveEvaluation, FieldEvaluation } from "../../../src/evaluation/evaluation";
 import { type EvaluationRequest, evaluationJob } from "../../../src/workbench/background/evaluationJob";
 import { newPool } from "../../../src/workbench/background/pool";
+import { SWEEPS } from "../../../src/workbench/background/sweepVariables";
 import { evaluateSweep, type Sweep } from "../../../src/workbench/background/tuningSweeps";
-import { SWEEPS } from "../../../src/workbench/sweepVariables";
 import { EMPTY_DRIVE, fieldWith, newHands } from "../fakes";
 
 const OF_NOBODY = { what: "the sweep", report: () => undefined, lastEdit: () => null };

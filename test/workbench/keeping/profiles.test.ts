@@ -9,7 +9,7 @@ import {
   SHOW_KEY,
 } from "../../../src/workbench/keeping/storageKeys";
 import type { NewVersion } from "../../../src/workbench/keeping/version";
-import { createPreferences } from "../../../src/workbench/preferences";
+import { createPreferences } from "../../../src/workbench/session/preferences";
 import { Disk, FakeDatabase } from "../fakeDatabase";
 import { MemoryStorage, newBench } from "../fakes";
 

@@ -6,7 +6,7 @@ import { wantedOnTime } from "../../../calc/music/noteOnTime";
 import type { Arrangement } from "../../../design/arrangement";
 import type { Design } from "../../../design/design";
 import { formatQuantity } from "../../../units/format";
-import { useUnitSystem } from "../../../workbench/hooks";
+import { useUnitSystem } from "../../../workbench/session/hooks";
 import { LIMITER_WORDS } from "../limiterWords";
 import styles from "./Live.module.css";
 

@@ -6,7 +6,7 @@ import { toneReading } from "../../../calc/music/toneReading";
 import type { Design } from "../../../design/design";
 import type { Dimension } from "../../../units/dimension";
 import { formatQuantity } from "../../../units/format";
-import { useUnitSystem } from "../../../workbench/hooks";
+import { useUnitSystem } from "../../../workbench/session/hooks";
 import { LIMITER_WORDS } from "../limiterWords";
 import styles from "./Live.module.css";
 import type { LivePlaying } from "./useLiveGate";

@@ -4,7 +4,7 @@ import type { PairOutcome } from "../../../evaluation/pair/pair";
 import { FollowedProgress } from "../../../ui/FollowedProgress";
 import type { PairRequest } from "../../../workbench/background/pairJob";
 import { pairTask } from "../../../workbench/background/pairSession";
-import { useShow, useUnitSystem } from "../../../workbench/hooks";
+import { useShow, useUnitSystem } from "../../../workbench/session/hooks";
 import { NotThere } from "../../parts/NotThere";
 import { Part } from "../Part";
 import styles from "./Pair.module.css";

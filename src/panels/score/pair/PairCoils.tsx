@@ -2,8 +2,8 @@ import { spacingField } from "../../../design/fields/score";
 import type { Show } from "../../../design/show";
 import { titleOf } from "../../../design/titleOf";
 import { ChoiceField } from "../../../ui/ChoiceField";
-import { useShow } from "../../../workbench/hooks";
-import { workbench } from "../../../workbench/session";
+import { useShow } from "../../../workbench/session/hooks";
+import { workbench } from "../../../workbench/session/session";
 import { ScoreQuantity } from "../ScoreQuantity";
 import styles from "./Pair.module.css";
 

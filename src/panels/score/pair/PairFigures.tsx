@@ -3,7 +3,7 @@ import { PAIR_RESULTS } from "../../../evaluation/pair/pairResults";
 import { resultValue } from "../../../evaluation/register/register";
 import { Figure } from "../../../ui/Figure";
 import { formatQuantity } from "../../../units/format";
-import { useUnitSystem } from "../../../workbench/hooks";
+import { useUnitSystem } from "../../../workbench/session/hooks";
 import { Provenance } from "../../parts/Provenance";
 import styles from "./Pair.module.css";
 

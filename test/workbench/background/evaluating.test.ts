@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it, vi } from "vitest";
-import { fieldAt } from "../../src/design/fields";
-import { NO_STRESS } from "../../src/evaluation/bank/bankStage";
-import { findingMessage } from "../../src/evaluation/findings/findingMessage";
-import type { EvaluatorReply } from "../../src/workbench/background/evaluator";
-import { finiteDrive, finiteField, isFiniteThroughout } from "../../src/workbench/finiteGroups";
-import { EMPTY_DRIVE, fieldWith, newBench, troubleOf } from "./fakes";
+import { fieldAt } from "../../../src/design/fields";
+import { NO_STRESS } from "../../../src/evaluation/bank/bankStage";
+import { findingMessage } from "../../../src/evaluation/findings/findingMessage";
+import type { EvaluatorReply } from "../../../src/workbench/background/evaluator";
+import { finiteDrive, finiteField, isFiniteThroughout } from "../../../src/workbench/background/finiteGroups";
+import { EMPTY_DRIVE, fieldWith, newBench, troubleOf } from "../fakes";
 
 function fieldReply(revision: number): EvaluatorReply {
   return { group: "field", revision, field: fieldWith(revision) };

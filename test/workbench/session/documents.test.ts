@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { exampleShow } from "../../src/design/examples";
-import { newBench } from "./fakes";
+import { exampleShow } from "../../../src/design/examples";
+import { newBench } from "../fakes";
 
 describe("the designs of a show", () => {
   it("begin with the example", () => {

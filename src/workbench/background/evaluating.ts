@@ -1,15 +1,15 @@
 /** Keeps the evaluation in step with the open design: asks at each change, takes what is not stale. */
 
 import type { StoreApi } from "zustand/vanilla";
-import type { BankResult, TankResult } from "../evaluation/bank/bankResults";
-import { NO_STRESS } from "../evaluation/bank/bankStage";
-import { burstKey } from "./background/energySweepJob";
-import type { Evaluator, EvaluatorReply } from "./background/evaluator";
-import { lastEditOf, type Trouble, troubleNotice } from "./background/trouble";
+import type { BankResult, TankResult } from "../../evaluation/bank/bankResults";
+import { NO_STRESS } from "../../evaluation/bank/bankStage";
+import { withNotice, withoutNotice } from "../session/notice";
+import { openDesignOf } from "../session/showEdits";
+import { EMPTY_EVALUATION, type WorkbenchState } from "../session/workbenchState";
+import { burstKey } from "./energySweepJob";
+import type { Evaluator, EvaluatorReply } from "./evaluator";
 import { failedEvaluation } from "./failedEvaluation";
-import { withNotice, withoutNotice } from "./notice";
-import { openDesignOf } from "./showEdits";
-import { EMPTY_EVALUATION, type WorkbenchState } from "./workbenchState";
+import { lastEditOf, type Trouble, troubleNotice } from "./trouble";
 
 const FAILURE = "evaluation-failed";
 

@@ -1,7 +1,7 @@
 // @vitest-environment node
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { sameValue } from "../../src/workbench/history";
+import { sameValue } from "../../../src/workbench/session/history";
 
 /** A value with the keys of its objects in one order. */
 function ordered(value: unknown): unknown {

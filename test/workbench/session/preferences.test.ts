@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { PREFERENCES_KEY } from "../../src/workbench/keeping/storageKeys";
-import { createPreferences } from "../../src/workbench/preferences";
-import { MemoryStorage } from "./fakes";
+import { PREFERENCES_KEY } from "../../../src/workbench/keeping/storageKeys";
+import { createPreferences } from "../../../src/workbench/session/preferences";
+import { MemoryStorage } from "../fakes";
 
 const now = () => new Date("2026-05-01T12:00:00Z");
 

@@ -1,7 +1,13 @@
 import { act, render, screen } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import { useDesign, useEvaluation, useSession, useShow, useUnitSystem } from "../../src/workbench/hooks";
-import { workbench } from "../../src/workbench/session";
+import {
+  useDesign,
+  useEvaluation,
+  useSession,
+  useShow,
+  useUnitSystem,
+} from "../../../src/workbench/session/hooks";
+import { workbench } from "../../../src/workbench/session/session";
 
 function Probe() {
   const tap = useDesign((design) => design.primary.tap);

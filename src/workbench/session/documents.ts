@@ -1,12 +1,12 @@
 /** Designs and shows that come and go: new, copied, renamed, deleted, imported, exported. */
-import type { TopLoad } from "../calc/design-parts";
-import { type Design, fileName, parseDesign, serialiseDesign } from "../design/design";
-import { type Fault, readJson } from "../design/document";
-import { exampleShow } from "../design/examples";
-import type { ScoreFile } from "../design/scoreFile";
-import { parseTravellingShow, type Show, serialiseShow } from "../design/show";
+import type { TopLoad } from "../../calc/design-parts";
+import { type Design, fileName, parseDesign, serialiseDesign } from "../../design/design";
+import { type Fault, readJson } from "../../design/document";
+import { exampleShow } from "../../design/examples";
+import type { ScoreFile } from "../../design/scoreFile";
+import { parseTravellingShow, type Show, serialiseShow } from "../../design/show";
+import type { VersionMaking } from "../keeping/versionMaking";
 import type { Editing } from "./editing";
-import type { VersionMaking } from "./keeping/versionMaking";
 import { freeTitle, startingDesign, withAddedDesign, withDesign, withoutDesign } from "./showEdits";
 
 export interface TextFile {

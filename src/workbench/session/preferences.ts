@@ -2,9 +2,9 @@
 import { z } from "zod";
 import { useStore } from "zustand";
 import { createStore, type StoreApi } from "zustand/vanilla";
-import type { UnitSystem } from "../units/unitSystem";
-import { browserStorage } from "./keeping/browserStorage";
-import { PREFERENCES_KEY } from "./keeping/storageKeys";
+import type { UnitSystem } from "../../units/unitSystem";
+import { browserStorage } from "../keeping/browserStorage";
+import { PREFERENCES_KEY } from "../keeping/storageKeys";
 
 export type Theme = "light" | "dark" | "system";
 

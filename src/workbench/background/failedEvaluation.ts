@@ -1,9 +1,9 @@
 /** What stands in place of figures where a design could not be evaluated. */
-import { fieldAt } from "../design/fields";
-import type { Evaluation } from "../evaluation/evaluation";
-import { evaluationFailed } from "../evaluation/findings/evaluationFailed";
-import { openDesignOf } from "./showEdits";
-import { EMPTY_EVALUATION, type WorkbenchState } from "./workbenchState";
+import { fieldAt } from "../../design/fields";
+import type { Evaluation } from "../../evaluation/evaluation";
+import { evaluationFailed } from "../../evaluation/findings/evaluationFailed";
+import { openDesignOf } from "../session/showEdits";
+import { EMPTY_EVALUATION, type WorkbenchState } from "../session/workbenchState";
 
 /** What every coil has, where the change itself is at no field. */
 const ANY_FIELD = "secondary.turns";

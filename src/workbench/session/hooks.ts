@@ -2,11 +2,11 @@
 import { useEffect } from "react";
 import { useStore } from "zustand";
 import { useShallow } from "zustand/react/shallow";
-import type { Design } from "../design/design";
-import type { Show } from "../design/show";
-import type { Evaluation } from "../evaluation/evaluation";
-import type { UnitSystem } from "../units/unitSystem";
-import type { EnergyState } from "./background/energySession";
+import type { Design } from "../../design/design";
+import type { Show } from "../../design/show";
+import type { Evaluation } from "../../evaluation/evaluation";
+import type { UnitSystem } from "../../units/unitSystem";
+import type { EnergyState } from "../background/energySession";
 import { usePreferences } from "./preferences";
 import { energySweeps, session } from "./session";
 import { type SessionView, sessionView } from "./sessionView";

@@ -1,4 +1,4 @@
-import type { TuningAim } from "../calc/design-parts";
+import type { TuningAim } from "../../calc/design-parts";
 import { workbench } from "./session";
 
 /** Turns: a thousandth is about a millimetre of tube, finer than a clamp can be set. */

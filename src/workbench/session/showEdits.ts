@@ -1,8 +1,8 @@
 /** The edits of a show as pure functions: designs are added, opened, renamed, copied and taken out. */
-import type { Design } from "../design/design";
-import { pierHallLeft } from "../design/examples";
-import type { Show } from "../design/show";
-import type { Seat } from "./keeping/version";
+import type { Design } from "../../design/design";
+import { pierHallLeft } from "../../design/examples";
+import type { Show } from "../../design/show";
+import type { Seat } from "../keeping/version";
 
 /** The design on the board. */
 export function openDesignOf(show: Show): Design {

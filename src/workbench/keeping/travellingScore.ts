@@ -1,7 +1,7 @@
 /** The bytes of a score on their way out of this browser with a show, and into it. */
-import { contentKey, packScore, type ScoreFile, unpackScore } from "../design/scoreFile";
-import type { Show } from "../design/show";
-import { keepBytes, keptBytes } from "./keeping/scoreBytes";
+import { contentKey, packScore, type ScoreFile, unpackScore } from "../../design/scoreFile";
+import type { Show } from "../../design/show";
+import { keepBytes, keptBytes } from "./scoreBytes";
 
 /** The score of a show as its file carries it; null where there is none or its bytes are not kept here. */
 export async function scoreFileOf({ score }: Show): Promise<ScoreFile | null> {

@@ -1,6 +1,6 @@
 /** What the running session knows. */
-import type { Show } from "../design/show";
-import type { Evaluation } from "../evaluation/evaluation";
+import type { Show } from "../../design/show";
+import type { Evaluation } from "../../evaluation/evaluation";
 import type { History } from "./history";
 import type { Notice } from "./notice";
 

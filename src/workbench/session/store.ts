@@ -1,13 +1,13 @@
 /** The running session: one store, the actions on it, and what keeps it evaluated and saved. */
 import { createStore, type StoreApi } from "zustand/vanilla";
-import type { Evaluator } from "./background/evaluator";
+import { connectEvaluator } from "../background/evaluating";
+import type { Evaluator } from "../background/evaluator";
+import { connectKeeping, type KeepingOptions, newKeepingPlaces } from "../keeping/keeping";
+import { openKept } from "../keeping/opening";
+import type { Versions } from "../keeping/versions";
 import { type Documents, newDocuments, type TextFile } from "./documents";
 import { type Editing, newEditing } from "./editing";
-import { connectEvaluator } from "./evaluating";
 import { newHistory } from "./history";
-import { connectKeeping, type KeepingOptions, newKeepingPlaces } from "./keeping/keeping";
-import { openKept } from "./keeping/opening";
-import type { Versions } from "./keeping/versions";
 import type { WayOut } from "./notice";
 import { initialState, type WorkbenchState } from "./workbenchState";
 

@@ -1,10 +1,10 @@
 /** Edits of the show as undo steps: gestures, single edits, back and forth. */
 import type { StoreApi } from "zustand/vanilla";
-import { withValueAt } from "../design/changeAt";
-import { type Design, parseDesign } from "../design/design";
-import type { Fault } from "../design/document";
-import { fieldAt } from "../design/fields";
-import { parseShow, type Show } from "../design/show";
+import { withValueAt } from "../../design/changeAt";
+import { type Design, parseDesign } from "../../design/design";
+import type { Fault } from "../../design/document";
+import { fieldAt } from "../../design/fields";
+import { parseShow, type Show } from "../../design/show";
 import {
   extendStep,
   type History,

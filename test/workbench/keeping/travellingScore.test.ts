@@ -1,10 +1,10 @@
 // @vitest-environment node
 import { describe, expect, it } from "vitest";
-import { exampleShow } from "../../src/design/examples";
-import { contentKey } from "../../src/design/scoreFile";
-import type { Show } from "../../src/design/show";
-import { keepBytes, keptBytes } from "../../src/workbench/keeping/scoreBytes";
-import { isScoreOf, scoreFileOf, withScoreKept } from "../../src/workbench/travellingScore";
+import { exampleShow } from "../../../src/design/examples";
+import { contentKey } from "../../../src/design/scoreFile";
+import type { Show } from "../../../src/design/show";
+import { keepBytes, keptBytes } from "../../../src/workbench/keeping/scoreBytes";
+import { isScoreOf, scoreFileOf, withScoreKept } from "../../../src/workbench/keeping/travellingScore";
 
 const BYTES = Uint8Array.of(77, 84, 104, 100, 1, 2, 3);
 

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Design } from "../../src/design/design";
-import { RUN_PAUSE } from "../../src/workbench/editing";
-import { HISTORY_DEPTH } from "../../src/workbench/history";
-import { sessionView } from "../../src/workbench/sessionView";
-import { MemoryStorage, newBench } from "./fakes";
+import type { Design } from "../../../src/design/design";
+import { RUN_PAUSE } from "../../../src/workbench/session/editing";
+import { HISTORY_DEPTH } from "../../../src/workbench/session/history";
+import { sessionView } from "../../../src/workbench/session/sessionView";
+import { MemoryStorage, newBench } from "../fakes";
 
 function withTap(tap: number): (design: Design) => Design {
   return (design) => ({ ...design, primary: { ...design.primary, tap } });

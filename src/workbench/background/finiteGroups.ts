@@ -1,7 +1,7 @@
 /** The guard at the evaluator's edge: what is not finite never reaches the screen. */
-import type { DriveEvaluation, FieldEvaluation } from "../evaluation/evaluation";
-import type { Finding } from "../evaluation/findings/finding";
-import { resultNotFinite } from "../evaluation/findings/resultNotFinite";
+import type { DriveEvaluation, FieldEvaluation } from "../../evaluation/evaluation";
+import type { Finding } from "../../evaluation/findings/finding";
+import { resultNotFinite } from "../../evaluation/findings/resultNotFinite";
 
 /** Whether every number in plain data, however deep, is finite. */
 export function isFiniteThroughout(value: unknown): boolean {

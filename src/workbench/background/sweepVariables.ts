@@ -1,7 +1,7 @@
 /** What the tuning can be swept against besides the tap. */
-import { bankCapacitance } from "../calc/circuit/bank";
-import type { Design } from "../design/design";
-import type { Dimension } from "../units/dimension";
+import { bankCapacitance } from "../../calc/circuit/bank";
+import type { Design } from "../../design/design";
+import type { Dimension } from "../../units/dimension";
 
 export type SweepName = "bank" | "toroid" | "spark";
 

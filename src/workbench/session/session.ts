@@ -1,12 +1,12 @@
 /** The session of this page. What the browser keeps is awaited here, so that nobody sees a session without it. */
-import { newEnergySweeps } from "./background/energySession";
-import { taskEvaluator } from "./background/taskEvaluator";
-import { startEnergySweep, startEvaluation } from "./background/workers";
-import { askToPersist, browserStorage, grantedBytes } from "./keeping/browserStorage";
-import { findAtStart } from "./keeping/findAtStart";
-import { watchPage } from "./keeping/page";
-import { afterRefusedBytes } from "./keeping/saveNotices";
-import { listenForRefusedBytes } from "./keeping/scoreBytes";
+import { newEnergySweeps } from "../background/energySession";
+import { taskEvaluator } from "../background/taskEvaluator";
+import { startEnergySweep, startEvaluation } from "../background/workers";
+import { askToPersist, browserStorage, grantedBytes } from "../keeping/browserStorage";
+import { findAtStart } from "../keeping/findAtStart";
+import { watchPage } from "../keeping/page";
+import { afterRefusedBytes } from "../keeping/saveNotices";
+import { listenForRefusedBytes } from "../keeping/scoreBytes";
 import { createWorkbench } from "./store";
 
 /** The evaluation of the open design. */
