@@ -89,8 +89,10 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 60_000,
     maxConcurrency: 2,
+    maxWorkers: 2,
     projects: [
-      node("unit", ["test/*.test.ts", ...folders(LOGIC)]),
+      // what has no screen keeps nothing from one file to the next
+      node("unit", ["test/*.test.ts", ...folders(LOGIC)], { isolate: false }),
       {
         extends: true,
         test: {
@@ -100,10 +102,9 @@ export default defineConfig({
           setupFiles: ["test/component.setup.ts"],
         },
       },
-      node("reference", folders(["reference"])),
+      node("reference", folders(["reference"]), { isolate: false }),
       node("browser", folders(["browser"]), {
         globalSetup: ["test/browser/support/setup.ts"],
-        fileParallelism: false,
         testTimeout: 60_000,
         hookTimeout: 60_000,
       }),

@@ -2,6 +2,7 @@
 import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from "idb";
 import { newListeners } from "../background/listeners";
 import { type DatabasePlan, newConnection } from "./databaseOpening";
+import { freshLog } from "./freshLog";
 import { isRevision, type JournalRecord, prunedKeys, readableRecords } from "./journal";
 import type { JournalOutcome, JournalWrite, KeepingDatabase } from "./keepingDatabase";
 import {
@@ -110,21 +111,32 @@ export function idbKeeping(): KeepingDatabase {
   const losses = newListeners<void>();
   const made = new Map<string, VersionSummary>();
   const { use } = newConnection(PLAN, () => losses.tell());
+  let fresh: Promise<void> | null = null;
+  /** Nothing is written behind what a crash may have left half written. */
+  const changed: typeof use = async (work) => {
+    fresh ??= freshLog();
+    await fresh;
+    return use(work);
+  };
   return {
-    readJournal: () => use(async (database) => readableRecords(await database.getAll(JOURNAL_STORE))),
+    async readJournal() {
+      const records = await use(async (database) => readableRecords(await database.getAll(JOURNAL_STORE)));
+      fresh ??= freshLog();
+      return records;
+    },
     writeJournal: (write) =>
-      use((database) => {
+      changed((database) => {
         const stores = write.versions.length > 0 ? [JOURNAL_STORE, ...VERSION_STORES] : [JOURNAL_STORE];
         return written(database, stores as Store[], (transaction) => putRecord(transaction, write));
       }),
     keepVersions: (versions) =>
-      use((database) =>
+      changed((database) =>
         written(database, VERSION_STORES, (transaction) => putVersions(transaction, versions)),
       ),
     listVersions: () => use((database) => summariesOf(database, made)),
     readVersion: (id) => use((database) => readVersion(database, id)),
     removeVersions: (ids) =>
-      use((database) =>
+      changed((database) =>
         written(database, VERSION_STORES, async (transaction) => {
           const gone = ids.flatMap((id) => [
             transaction.objectStore(VERSIONS_STORE).delete(id),
@@ -134,7 +146,7 @@ export function idbKeeping(): KeepingDatabase {
         }),
       ),
     endOffer: (id) =>
-      use((database) =>
+      changed((database) =>
         written(database, [SUMMARIES_STORE], async (transaction) => {
           const summaries = transaction.objectStore(SUMMARIES_STORE);
           const summary = await summaries.get(id);

@@ -21,6 +21,9 @@ export const VERSIONS_STORE = "versions";
 /** by id, what there is to know of a version without its text, so that a list reads little */
 export const SUMMARIES_STORE = "summaries";
 
+/** database: made and deleted at each start, for the sake of its deletion */
+export const FRESH_LOG_DATABASE = "coilwright/fresh-log";
+
 /** database: the bytes of score files, by key */
 export const SCORES_DATABASE = "coilwright/scores";
 export const SCORES_DATABASE_VERSION = 1;

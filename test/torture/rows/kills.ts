@@ -1,8 +1,9 @@
 /**
  * Ends the browser, or one page's process, at random moments of editing; each start that verifies the end
- * before it is the start of the next run. Whatever the screen has called “Saved” must be there.
+ * before it is the start of the next run. Whatever the screen has called “Saved” must be there. After a browser was
+ * killed its log is made to end within a record, as a kill in the midst of a write leaves it.
  */
-import { mkdtempSync, rmSync } from "node:fs";
+import { appendFileSync, existsSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Lab } from "../lab";
@@ -35,6 +36,19 @@ function pausesOf(random: Random): number[] {
     ...Array.from({ length: burst }, () => random.between(0, 30)),
     random.between(100, 500),
   ]);
+}
+
+/** Head of a record of 5000 bytes, with any checksum, and a part of what it announces. */
+const TORN = Buffer.concat([Buffer.from([1, 2, 3, 4, 5000 & 255, 5000 >> 8, 2]), Buffer.alloc(1000, 7)]);
+
+/** Puts half a record at the end of the newest log of the page's databases. */
+function tearLog(profile: string): void {
+  const databases = join(profile, "Default", "IndexedDB");
+  for (const folder of existsSync(databases) ? readdirSync(databases) : []) {
+    const logs = readdirSync(join(databases, folder)).filter((name) => /^\d+\.log$/.test(name));
+    const newest = logs.sort().at(-1);
+    if (newest) appendFileSync(join(databases, folder, newest), TORN);
+  }
 }
 
 async function crash({ page }: Bench): Promise<void> {
@@ -103,6 +117,7 @@ async function run(tries: number, seed: number, { address, launch, window }: Lab
     else if (ending === "page closed") await bench.page.close();
     else {
       await (ending === "browser killed" ? browser.kill() : browser.close());
+      if (ending === "browser killed") tearLog(profile);
       browser = null;
     }
     account.delays.push(...told.delays);

@@ -112,7 +112,7 @@ describe("the evaluation of a session", () => {
     const [finding] = bench.state().evaluation.findings;
     expect(finding.where).toBe("secondary.turns");
     expect(findingMessage(finding, "metric")).toMatch(
-      /^The design could not be evaluated, last with Turns changed/,
+      /^The design could not be evaluated, last with turns changed/,
     );
     bench.actions.takeWayOut(notice.id, "take back the last change");
     expect(bench.open().secondary.turns).not.toBe(1e-30);

@@ -156,6 +156,30 @@ describe("the versions in the browser's database", () => {
   });
 });
 
+describe("the browser's log", () => {
+  it("is begun anew before anything is written, by a database that comes and goes", async () => {
+    const deleted = vi.spyOn(IDBFactory.prototype, "deleteDatabase");
+    const database = idbKeeping();
+    await database.readJournal();
+    await database.writeJournal(write(1, 0));
+    await database.writeJournal(write(2, 1));
+    expect(deleted).toHaveBeenCalledTimes(1);
+    const left = (await indexedDB.databases()).map(({ name }) => name);
+    expect(left).not.toContain(deleted.mock.calls[0][0]);
+    deleted.mockRestore();
+  });
+
+  it("is not insisted on where the browser refuses", async () => {
+    const refusing = vi.spyOn(IDBFactory.prototype, "deleteDatabase").mockImplementation(() => {
+      throw new DOMException("denied", "SecurityError");
+    });
+    const database = idbKeeping();
+    expect(await database.writeJournal(write(1, 0))).toEqual({ kind: "written" });
+    expect(await database.readJournal()).toMatchObject([{ revision: 1 }]);
+    refusing.mockRestore();
+  });
+});
+
 describe("the start", () => {
   it("finds the journal", async () => {
     await idbKeeping().writeJournal(write(1, 0));
