@@ -44,7 +44,7 @@ const inSource = (path: string) => join(import.meta.dirname, "src", path);
 
 const node = (name: string, include: string[], rest: object = {}): TestProjectConfiguration => ({
   extends: true,
-  test: { name, environment: "node", include, ...rest },
+  test: { name, environment: "node", include, setupFiles: ["test/properties.setup.ts"], ...rest },
 });
 
 const folders = (names: string[]) => names.map((name) => `test/${name}/**/*.test.{ts,tsx}`);
@@ -99,7 +99,7 @@ export default defineConfig({
           name: "component",
           environment: "jsdom",
           include: folders(SCREEN),
-          setupFiles: ["test/component.setup.ts"],
+          setupFiles: ["test/component.setup.ts", "test/properties.setup.ts"],
         },
       },
       node("reference", folders(["reference"]), { isolate: false }),

@@ -10,16 +10,22 @@ import { choiceField, numberField, switchField } from "./fields";
 // zod would try one `eval` at its first parse, which the page's security policy forbids
 z.config({ jitless: true });
 
+const WHOLE = "must be a whole number";
+
+/**
+ * Not `int`, which refuses what is whole and large as if it were broken; `multipleOf` alone, which the published
+ * schema tells, takes the smallest numbers for multiples of 1.
+ */
+function whole(): z.ZodNumber {
+  return z.number().multipleOf(1, { error: WHOLE, abort: true }).refine(Number.isInteger, WHOLE);
+}
+
 const MEANINGS: Record<NumberField["meaning"], z.ZodNumber> = {
   positive: z.number().positive("must be above zero"),
   "zero or more": z.number().nonnegative("must not be below zero"),
   any: z.number(),
-  // not `int`, which refuses what is whole and large as if it were broken
-  "positive whole": z.number().multipleOf(1, "must be a whole number").positive("must be above zero"),
-  "zero or more whole": z
-    .number()
-    .multipleOf(1, "must be a whole number")
-    .nonnegative("must not be below zero"),
+  "positive whole": whole().positive("must be above zero"),
+  "zero or more whole": whole().nonnegative("must not be below zero"),
 };
 
 function required(path: string) {

@@ -86,7 +86,7 @@ describe("the rules", () => {
     [
       "circuit-does-not-ring",
       { "spark.topology": "parallel", "spark.resistance": 10e3 },
-      "With Resistance of 10.00 kΩ a circuit is damped so heavily that it does not ring",
+      "With resistance of 10.00 kΩ a circuit is damped so heavily that it does not ring",
     ],
     [
       "conductor-close-to-winding",
