@@ -1,10 +1,25 @@
-/** Has the browser go on in a new file, so that what a crash has left half written harms nothing that follows. */
-import { deleteDB, openDB } from "idb";
+/**
+ * Has the browser go on in a new file, so that what a crash has left half written harms nothing that follows.
+ * Without a library, because the page's entry calls it before anything else is there.
+ */
 import { FRESH_LOG_DATABASE } from "./storageKeys";
-import { within } from "./within";
 
 /** ms; a browser that takes longer is not waited for */
 const PATIENCE = 1000;
+
+function answered(request: IDBRequest): Promise<void> {
+  return new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve();
+    request.onerror = () => reject(request.error);
+  });
+}
+
+async function turnOver(): Promise<void> {
+  const opening = indexedDB.open(FRESH_LOG_DATABASE);
+  await answered(opening);
+  opening.result.close();
+  await answered(indexedDB.deleteDatabase(FRESH_LOG_DATABASE));
+}
 
 /**
  * Chromium keeps all databases of a page in one log. A crash in the midst of a write leaves half a record at its end;
@@ -13,10 +28,21 @@ const PATIENCE = 1000;
  * begin a new log. Other browsers lose nothing by it.
  * Answers when that is done, refused or taking too long; never rejects.
  */
-export async function freshLog(): Promise<void> {
-  const turnOver = async () => {
-    (await openDB(FRESH_LOG_DATABASE, 1)).close();
-    await deleteDB(FRESH_LOG_DATABASE);
-  };
-  await within(PATIENCE, turnOver()).catch(() => undefined);
+export function freshLog(): Promise<void> {
+  return new Promise((resolve) => {
+    const timer = setTimeout(resolve, PATIENCE);
+    const done = () => {
+      clearTimeout(timer);
+      resolve();
+    };
+    turnOver().then(done, done);
+  });
+}
+
+let ofThisPage: Promise<void> | null = null;
+
+/** The one of this page: begun at the first call, the same for every later one. */
+export function freshLogOfThisPage(): Promise<void> {
+  ofThisPage ??= freshLog();
+  return ofThisPage;
 }

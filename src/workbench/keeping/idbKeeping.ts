@@ -2,7 +2,7 @@
 import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from "idb";
 import { newListeners } from "../background/listeners";
 import { type DatabasePlan, newConnection } from "./databaseOpening";
-import { freshLog } from "./freshLog";
+import { freshLogOfThisPage } from "./freshLog";
 import { isRevision, type JournalRecord, prunedKeys, readableRecords } from "./journal";
 import type { JournalOutcome, JournalWrite, KeepingDatabase } from "./keepingDatabase";
 import {
@@ -106,24 +106,21 @@ async function readVersion(database: IDBPDatabase<Schema>, id: string): Promise<
   return found === undefined ? null : recordsOf(versionFound(id, found)).version;
 }
 
-/** Makes the keeping's database; it is opened at its first use. */
-export function idbKeeping(): KeepingDatabase {
+/**
+ * Makes the keeping's database; it is opened at its first use.
+ * @param fresh answers once the browser has begun a new log
+ */
+export function idbKeeping(fresh: () => Promise<void> = freshLogOfThisPage): KeepingDatabase {
   const losses = newListeners<void>();
   const made = new Map<string, VersionSummary>();
   const { use } = newConnection(PLAN, () => losses.tell());
-  let fresh: Promise<void> | null = null;
   /** Nothing is written behind what a crash may have left half written. */
   const changed: typeof use = async (work) => {
-    fresh ??= freshLog();
-    await fresh;
+    await fresh();
     return use(work);
   };
   return {
-    async readJournal() {
-      const records = await use(async (database) => readableRecords(await database.getAll(JOURNAL_STORE)));
-      fresh ??= freshLog();
-      return records;
-    },
+    readJournal: () => use(async (database) => readableRecords(await database.getAll(JOURNAL_STORE))),
     writeJournal: (write) =>
       changed((database) => {
         const stores = write.versions.length > 0 ? [JOURNAL_STORE, ...VERSION_STORES] : [JOURNAL_STORE];

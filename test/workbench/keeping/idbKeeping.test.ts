@@ -3,6 +3,7 @@ import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { findAtStart } from "../../../src/workbench/keeping/findAtStart";
+import { freshLog } from "../../../src/workbench/keeping/freshLog";
 import { idbKeeping } from "../../../src/workbench/keeping/idbKeeping";
 import { JOURNAL_STORE, KEEPING_DATABASE, VERSIONS_STORE } from "../../../src/workbench/keeping/storageKeys";
 import type { NewVersion } from "../../../src/workbench/keeping/version";
@@ -157,26 +158,42 @@ describe("the versions in the browser's database", () => {
 });
 
 describe("the browser's log", () => {
-  it("is begun anew before anything is written, by a database that comes and goes", async () => {
+  it("is begun anew by a database that comes and goes", async () => {
     const deleted = vi.spyOn(IDBFactory.prototype, "deleteDatabase");
-    const database = idbKeeping();
-    await database.readJournal();
-    await database.writeJournal(write(1, 0));
-    await database.writeJournal(write(2, 1));
+    await freshLog();
     expect(deleted).toHaveBeenCalledTimes(1);
-    const left = (await indexedDB.databases()).map(({ name }) => name);
-    expect(left).not.toContain(deleted.mock.calls[0][0]);
+    expect(await indexedDB.databases()).toEqual([]);
     deleted.mockRestore();
   });
 
-  it("is not insisted on where the browser refuses", async () => {
-    const refusing = vi.spyOn(IDBFactory.prototype, "deleteDatabase").mockImplementation(() => {
+  it("is waited for before anything is written, and not before reading", async () => {
+    let begin = () => {};
+    const fresh = new Promise<void>((resolve) => {
+      begin = resolve;
+    });
+    const database = idbKeeping(() => fresh);
+    const writing = database.writeJournal(write(1, 0));
+    expect(await database.readJournal()).toEqual([]);
+    begin();
+    expect(await writing).toEqual({ kind: "written" });
+    expect(await database.readJournal()).toMatchObject([{ revision: 1 }]);
+  });
+
+  it.each(["open", "deleteDatabase"] as const)("is not insisted on where %s is refused", async (name) => {
+    const refusing = vi.spyOn(IDBFactory.prototype, name).mockImplementation(() => {
       throw new DOMException("denied", "SecurityError");
     });
-    const database = idbKeeping();
-    expect(await database.writeJournal(write(1, 0))).toEqual({ kind: "written" });
-    expect(await database.readJournal()).toMatchObject([{ revision: 1 }]);
+    expect(await freshLog()).toBeUndefined();
     refusing.mockRestore();
+  });
+
+  it("is waited for a second at most", async () => {
+    vi.stubGlobal("indexedDB", { open: () => new IDBOpenDBRequest() });
+    vi.useFakeTimers();
+    const fresh = freshLog();
+    await vi.advanceTimersByTimeAsync(1_000);
+    expect(await fresh).toBeUndefined();
+    vi.useRealTimers();
   });
 });
 
