@@ -3,7 +3,7 @@
  * before it is the start of the next run. Whatever the screen has called “Saved” must be there. After a browser was
  * killed its log is made to end within a record, as a kill in the midst of a write leaves it.
  */
-import { appendFileSync, existsSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
+import { appendFileSync, existsSync, mkdtempSync, readdirSync, rmSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Lab } from "../lab";
@@ -38,8 +38,16 @@ function pausesOf(random: Random): number[] {
   ]);
 }
 
-/** Head of a record of 5000 bytes, with any checksum, and a part of what it announces. */
-const TORN = Buffer.concat([Buffer.from([1, 2, 3, 4, 5000 & 255, 5000 >> 8, 2]), Buffer.alloc(1000, 7)]);
+/** bytes: a log is written in blocks, and no piece of a record goes over the end of one */
+const BLOCK = 32_768;
+
+/** The first piece of a record that fills the rest of a block, with any checksum, and half of what it announces. */
+function halfRecord(logSize: number): Buffer {
+  const length = BLOCK - (logSize % BLOCK) - 7;
+  if (length < 2) return Buffer.alloc(0);
+  const head = Buffer.from([1, 2, 3, 4, length & 255, length >> 8, 2]);
+  return Buffer.concat([head, Buffer.alloc(length >> 1, 7)]);
+}
 
 /** Puts half a record at the end of the newest log of the page's databases. */
 function tearLog(profile: string): void {
@@ -47,7 +55,9 @@ function tearLog(profile: string): void {
   for (const folder of existsSync(databases) ? readdirSync(databases) : []) {
     const logs = readdirSync(join(databases, folder)).filter((name) => /^\d+\.log$/.test(name));
     const newest = logs.sort().at(-1);
-    if (newest) appendFileSync(join(databases, folder, newest), TORN);
+    if (!newest) continue;
+    const log = join(databases, folder, newest);
+    appendFileSync(log, halfRecord(statSync(log).size));
   }
 }
 

@@ -59,6 +59,8 @@ async function typeInPage({ held, field, first, step, edit, pauses }: Plan): Pro
   new MutationObserver(() => {
     if (typedAt > 0 && saysSaved()) tell("saved", now, performance.now() - typedAt);
   }).observe(sign, { childList: true, characterData: true, subtree: true });
+  // whoever edits has seen the page come to rest: its charts are drawn after its first picture
+  await new Promise((resolve) => requestIdleCallback(resolve, { timeout: 2000 }));
   input.focus();
   if (saysSaved()) tell("found", held, 0);
   for (const pause of pauses) {
