@@ -76,7 +76,7 @@ function useTapMarkers({ mostEnergyTap }: EnergySweep): Marker[] {
   const tap = useDesign((design) => design.primary.tap);
   const best: Marker[] =
     mostEnergyTap === null ? [] : [{ id: "best", label: "Most energy", colour: "--ok", x: mostEnergyTap }];
-  return [...best, { id: "present", label: "Present tap", colour: "--live", x: tap }];
+  return [...best, { id: "present", label: "Present tap", colour: "--tap", x: tap }];
 }
 
 function EnergyCharts({ sweep }: { sweep: EnergySweep }) {

@@ -100,7 +100,7 @@ export function TuningChart() {
             band: suggestedTapBand ?? undefined,
           },
         ]),
-    { id: "present", label: "Present tap", colour: "--live", x: tap },
+    { id: "present", label: "Present tap", colour: "--tap", x: tap },
   ];
   const middle = targetResonance ?? resonances.unloaded;
   const around = { from: middle * (1 - REACH), to: middle * (1 + REACH) };

@@ -10,7 +10,7 @@ export function KeyNumbers() {
         <ResultFigure id="primary.resonance" size="large" />
         <ResultFigure id="secondary.loadedResonance" />
         <ResultFigure id="coupling.circuit" />
-        <ResultFigure id="topLoad.breakoutVoltage" caption="Breakout voltage without point" />
+        <ResultFigure id="topLoad.breakoutVoltage" caption="Breakout without point" />
         <ResultFigure id="response.lowerPole" />
         <ResultFigure id="response.upperPole" />
         <ResultFigure id="tank.characteristicImpedance" caption="Characteristic impedance" />
