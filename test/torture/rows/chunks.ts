@@ -79,12 +79,15 @@ const RAW = /\b(NaN|undefined|Infinity|TypeError|ReferenceError)\b|\[object/;
 
 /**
  * Runs in the page: waits for the bench and puts the cautions away, or for the safe page. The cautions come
- * with the bench or right after it, the first time.
+ * with the bench or after it, until they have been acknowledged.
  */
 async function arrive(patience: number): Promise<void> {
   const until = performance.now() + patience;
+  const acknowledged = /"cautionsAcknowledged":true/.test(
+    localStorage.getItem("coilwright/preferences") ?? "",
+  );
   let stoodAt = Number.POSITIVE_INFINITY;
-  while (performance.now() < until && performance.now() < stoodAt + 100) {
+  while (performance.now() < until && performance.now() < stoodAt + (acknowledged ? 0 : 3000)) {
     const buttons = [...document.querySelectorAll<HTMLButtonElement>("dialog[open] button")];
     const read = buttons.find((button) => button.textContent === "I have read and understood this");
     read?.click();
@@ -129,7 +132,9 @@ async function run(tries: number, _seed: number, lab: Lab) {
   const steps = tried === 1 ? SHEET_AND_BACK : STEPS;
   for (const chunk of names.slice(0, tried)) {
     const context = await lab.newContext();
-    const wrong = await tryChunk(context, lab.address, chunk, steps).catch(String);
+    const wrong = await tryChunk(context, lab.address, chunk, steps).catch(
+      (error) => String(error).split("\n")[0],
+    );
     if (wrong !== null) losses.push(`${chunk}: ${wrong}`);
     await context.close();
   }
