@@ -41,7 +41,7 @@ function goneSentence(before: Show | undefined, after: Show): string {
     const titles = ids.map((id) => titleOf(before.designs[id]));
     return ids.length === 0
       ? ""
-      : `${whichAre(titles, "replaced")} by the show that was opened. ${wayBack(titles)}`;
+      : `${whichAre(titles, "replaced")}. Undo brings ${titles.length === 1 ? "it" : "them"} back; later, the versions and the bin do.`;
   }
   const ids = before.order.filter((id) => !Object.hasOwn(after.designs, id));
   const titles = ids.map((id) => titleOf(before.designs[id]));

@@ -32,9 +32,7 @@ describe("the notice of what a step took away", () => {
   it("counts what another show replaced under the same name, and not what it holds as it was", () => {
     act(() => workbench.setValue("primary.tap", 5));
     act(() => workbench.replaceShow("open tour.json", exampleShow()));
-    expect(text()).toContain(
-      "“Pier hall, left coil” is replaced by the show that was opened. Undo brings it back",
-    );
+    expect(text()).toContain("“Pier hall, left coil” is replaced. Undo brings it back");
   });
 
   it("calls a design without a title untitled", () => {

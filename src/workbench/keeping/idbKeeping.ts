@@ -47,6 +47,13 @@ async function written<Value>(
   return value.value;
 }
 
+/** A transaction that reads; that it is cut off is told by what it was asked. */
+function reading(database: IDBPDatabase<Schema>, stores: Store[]) {
+  const transaction = database.transaction(stores);
+  transaction.done.catch(() => undefined);
+  return transaction;
+}
+
 async function putVersions(transaction: Writing, versions: readonly NewVersion[]): Promise<void> {
   await Promise.all(
     versions
@@ -87,7 +94,7 @@ async function summariesOf(
   database: IDBPDatabase<Schema>,
   made: Map<string, VersionSummary>,
 ): Promise<VersionSummary[]> {
-  const transaction = database.transaction(VERSION_STORES);
+  const transaction = reading(database, VERSION_STORES);
   const versions = transaction.objectStore(VERSIONS_STORE);
   const [ids, summaries] = await Promise.all([
     versions.getAllKeys(),
@@ -102,7 +109,8 @@ async function summariesOf(
 }
 
 async function readVersion(database: IDBPDatabase<Schema>, id: string): Promise<KeptVersion | null> {
-  const found: unknown = await database.get(VERSIONS_STORE, id);
+  const versions = reading(database, [VERSIONS_STORE]).objectStore(VERSIONS_STORE);
+  const found: unknown = await versions.get(id);
   return found === undefined ? null : recordsOf(versionFound(id, found)).version;
 }
 
@@ -120,7 +128,11 @@ export function idbKeeping(fresh: () => Promise<void> = freshLogOfThisPage): Kee
     return use(work);
   };
   return {
-    readJournal: () => use(async (database) => readableRecords(await database.getAll(JOURNAL_STORE))),
+    readJournal: () =>
+      use(async (database) => {
+        const journal = reading(database, [JOURNAL_STORE]).objectStore(JOURNAL_STORE);
+        return readableRecords(await journal.getAll());
+      }),
     writeJournal: (write) =>
       changed((database) => {
         const stores = write.versions.length > 0 ? [JOURNAL_STORE, ...VERSION_STORES] : [JOURNAL_STORE];

@@ -64,6 +64,10 @@ export interface KeeperNeeds {
 const HELD_AS_UNREADABLE =
   "Nothing is saved, because what is kept could not be set aside: export it, then discard it.";
 
+/** ms from one look at a database that is just being closed to the next, and how often */
+const LOOK_AGAIN = 300;
+const MOST_LOOKS = 5;
+
 /** Makes the keeper; what reads a show is passed in, so that the two stay apart. */
 export function newKeeper({ storage, found, shelf, readShow, now, newId }: KeeperNeeds): Keeper {
   const { database } = found;
@@ -135,8 +139,11 @@ export function newKeeper({ storage, found, shelf, readShow, now, newId }: Keepe
     changedElsewhere: () => following.isNewer(local.read(SHOW_KEY).text),
     async isCleared() {
       if (!following.hasSaved() || local.read(SHOW_KEY).text !== null) return false;
-      const records = await (database?.readJournal() ?? Promise.resolve([])).catch(() => null);
-      return records?.length === 0;
+      for (let looks = 1; ; looks++) {
+        const records = await (database?.readJournal() ?? Promise.resolve([])).catch(() => null);
+        if (records !== null || looks === MOST_LOOKS) return records?.length === 0;
+        await new Promise((resolve) => setTimeout(resolve, LOOK_AGAIN));
+      }
     },
     async takeOther() {
       const seen = await look();

@@ -5,6 +5,8 @@ import { type Fault, readJson } from "../../design/document";
 import { exampleShow } from "../../design/examples";
 import type { ScoreFile } from "../../design/scoreFile";
 import { parseTravellingShow, type Show, serialiseShow } from "../../design/show";
+import type { LoadedShow } from "../keeping/loadedShow";
+import { showInRescue } from "../keeping/rescueFile";
 import type { VersionMaking } from "../keeping/versionMaking";
 import type { Editing } from "./editing";
 import { freeTitle, startingDesign, withAddedDesign, withDesign, withoutDesign } from "./showEdits";
@@ -52,9 +54,17 @@ function withNewDesign(show: Show, id: string, design: Design): Show {
   return withAddedDesign(show, id, { ...design, title: freeTitle(show, design.title) });
 }
 
+function readKept(kept: LoadedShow): Imported {
+  if (kept.kind === "ok") return { ok: true, kind: "show", show: kept.show, scoreFile: null };
+  const message = kept.kind === "nothing" ? "No show was kept where this file was made." : kept.sentence;
+  return { ok: false, faults: [{ path: "", message }] };
+}
+
 function read(text: string): Imported {
   const json = readJson(text);
   if (!json.ok) return json;
+  const kept = showInRescue(json.json);
+  if (kept) return readKept(kept);
   const design = parseDesign(json.json);
   if (design.ok) return { ok: true, kind: "design", design: design.design };
   if (design.kind !== "not-ours") return design;

@@ -10,6 +10,7 @@ import { serialiseDesign } from "../../../src/design/design";
 import { exampleShow, pierHallLeft } from "../../../src/design/examples";
 import { parseShow, type Show, serialiseShow } from "../../../src/design/show";
 import { readKeptText } from "../../../src/workbench/keeping/loadedShow";
+import { showInRescue } from "../../../src/workbench/keeping/rescueFile";
 import {
   JOURNAL_STORE,
   KEEPING_DATABASE,
@@ -94,6 +95,35 @@ beforeEach(() => {
 });
 
 afterEach(() => vi.restoreAllMocks());
+
+describe("the file of everything that was kept", () => {
+  it("opens again with its newest show, which may be the journal's", async () => {
+    await fillEverything();
+    const read = showInRescue(JSON.parse(await everythingKept(NOW)));
+    expect(read).toMatchObject({ kind: "ok", show: { name: "Journal coil" } });
+  });
+
+  it("says that there was no show, and takes no other file for one of its own", async () => {
+    expect(showInRescue(JSON.parse(await everythingKept(NOW)))).toEqual({ kind: "nothing" });
+    for (const other of [
+      null,
+      7,
+      {},
+      { app: "other", localStorage: {} },
+      JSON.parse(serialiseDesign(pierHallLeft)),
+    ])
+      expect(showInRescue(other)).toBeNull();
+  });
+
+  it.each([{ databases: 5 }, { databases: [{ store: JOURNAL_STORE, records: [null, { value: 3 }] }] }])(
+    "is read whatever else it holds: %j",
+    async (strange) => {
+      await fillEverything();
+      const file = { ...JSON.parse(await everythingKept(NOW)), ...strange };
+      expect(showInRescue(file)).toMatchObject({ kind: "ok", show: { name: "Present coil" } });
+    },
+  );
+});
 
 describe("what is kept in the browser", () => {
   it("is found in the present, the journal, the versions, the backups and what was set aside", async () => {

@@ -83,6 +83,20 @@ describe("leaving the page", () => {
 });
 
 describe("storage that is cleared while the page is open", () => {
+  it("is told also where the database is still being closed when it is looked at", async () => {
+    const bench = watched(newBench());
+    bench.actions.setValue("primary.tap", 5);
+    await wait();
+    (bench.storage as MemoryStorage).clear();
+    bench.disk.journal.clear();
+    const closing = new DOMException("Connection is closing", "UnknownError");
+    vi.spyOn(bench.database, "readJournal").mockRejectedValueOnce(closing).mockRejectedValueOnce(closing);
+    bench.database.lose();
+    await wait(1000);
+    expect(bench.state().saveState).toBe("unsaved");
+    expect(bench.state().notices.map(({ id }) => id)).toEqual(["cleared"]);
+  });
+
   it("is told, asked about, and written anew by the next save", async () => {
     const bench = watched(newBench());
     bench.actions.setValue("primary.tap", 5);
