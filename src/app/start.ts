@@ -5,7 +5,7 @@
 import "../ui/tokens.css";
 import "../ui/base.css";
 import "./safeStart/safeStart.css";
-import { freshLogOfThisPage } from "../workbench/keeping/freshLog";
+import { freshLog } from "../workbench/keeping/freshLog";
 import { element } from "./safeStart/element";
 import { showSafePage } from "./safeStart/safePage";
 import { showTheme } from "./safeStart/theme";
@@ -30,7 +30,7 @@ function tellSlow(root: HTMLElement) {
 async function start() {
   showTheme();
   // while the program is on its way
-  void freshLogOfThisPage();
+  void freshLog();
   // each of the two is left by starting the other, as when Back is pressed
   window.addEventListener("hashchange", reloadAtTurn);
   if (isSafe) return showSafePage({ kind: "asked" });

@@ -1,5 +1,5 @@
 import { useEffect } from "react";
-import { draftPlace, dropDraft, takeDrafts } from "../ui/drafts";
+import { draftPlace, drafts, dropDraft, takeDrafts } from "../ui/drafts";
 import { session, workbench } from "../workbench/session/session";
 import { saveDesign } from "./files";
 import { openSheet, sheetIsOpen } from "./place";
@@ -41,6 +41,12 @@ function onBeforeInput(event: InputEvent) {
   actions[name]();
 }
 
+/** What was typed is taken over first; what cannot be would be gone with the page, so the browser asks. */
+function onLeaving(event: BeforeUnloadEvent) {
+  takeDrafts();
+  if (Object.keys(drafts.getState()).length > 0) event.preventDefault();
+}
+
 /** Listens for the keys of the whole screen, and takes over what was typed before the page goes, while the app stands. */
 export function useShortcuts() {
   useEffect(() => {
@@ -49,6 +55,8 @@ export function useShortcuts() {
     window.addEventListener("keydown", onKeyDown, { signal });
     window.addEventListener("beforeinput", onBeforeInput, { signal });
     window.addEventListener("beforeprint", takeDrafts, { signal });
+    // after the session's own listener: what is taken over here is saved as the page goes, without a question
+    window.addEventListener("beforeunload", onLeaving, { signal });
     // before the session's own listener, which saves
     window.addEventListener("pagehide", takeDrafts, { signal, capture: true });
     return () => listening.abort();

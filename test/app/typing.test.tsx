@@ -131,4 +131,20 @@ describe("a file that is made while something is typed", () => {
     act(() => void fireEvent(window, new Event("pagehide")));
     expect(design().secondary.turns).toBe(typed);
   });
+
+  it("has the browser ask before the page goes with what cannot be used, and only then", async () => {
+    const leave = () => {
+      const leaving = new Event("beforeunload", { cancelable: true });
+      act(() => void fireEvent(window, leaving));
+      return leaving.defaultPrevented;
+    };
+    await userEvent.type(turns(), "{Backspace}");
+    const typed = Number(turns().value);
+    expect(leave()).toBe(false);
+    expect(design().secondary.turns).toBe(typed);
+    await userEvent.type(length(), " or so");
+    expect(leave()).toBe(true);
+    await userEvent.type(length(), "{Escape}");
+    expect(leave()).toBe(false);
+  });
 });

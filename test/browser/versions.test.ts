@@ -48,3 +48,25 @@ it("brings a deleted design back from the bin, and an earlier version of one tha
   expect(wound).not.toBe("1500");
   expect(faults).toEqual([]);
 });
+
+it("has the newest state and the bin again when the browser has lost its databases", async () => {
+  const { page, faults } = await begin();
+  const title = page.getByLabel("Title of the design");
+  const deleted = await title.inputValue();
+  await fromMenu(page, "Delete");
+  const turns = page.locator('[data-field="secondary.turns"]');
+  await turns.fill("1400");
+  await turns.press("Enter");
+  await page.waitForFunction(() => document.querySelector('[role="status"]')?.textContent === "Saved");
+  const session = await page.context().newCDPSession(page);
+  await session.send("Storage.clearDataForOrigin", {
+    origin: new URL(page.url()).origin,
+    storageTypes: "indexeddb,local_storage",
+  });
+  await page.reload();
+  await page.locator('[data-field="secondary.turns"]').waitFor();
+  expect(await turns.inputValue()).toBe("1400");
+  await page.goto(new URL("#bin", page.url()).href);
+  await page.getByRole("button", { name: new RegExp(`Today.*${deleted}.*deleted`) }).waitFor();
+  expect(faults).toEqual([]);
+});

@@ -1,7 +1,7 @@
 /** Gives out what is kept as files, whatever it is. */
-import { KEEPING_DATABASE, SCORES_DATABASE } from "../../workbench/keeping/storageKeys";
 import type { KeptVersion } from "./keptVersions";
-import { databaseNames, readDatabase, readEntries } from "./readKept";
+import { readEntries } from "./readKept";
+import { readStores } from "./readStores";
 
 function base64(bytes: Uint8Array): string {
   let text = "";
@@ -22,8 +22,7 @@ function inJson(_: string, value: unknown): unknown {
 
 /** Everything that is kept under this program's name, as one JSON text. */
 export async function everythingKept(now: Date): Promise<string> {
-  const names = await databaseNames([KEEPING_DATABASE, SCORES_DATABASE]);
-  const databases = (await Promise.all(names.map(readDatabase))).flat();
+  const databases = await readStores();
   const localStorage = Object.fromEntries(readEntries().map(({ key, text }) => [key, text]));
   return JSON.stringify(
     { app: "coilwright", exportedAt: now.toISOString(), localStorage, databases },

@@ -1,4 +1,5 @@
 /** Discards the copy of the program that the browser keeps; what the user made is not touched. */
+import { SECOND_PLACE } from "../../workbench/keeping/storageKeys";
 
 async function serverAnswers(): Promise<boolean> {
   const page = new URL(window.location.href);
@@ -18,7 +19,9 @@ export async function discardProgram(): Promise<string | null> {
     return "The server does not answer, so the copy of the program in this browser was left as it is.";
   const workers = (await navigator.serviceWorker?.getRegistrations()) ?? [];
   await Promise.all(workers.map((worker) => worker.unregister()));
-  if (typeof caches !== "undefined")
-    await Promise.all((await caches.keys()).map((name) => caches.delete(name)));
+  if (typeof caches !== "undefined") {
+    const ofProgram = (await caches.keys()).filter((name) => name !== SECOND_PLACE);
+    await Promise.all(ofProgram.map((name) => caches.delete(name)));
+  }
   return null;
 }

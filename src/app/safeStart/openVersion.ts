@@ -1,7 +1,15 @@
 /** Makes an earlier version the present one, for the next start; the present one is set aside first. */
-import { JOURNAL_STORE, KEEPING_DATABASE, KEPT_PREFIX, SHOW_KEY } from "../../workbench/keeping/storageKeys";
+import { secondPlace } from "../../workbench/keeping/secondPlace";
+import {
+  JOURNAL_STORE,
+  KEEPING_DATABASE,
+  KEPT_PREFIX,
+  RECORD_PREFIX,
+  SHOW_KEY,
+} from "../../workbench/keeping/storageKeys";
 import { highestRevision, type KeptVersion, keptVersions } from "./keptVersions";
-import { openThere, patiently, readDatabase, readEntries } from "./readKept";
+import { openThere, patiently, readEntries } from "./readKept";
+import { readStores } from "./readStores";
 
 type Plain = Record<string, unknown>;
 
@@ -69,7 +77,7 @@ function besideTheOthers(present: Plain | null, design: Plain, id: string): Plai
 export async function openVersion(version: KeptVersion, now: Date): Promise<string | null> {
   if (!version.document) return "This version cannot be read, so it was not opened: export it instead.";
   const entries = readEntries();
-  const stores = await readDatabase(KEEPING_DATABASE);
+  const stores = await readStores();
   const present = keptVersions(entries, stores).find(({ origin }) => origin === "present")?.document ?? null;
   const revision = highestRevision(entries, stores) + 1;
   const at = now.toISOString();
@@ -80,5 +88,6 @@ export async function openVersion(version: KeptVersion, now: Date): Promise<stri
   if (!setAside(at)) return FULL;
   const text = JSON.stringify({ app: "coilwright", version: 1, revision, savedAt: at, show });
   const inJournal = await toJournal(revision, text);
+  await secondPlace().put(`${RECORD_PREFIX}${revision}`, JSON.stringify({ revision, text }));
   return toStorage(text) || inJournal ? null : NOT_WRITTEN;
 }

@@ -2,13 +2,13 @@
  * The page that stands in for the program where it cannot be shown: plain elements and no library, so
  * that nothing the program fails by can fail it too. It reads what is kept and deletes nothing.
  */
-import { KEEPING_DATABASE } from "../../workbench/keeping/storageKeys";
 import { element } from "./element";
 import { everythingKept, safeFileName, saveFile, versionFile } from "./exportKept";
 import { discardProgram } from "./fetchAnew";
 import { type KeptVersion, keptVersions } from "./keptVersions";
 import { openVersion } from "./openVersion";
-import { readDatabase, readEntries } from "./readKept";
+import { readEntries } from "./readKept";
+import { readStores } from "./readStores";
 
 export interface Happening {
   kind: "asked" | "not loaded" | "failed";
@@ -166,5 +166,5 @@ export async function showSafePage(happening: Happening): Promise<void> {
     waiting,
   );
   document.body.replaceChildren(page);
-  waiting.replaceWith(keptBlock(keptVersions(readEntries(), await readDatabase(KEEPING_DATABASE))));
+  waiting.replaceWith(keptBlock(keptVersions(readEntries(), await readStores())));
 }

@@ -2,6 +2,8 @@
 import { idbKeeping } from "./idbKeeping";
 import type { JournalRecord } from "./journal";
 import type { KeepingDatabase } from "./keepingDatabase";
+import { keptTwice } from "./keptTwice";
+import { secondPlace } from "./secondPlace";
 import { Unanswered, within } from "./within";
 
 /** ms that the start waits for the database, which a busy machine may take its time to open after a crash */
@@ -48,7 +50,7 @@ export const NOTHING_FOUND: FoundAtStart = { database: null, records: null, trou
 /** Reads the journal, within five seconds; never throws. */
 export async function findAtStart(): Promise<FoundAtStart> {
   if (!hasDatabase()) return NOTHING_FOUND;
-  const database = idbKeeping();
+  const database = keptTwice(idbKeeping(), secondPlace());
   try {
     const records = await within(START_PATIENCE, database.readJournal());
     return { database, records, trouble: null };

@@ -4,9 +4,6 @@
  */
 import { FRESH_LOG_DATABASE } from "./storageKeys";
 
-/** ms; a browser that takes longer is not waited for */
-const PATIENCE = 1000;
-
 function answered(request: IDBRequest): Promise<void> {
   return new Promise((resolve, reject) => {
     request.onsuccess = () => resolve();
@@ -25,24 +22,10 @@ async function turnOver(): Promise<void> {
  * Chromium keeps all databases of a page in one log. A crash in the midst of a write leaves half a record at its end;
  * the next start reads past it and writes on behind it; the start after the next crash takes the half record for
  * damage and deletes every database of the page. Deleting a database makes it put what it holds into a new file and
- * begin a new log. Other browsers lose nothing by it.
- * Answers when that is done, refused or taking too long; never rejects.
+ * begin a new log. Other browsers lose nothing by it. Nobody waits for it: what such a start deletes even so comes
+ * back from the second place.
+ * Answers when that is done or refused; never rejects.
  */
 export function freshLog(): Promise<void> {
-  return new Promise((resolve) => {
-    const timer = setTimeout(resolve, PATIENCE);
-    const done = () => {
-      clearTimeout(timer);
-      resolve();
-    };
-    turnOver().then(done, done);
-  });
-}
-
-let ofThisPage: Promise<void> | null = null;
-
-/** The one of this page: begun at the first call, the same for every later one. */
-export function freshLogOfThisPage(): Promise<void> {
-  ofThisPage ??= freshLog();
-  return ofThisPage;
+  return turnOver().catch(() => undefined);
 }

@@ -2,7 +2,6 @@
 import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from "idb";
 import { newListeners } from "../background/listeners";
 import { type DatabasePlan, newConnection } from "./databaseOpening";
-import { freshLogOfThisPage } from "./freshLog";
 import { isRevision, type JournalRecord, prunedKeys, readableRecords } from "./journal";
 import type { JournalOutcome, JournalWrite, KeepingDatabase } from "./keepingDatabase";
 import {
@@ -114,19 +113,11 @@ async function readVersion(database: IDBPDatabase<Schema>, id: string): Promise<
   return found === undefined ? null : recordsOf(versionFound(id, found)).version;
 }
 
-/**
- * Makes the keeping's database; it is opened at its first use.
- * @param fresh answers once the browser has begun a new log
- */
-export function idbKeeping(fresh: () => Promise<void> = freshLogOfThisPage): KeepingDatabase {
+/** Makes the keeping's database; it is opened at its first use. */
+export function idbKeeping(): KeepingDatabase {
   const losses = newListeners<void>();
   const made = new Map<string, VersionSummary>();
   const { use } = newConnection(PLAN, () => losses.tell());
-  /** Nothing is written behind what a crash may have left half written. */
-  const changed: typeof use = async (work) => {
-    await fresh();
-    return use(work);
-  };
   return {
     readJournal: () =>
       use(async (database) => {
@@ -134,18 +125,18 @@ export function idbKeeping(fresh: () => Promise<void> = freshLogOfThisPage): Kee
         return readableRecords(await journal.getAll());
       }),
     writeJournal: (write) =>
-      changed((database) => {
+      use((database) => {
         const stores = write.versions.length > 0 ? [JOURNAL_STORE, ...VERSION_STORES] : [JOURNAL_STORE];
         return written(database, stores as Store[], (transaction) => putRecord(transaction, write));
       }),
     keepVersions: (versions) =>
-      changed((database) =>
+      use((database) =>
         written(database, VERSION_STORES, (transaction) => putVersions(transaction, versions)),
       ),
     listVersions: () => use((database) => summariesOf(database, made)),
     readVersion: (id) => use((database) => readVersion(database, id)),
     removeVersions: (ids) =>
-      changed((database) =>
+      use((database) =>
         written(database, VERSION_STORES, async (transaction) => {
           const gone = ids.flatMap((id) => [
             transaction.objectStore(VERSIONS_STORE).delete(id),
@@ -155,7 +146,7 @@ export function idbKeeping(fresh: () => Promise<void> = freshLogOfThisPage): Kee
         }),
       ),
     endOffer: (id) =>
-      changed((database) =>
+      use((database) =>
         written(database, [SUMMARIES_STORE], async (transaction) => {
           const summaries = transaction.objectStore(SUMMARIES_STORE);
           const summary = await summaries.get(id);

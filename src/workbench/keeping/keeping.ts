@@ -7,7 +7,7 @@ import type { WorkbenchState } from "../session/workbenchState";
 import type { FoundAtStart } from "./findAtStart";
 import { type Keeper, newKeeper } from "./keeper";
 import { offersOf } from "./offers";
-import { NO_STORAGE, saveNotice } from "./saveNotices";
+import { NO_STORAGE } from "./saveNotices";
 import { connectSaving, type Saving } from "./saving";
 import { newShelf, type Quota, type Shelf } from "./shelf";
 import { refusedWriteSentence } from "./storageError";
@@ -93,12 +93,13 @@ export function connectKeeping(
 ): Keeping {
   const { keeper, shelf } = places;
   const { database } = options.found;
-  if (options.found.trouble !== null)
-    store.setState({ saveState: "kept", saveMessage: options.found.trouble });
-  if (!options.storage && !database) {
-    const notices = withNotice(store.getState().notices, saveNotice(NO_STORAGE));
-    store.setState({ saveState: "failed", saveMessage: NO_STORAGE, notices });
-  }
+  const { trouble } = options.found;
+  if (trouble !== null)
+    store.setState(
+      keeper.refusedAtStart() === null
+        ? { saveState: "kept", saveMessage: trouble }
+        : { saveState: "failed", saveMessage: NO_STORAGE },
+    );
   const saving = connectSaving(store, keeper);
   const keep = (kept: readonly NewVersion[]) =>
     void shelf?.keep(kept).catch((error: unknown) => tellUnkept(store, error));

@@ -4,7 +4,7 @@ import type { Show } from "../../design/show";
 import type { Notice, WayOut } from "../session/notice";
 import type { Keeper } from "./keeper";
 import type { Unreadable } from "./resolve";
-import { databaseNotice, localNotice } from "./saveNotices";
+import { databaseNotice, localNotice, NO_STORAGE, saveNotice } from "./saveNotices";
 
 export interface Opening {
   show: Show;
@@ -32,6 +32,7 @@ function unreadableNotice(unreadable: Unreadable, held: string | null, instead: 
 /** What is told of the places where things are kept. */
 function placesNotices(keeper: Keeper, trouble: string | null): Notice[] {
   const refused = keeper.refusedAtStart();
+  if (trouble !== null && refused !== null) return [saveNotice(NO_STORAGE)];
   return [
     ...(trouble === null ? [] : [databaseNotice(trouble)]),
     ...(refused === null ? [] : [localNotice(refused)]),

@@ -2,14 +2,16 @@
 import type { DBSchema, IDBPDatabase } from "idb";
 import { newListeners } from "../background/listeners";
 import { newConnection } from "./databaseOpening";
+import { secondPlace } from "./secondPlace";
 import { isQuotaError } from "./storageError";
-import { BYTES_STORE, SCORES_DATABASE, SCORES_DATABASE_VERSION } from "./storageKeys";
+import { BYTES_STORE, SCORE_PREFIX, SCORES_DATABASE, SCORES_DATABASE_VERSION } from "./storageKeys";
 
 interface Schema extends DBSchema {
   [BYTES_STORE]: { key: string; value: Uint8Array };
 }
 
 const memory = new Map<string, Uint8Array>();
+const second = secondPlace();
 const refusals = newListeners<string>();
 const connection = newConnection<Schema>({
   name: SCORES_DATABASE,
@@ -39,6 +41,7 @@ export async function keepBytes(key: string, bytes: Uint8Array): Promise<void> {
   memory.set(key, bytes);
   try {
     await connection.use((database) => put(database, key, bytes));
+    await second.put(`${SCORE_PREFIX}${key}`, bytes);
   } catch (error) {
     refusals.tell(refusalSentence(error));
   }
@@ -49,14 +52,21 @@ export function listenForRefusedBytes(listener: (sentence: string) => void): () 
   return refusals.listen(listener);
 }
 
-/** The bytes under a key, null where there are none; never rejects. */
-export async function keptBytes(key: string): Promise<Uint8Array | null> {
-  const remembered = memory.get(key);
-  if (remembered) return remembered;
+async function bytesInDatabase(key: string): Promise<Uint8Array | null> {
   try {
     const found: unknown = await connection.use((database) => database.get(BYTES_STORE, key));
     return found instanceof Uint8Array ? found : null;
   } catch {
     return null;
   }
+}
+
+async function copiedBytes(key: string): Promise<Uint8Array | null> {
+  const copy = await second.read(`${SCORE_PREFIX}${key}`);
+  return copy && new Uint8Array(await copy.arrayBuffer());
+}
+
+/** The bytes under a key, null where there are none; never rejects. */
+export async function keptBytes(key: string): Promise<Uint8Array | null> {
+  return memory.get(key) ?? (await bytesInDatabase(key)) ?? (await copiedBytes(key));
 }

@@ -24,6 +24,15 @@ export const SUMMARIES_STORE = "summaries";
 /** database: made and deleted at each start, for the sake of its deletion */
 export const FRESH_LOG_DATABASE = "coilwright/fresh-log";
 
+/** cache storage: copies of the newest records of the journal, of the versions and of the score files */
+export const SECOND_PLACE = "coilwright/kept";
+/** there: by revision, `{ revision, text }` as in the journal */
+export const RECORD_PREFIX = "record/";
+/** there: by id, a version with what its summary adds */
+export const VERSION_PREFIX = "version/";
+/** there: by key, the bytes of a score file */
+export const SCORE_PREFIX = "score/";
+
 /** database: the bytes of score files, by key */
 export const SCORES_DATABASE = "coilwright/scores";
 export const SCORES_DATABASE_VERSION = 1;

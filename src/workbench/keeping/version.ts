@@ -109,3 +109,9 @@ export function versionFound(id: string, found: unknown): NewVersion {
     text: textOr(text, JSON.stringify(text ?? null)),
   };
 }
+
+/** A version out of what was found of one on its way, marks included. */
+export function newVersionFound(id: string, found: unknown): NewVersion {
+  const { periodic, offered } = (found ?? {}) as Record<string, unknown>;
+  return { ...versionFound(id, found), periodic: periodic === true, offered: offered === true };
+}

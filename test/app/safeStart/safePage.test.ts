@@ -2,23 +2,31 @@ import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { everythingKept } from "../../../src/app/safeStart/exportKept";
+import { discardProgram } from "../../../src/app/safeStart/fetchAnew";
 import { keptVersions } from "../../../src/app/safeStart/keptVersions";
 import { openVersion } from "../../../src/app/safeStart/openVersion";
 import { readDatabase, readEntries } from "../../../src/app/safeStart/readKept";
+import { readStores } from "../../../src/app/safeStart/readStores";
 import { showSafePage } from "../../../src/app/safeStart/safePage";
 import { serialiseDesign } from "../../../src/design/design";
 import { exampleShow, pierHallLeft } from "../../../src/design/examples";
 import { parseShow, type Show, serialiseShow } from "../../../src/design/show";
 import { readKeptText } from "../../../src/workbench/keeping/loadedShow";
 import { showInRescue } from "../../../src/workbench/keeping/rescueFile";
+import { secondPlace } from "../../../src/workbench/keeping/secondPlace";
 import {
   JOURNAL_STORE,
   KEEPING_DATABASE,
   KEPT_PREFIX,
+  RECORD_PREFIX,
+  SCORE_PREFIX,
   SCORES_DATABASE,
+  SECOND_PLACE,
   SHOW_KEY,
+  VERSION_PREFIX,
   VERSIONS_STORE,
 } from "../../../src/workbench/keeping/storageKeys";
+import { FakeCaches } from "../../workbench/fakeCaches";
 
 const NOW = new Date("2026-03-04T05:06:07.000Z");
 
@@ -86,7 +94,7 @@ async function fillEverything() {
   await fill(SCORES_DATABASE, { bytes: { values: [[new Uint8Array([77, 84, 104, 100]), "song"]] } });
 }
 
-const found = async () => keptVersions(readEntries(), await readDatabase(KEEPING_DATABASE));
+const found = async () => keptVersions(readEntries(), await readStores());
 
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory();
@@ -94,7 +102,10 @@ beforeEach(() => {
   document.body.replaceChildren();
 });
 
-afterEach(() => vi.restoreAllMocks());
+afterEach(() => {
+  vi.restoreAllMocks();
+  vi.unstubAllGlobals();
+});
 
 describe("the file of everything that was kept", () => {
   it("opens again with its newest show, which may be the journal's", async () => {
@@ -272,5 +283,59 @@ describe("the safe page", () => {
     await showSafePage({ kind: "asked" });
     expect(document.querySelector("img")).toBeNull();
     expect(document.body).toHaveTextContent("<img src=x onerror=alert(1)>");
+  });
+});
+
+describe("what the second place alone still holds", () => {
+  const record = { revision: 12, text: envelope(titled("Copied coil"), 12, "2026-03-03T00:00:00.000Z") };
+
+  beforeEach(async () => {
+    vi.stubGlobal("caches", new FakeCaches());
+    await secondPlace().put(`${RECORD_PREFIX}12`, JSON.stringify(record));
+    await secondPlace().put(
+      `${VERSION_PREFIX}v1`,
+      JSON.stringify({ ...VERSION, title: "Copy of what is there" }),
+    );
+    await secondPlace().put(`${VERSION_PREFIX}v2`, JSON.stringify({ ...VERSION, id: "v2", text: "{half" }));
+    await secondPlace().put(`${SCORE_PREFIX}gone`, new Uint8Array([1, 2]));
+  });
+
+  it("is listed and exported beside what the databases hold, each record once", async () => {
+    await fillEverything();
+    const listed = await found();
+    expect(listed.filter(({ title }) => title === "Copied coil")).toHaveLength(1);
+    expect(listed.filter(({ text }) => text === VERSION.text)).toHaveLength(1);
+    expect(listed.some(({ kind, text }) => kind === "unreadable" && text === "{half")).toBe(true);
+    const file = await everythingKept(NOW);
+    expect(showInRescue(JSON.parse(file))).toMatchObject({ show: { name: "Copied coil" } });
+    expect(JSON.parse(file).databases).toContainEqual(
+      expect.objectContaining({
+        store: "bytes",
+        records: [
+          { key: "song", value: { base64: "TVRoZA==" } },
+          { key: "gone", value: { base64: "AQI=" } },
+        ],
+      }),
+    );
+  });
+
+  it("is there where the databases are gone", async () => {
+    expect((await found()).map(({ title }) => title)).toContain("Copied coil");
+    expect(showInRescue(JSON.parse(await everythingKept(NOW)))).toMatchObject({ kind: "ok" });
+  });
+
+  it("is of a lower revision than what is opened from here, and has it as well", async () => {
+    await fillEverything();
+    const backup = (await found()).find(({ origin }) => origin === "backup");
+    expect(backup && (await openVersion(backup, NOW))).toBeNull();
+    expect(JSON.parse(localStorage.getItem(SHOW_KEY) ?? "")).toMatchObject({ revision: 13 });
+    expect(await secondPlace().names()).toContain(`${RECORD_PREFIX}13`);
+  });
+
+  it("stays where the copy of the program is discarded", async () => {
+    await caches.open("program");
+    vi.stubGlobal("fetch", async () => new Response("here"));
+    expect(await discardProgram()).toBeNull();
+    expect(await caches.keys()).toEqual([SECOND_PLACE]);
   });
 });

@@ -10,6 +10,7 @@ import type { TortureRow } from "../row";
 import { noticesOf, openBench, signOf, typeInto } from "../support/bench";
 import { FIELD, heldEdit, typedAs } from "../support/editor";
 import { newRandom, type Random } from "../support/random";
+import { countVersions } from "../support/versions";
 
 /** bytes that the browser grants, little enough to be filled quickly */
 const GRANTED = 1_000_000;
@@ -54,20 +55,6 @@ async function fill(size: number): Promise<number> {
   while (count < 5000 && (await put(count))) count++;
   database.close();
   return count;
-}
-
-/** Runs in the page: versions in the database. */
-async function countVersions(): Promise<number> {
-  const database = await new Promise<IDBDatabase>((resolve, reject) => {
-    const opening = indexedDB.open("coilwright/keeping");
-    opening.onsuccess = () => resolve(opening.result);
-    opening.onerror = () => reject(opening.error);
-  });
-  return new Promise((resolve, reject) => {
-    const counting = database.transaction("versions").objectStore("versions").count();
-    counting.onsuccess = () => resolve(counting.result);
-    counting.onerror = () => reject(counting.error);
-  });
 }
 
 interface Outcome {

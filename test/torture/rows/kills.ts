@@ -1,7 +1,8 @@
 /**
  * Ends the browser, or one page's process, at random moments of editing; each start that verifies the end
- * before it is the start of the next run. Whatever the screen has called “Saved” must be there. After a browser was
- * killed its log is made to end within a record, as a kill in the midst of a write leaves it.
+ * before it is the start of the next run. Whatever the screen has called “Saved” must be there, and so must
+ * its versions. After a browser was killed its log is made to end within a record, as a kill in the midst of a write
+ * leaves it.
  */
 import { appendFileSync, existsSync, mkdtempSync, readdirSync, rmSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -12,6 +13,7 @@ import { type Bench, noticesOf, openBench } from "../support/bench";
 import { heldEdit, startEditing, type Told, typedAs } from "../support/editor";
 import { type OwnBrowser, ownBrowser } from "../support/ownBrowser";
 import { newRandom, type Random } from "../support/random";
+import { countVersions } from "../support/versions";
 
 type Ending = "browser killed" | "page crashed" | "browser closed" | "page closed";
 
@@ -72,12 +74,30 @@ async function crash({ page }: Bench): Promise<void> {
 interface Account {
   losses: string[];
   delays: number[];
+  /** whether there has been a version */
+  hadVersions: boolean;
   /** most edits that were typed, not yet called saved, and gone */
   mostUnsaved: number;
 }
 
+/** ms in which versions that were lost must be back */
+const COMING_BACK = 5000;
+
+/** Whether all versions have gone, where there have been any. */
+async function versionsAreGone({ page }: Bench, account: Account): Promise<boolean> {
+  const until = Date.now() + COMING_BACK;
+  do {
+    if ((await page.evaluate(countVersions)) > 0) {
+      account.hadVersions = true;
+      return false;
+    }
+  } while (account.hadVersions && Date.now() < until);
+  return account.hadVersions;
+}
+
 /** What the restart shows against what was told before the end. */
-async function verify({ page, faults }: Bench, told: Told, how: string, account: Account): Promise<number> {
+async function verify(bench: Bench, told: Told, how: string, account: Account): Promise<number> {
+  const { page, faults } = bench;
   const held = await heldEdit(page);
   const notices = await noticesOf(page);
   if (held < told.saved)
@@ -86,6 +106,7 @@ async function verify({ page, faults }: Bench, told: Told, how: string, account:
     );
   else if (held > told.planned)
     account.losses.push(`${how}: ${typedAs(held)} mm is there and was never typed`);
+  else if (await versionsAreGone(bench, account)) account.losses.push(`${how}: all versions have gone`);
   else if (faults.length > 0) account.losses.push(`${how}: ${faults[0]}`);
   else if (notices.length > 0) account.losses.push(`${how}: ${notices[0]}`);
   account.mostUnsaved = Math.max(account.mostUnsaved, told.typed - Math.max(held, told.first - 1));
@@ -105,7 +126,7 @@ function figures({ delays, mostUnsaved }: Account): string {
 async function run(tries: number, seed: number, { address, launch, window }: Lab) {
   const random = newRandom(seed);
   const profile = mkdtempSync(join(tmpdir(), "coilwright-profile-"));
-  const account: Account = { losses: [], delays: [], mostUnsaved: 0 };
+  const account: Account = { losses: [], delays: [], hadVersions: false, mostUnsaved: 0 };
   let browser: OwnBrowser | null = null;
   let told: Told | null = null;
   let how = "";

@@ -166,34 +166,12 @@ describe("the browser's log", () => {
     deleted.mockRestore();
   });
 
-  it("is waited for before anything is written, and not before reading", async () => {
-    let begin = () => {};
-    const fresh = new Promise<void>((resolve) => {
-      begin = resolve;
-    });
-    const database = idbKeeping(() => fresh);
-    const writing = database.writeJournal(write(1, 0));
-    expect(await database.readJournal()).toEqual([]);
-    begin();
-    expect(await writing).toEqual({ kind: "written" });
-    expect(await database.readJournal()).toMatchObject([{ revision: 1 }]);
-  });
-
   it.each(["open", "deleteDatabase"] as const)("is not insisted on where %s is refused", async (name) => {
     const refusing = vi.spyOn(IDBFactory.prototype, name).mockImplementation(() => {
       throw new DOMException("denied", "SecurityError");
     });
     expect(await freshLog()).toBeUndefined();
     refusing.mockRestore();
-  });
-
-  it("is waited for a second at most", async () => {
-    vi.stubGlobal("indexedDB", { open: () => new IDBOpenDBRequest() });
-    vi.useFakeTimers();
-    const fresh = freshLog();
-    await vi.advanceTimersByTimeAsync(1_000);
-    expect(await fresh).toBeUndefined();
-    vi.useRealTimers();
   });
 });
 

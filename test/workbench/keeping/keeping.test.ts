@@ -148,8 +148,11 @@ describe("saving", () => {
 
   it("says so where the browser keeps nothing, and everything else works", async () => {
     const bench = newBench(null, undefined, NOTHING_FOUND);
-    expect(bench.state()).toMatchObject({ saveState: "failed" });
-    expect(bench.state().saveMessage).toContain("export");
+    expect(bench.state()).toMatchObject({
+      saveState: "failed",
+      saveMessage: expect.stringContaining("export"),
+      notices: [{ id: "save", severity: "error", sentence: expect.stringContaining("keeps nothing") }],
+    });
     bench.actions.setValue("primary.tap", 5);
     expect(bench.open().primary.tap).toBe(5);
   });

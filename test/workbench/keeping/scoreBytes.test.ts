@@ -3,6 +3,7 @@ import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { BYTES_STORE, SCORES_DATABASE } from "../../../src/workbench/keeping/storageKeys";
+import { FakeCaches } from "../fakeCaches";
 
 /** The module as a page has it after a start: with nothing in memory. */
 async function freshPage() {
@@ -21,6 +22,14 @@ describe("the bytes of a score", () => {
     const { keptBytes } = await freshPage();
     expect(await keptBytes("key")).toEqual(bytes);
     expect(await keptBytes("other")).toBeNull();
+  });
+
+  it("come from the second place where the database was deleted", async () => {
+    vi.stubGlobal("caches", new FakeCaches());
+    await (await freshPage()).keepBytes("key", bytes);
+    vi.stubGlobal("indexedDB", new IDBFactory());
+    expect(await (await freshPage()).keptBytes("key")).toEqual(bytes);
+    expect(await (await freshPage()).keptBytes("other")).toBeNull();
   });
 
   it("are found in the database that earlier builds made", async () => {
