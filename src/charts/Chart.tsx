@@ -2,6 +2,7 @@ import { useCallback, useMemo, useRef, useState } from "react";
 import { Contained } from "../ui/Contained";
 import { useHeld } from "../ui/useHeld";
 import { useSize } from "../ui/useSize";
+import { useTurn } from "../ui/useTurn";
 import { useSession } from "../workbench/session/hooks";
 import { type Domain, linearTicks, logTicks } from "./axis";
 import styles from "./Chart.module.css";
@@ -88,6 +89,7 @@ function WholeChart({
 }: ChartProps) {
   const plot = useRef<HTMLDivElement>(null);
   const { width } = useSize(plot, { width: 420, height });
+  const isDrawn = useTurn();
   const [hidden, setHidden] = useState<ReadonlySet<string>>(
     () => new Set(curves.filter((curve) => curve.shownAtFirst === false).map((curve) => curve.id)),
   );
@@ -110,13 +112,16 @@ function WholeChart({
       </figcaption>
       <div
         className={styles.plot}
+        style={{ minHeight: height }}
         ref={plot}
         role="img"
         aria-label={`${title}: ${y.label} against ${x.label}`}
       >
-        <ChartContentContext value={{ curves: shown, markers, levels, strips, onHover, onPlace }}>
-          <ChartFrame width={width} height={height} x={xAxis} y={yAxis} strips={strips.length} />
-        </ChartContentContext>
+        {isDrawn && (
+          <ChartContentContext value={{ curves: shown, markers, levels, strips, onHover, onPlace }}>
+            <ChartFrame width={width} height={height} x={xAxis} y={yAxis} strips={strips.length} />
+          </ChartContentContext>
+        )}
       </div>
       <Legend
         curves={curves}

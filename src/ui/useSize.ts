@@ -11,10 +11,12 @@ export function useSize(element: RefObject<Element | null>, initial: Size): Size
   useLayoutEffect(() => {
     const watched = element.current;
     if (!watched || typeof ResizeObserver === "undefined") return;
-    const observer = new ResizeObserver(([entry]) => {
-      const { width, height } = entry.contentRect;
+    const take = ({ width, height }: Size) => {
       if (width > 0 && height > 0) setSize({ width: Math.round(width), height: Math.round(height) });
-    });
+    };
+    // at once, so that nothing is drawn in the initial size first
+    take({ width: watched.clientWidth, height: watched.clientHeight });
+    const observer = new ResizeObserver(([entry]) => take(entry.contentRect));
     observer.observe(watched);
     return () => observer.disconnect();
   }, [element]);

@@ -44,9 +44,10 @@ describe("the burst charts", () => {
     expect(document.body.textContent).not.toMatch(/NaN|undefined|Infinity/);
   });
 
-  it("mark the limit, the end of the drive, and every interval of the gates", () => {
+  it("mark the limit, the end of the drive, and every interval of the gates", async () => {
     render(<BurstChart />);
     const chart = figure(/^Primary current/);
+    await waitFor(() => expect(chart.querySelector("path[d^=M]")).not.toBeNull());
     expect(within(chart).getByText("Over-current limit 480 A")).toBeInTheDocument();
     expect(within(chart).getByText("Drive ends 120 µs")).toBeInTheDocument();
     const blocks = [...chart.querySelectorAll("path")]

@@ -34,21 +34,24 @@ describe("the present tap on the tuning chart", () => {
     const { present } = session.store.getState().history;
     return present.designs[present.open].primary.tap;
   };
-  const grasp = () => {
+  const grasp = async () => {
     // jsdom captures no pointers
     Element.prototype.setPointerCapture ??= () => undefined;
     const { container } = render(<TuningChart />);
-    const marker = container.querySelector('rect[style*="ew-resize"]');
-    if (!marker) throw new Error("nothing to grasp");
+    const marker = await waitFor(() => {
+      const found = container.querySelector('rect[style*="ew-resize"]');
+      if (!found) throw new Error("nothing to grasp");
+      return found;
+    });
     const x = Number(marker.getAttribute("x")) + 13;
     return { marker, x };
   };
   const pointer = (type: string, clientX: number) =>
     Object.assign(new MouseEvent(type, { bubbles: true, clientX }), { pointerId: 1 });
 
-  it("does not move when it is grasped beside its middle, and follows the pointer from there", () => {
+  it("does not move when it is grasped beside its middle, and follows the pointer from there", async () => {
     const before = tap();
-    const { marker, x } = grasp();
+    const { marker, x } = await grasp();
     fireEvent(marker, pointer("pointerdown", x + 8));
     fireEvent(marker, pointer("pointermove", x + 8));
     expect(tap()).toBeCloseTo(before, 6);
@@ -61,9 +64,9 @@ describe("the present tap on the tuning chart", () => {
     expect(tap()).toBe(before);
   });
 
-  it("goes back by Esc, and no longer follows", () => {
+  it("goes back by Esc, and no longer follows", async () => {
     const before = tap();
-    const { marker, x } = grasp();
+    const { marker, x } = await grasp();
     fireEvent(marker, pointer("pointerdown", x));
     fireEvent(marker, pointer("pointermove", x - 40));
     expect(tap()).toBeLessThan(before);

@@ -1,5 +1,5 @@
 /**
- * The keeping's database with a second place beside it. What the database has taken is copied there before it is
+ * The keeping's database with a second place beside it. What the database takes is copied there before it is
  * called kept; what the database has lost, as when a browser finds its files damaged and deletes them, comes from
  * there at the next start.
  */
@@ -40,8 +40,12 @@ function needless(names: readonly string[], { revision }: JournalRecord): string
   return revisions.filter((each) => !kept.includes(each)).map((each) => `${RECORD_PREFIX}${each}`);
 }
 
+function nameOf({ revision }: JournalRecord): string {
+  return `${RECORD_PREFIX}${revision}`;
+}
+
 async function copyRecord(second: SecondPlace, record: JournalRecord): Promise<void> {
-  await second.put(`${RECORD_PREFIX}${record.revision}`, JSON.stringify(record));
+  await second.put(nameOf(record), JSON.stringify(record));
   // nobody waits for that: what stays is cleared away with the next
   void second.names().then((names) => second.remove(needless(names, record)));
 }
@@ -85,6 +89,8 @@ async function copyRest(database: KeepingDatabase, second: SecondPlace, { summar
 /** Makes the two one. Its first list of versions waits until those that were lost are back. */
 export function keptTwice(database: KeepingDatabase, second: SecondPlace): KeepingDatabase {
   let levelled: Promise<void> | null = null;
+  /** what the journal has not, though what is read grew from it */
+  let lacking: JournalRecord | null = null;
   const level = async () => {
     try {
       const found = await levelOf(database, second);
@@ -99,12 +105,21 @@ export function keptTwice(database: KeepingDatabase, second: SecondPlace): Keepi
     async readJournal() {
       const [own, copies] = await Promise.all([database.readJournal(), copiedRecords(second)]);
       const newest = own[0]?.revision ?? 0;
-      return [...copies.filter(({ revision }) => revision > newest), ...own];
+      const newer = copies.filter(({ revision }) => revision > newest);
+      lacking = newer[0] ?? null;
+      return [...newer, ...own];
     },
     async writeJournal(write) {
-      const outcome = await database.writeJournal(write);
-      if (outcome.kind === "written")
-        await Promise.all([copyRecord(second, write.record), copyVersions(second, write.versions)]);
+      // both at once: where the database refuses, the copy is what the next start finds
+      const copying = copyRecord(second, write.record);
+      const outcome = await database.writeJournal({ ...write, base: write.base ?? lacking });
+      await copying;
+      if (outcome.kind === "conflict") {
+        await second.remove([nameOf(write.record)]);
+      } else {
+        lacking = null;
+        await copyVersions(second, write.versions);
+      }
       return outcome;
     },
     async keepVersions(versions) {

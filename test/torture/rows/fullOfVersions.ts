@@ -82,7 +82,7 @@ async function tryOnce(context: BrowserContext, address: string, random: Random)
   });
   await type(page, random.whole(1, 1000));
   await signOf(page, PATIENCE, ["Saved"]);
-  const taken = await page.evaluate(fill, random.pick([5_000, 20_000, 100_000]));
+  const taken = await page.evaluate(fill, random.pick([100_000, 20_000, 5_000]));
   if (taken < 2) return { sign: "", wrong: "nothing could be filled, so nothing was tried" };
   const { sign, edit } = await editWhileFull(page, random);
   const [notice = "no notice"] = await noticesOf(page);

@@ -60,7 +60,14 @@ async function typeInPage({ held, field, first, step, edit, pauses }: Plan): Pro
     if (typedAt > 0 && saysSaved()) tell("saved", now, performance.now() - typedAt);
   }).observe(sign, { childList: true, characterData: true, subtree: true });
   // whoever edits has seen the page come to rest: its charts are drawn after its first picture
-  await new Promise((resolve) => requestIdleCallback(resolve, { timeout: 2000 }));
+  await new Promise<void>((resolve) => {
+    const until = performance.now() + 3000;
+    let resting = setTimeout(resolve, 200);
+    new MutationObserver(() => {
+      clearTimeout(resting);
+      resting = setTimeout(resolve, performance.now() < until ? 200 : 0);
+    }).observe(document.body, { childList: true, subtree: true });
+  });
   input.focus();
   if (saysSaved()) tell("found", held, 0);
   for (const pause of pauses) {
@@ -79,7 +86,7 @@ async function typeInPage({ held, field, first, step, edit, pauses }: Plan): Pro
 }
 
 /**
- * Starts to edit; what the page tells comes into the object returned, as long as the page lives.
+ * Starts to edit, and answers with the first edit; what the page tells comes into the object returned, as long as the page lives.
  * @param held the edit that the field holds
  * @param saved the newest edit that was ever called saved
  * @param edit number of the first edit
@@ -92,15 +99,23 @@ export async function startEditing(
   pauses: number[],
 ): Promise<Told> {
   const told: Told = { saved, typed: held, first: edit, planned: edit + pauses.length - 1, delays: [] };
+  let begun = () => {};
+  const beginning = new Promise<void>((resolve) => {
+    begun = resolve;
+  });
   await page.exposeFunction("tell", (kind: "typed" | "found" | "saved", number: number, delay: number) => {
-    if (kind === "typed") told.typed = number;
-    else told.saved = Math.max(told.saved, number);
+    if (kind === "typed") {
+      told.typed = number;
+      begun();
+    } else told.saved = Math.max(told.saved, number);
     if (kind === "saved") told.delays.push(delay);
   });
   // the page may be gone before the plan is through: that is what is tried
   page
     .evaluate(typeInPage, { held, field: FIELD, first: FIRST, step: STEP, edit, pauses })
-    .catch(() => undefined);
+    .catch(() => undefined)
+    .finally(begun);
+  await beginning;
   return told;
 }
 

@@ -65,7 +65,9 @@ describe("a database that was deleted", () => {
       { revision: 3 },
     ]);
     expect(await save(after.kept, 6)).toEqual({ kind: "written" });
-    expect(await revisionsOf(after.kept)).toEqual([6]);
+    await save(after.kept, 7);
+    // with the one that it grew from
+    expect(await revisionsOf(after.own)).toEqual([7, 6, 5]);
   });
 
   it("gives back its versions as they were, marks included, and stays without those that were removed", async () => {
@@ -111,13 +113,21 @@ describe("the second place", () => {
     ]);
   });
 
-  it("gives nothing that the journal did not take", async () => {
+  it("gives nothing of a tab that has lost", async () => {
     const { kept, disk } = page();
     disk.journal.set(9, "of another tab");
     expect(await save(kept, 4)).toMatchObject({ kind: "conflict" });
-    disk.fail = new DOMException("denied", "SecurityError");
-    await expect(save(kept, 10)).rejects.toThrow("denied");
+    await quiet();
     expect(caches.addresses(SECOND_PLACE)).toEqual([]);
+  });
+
+  it("has what the database refuses", async () => {
+    const { kept, disk } = page();
+    await save(kept, 1);
+    disk.fail = new DOMException("full", "QuotaExceededError");
+    await expect(save(kept, 2)).rejects.toThrow("full");
+    await quiet();
+    expect(await revisionsOf(page(disk).kept)).toEqual([2, 1]);
   });
 
   it("does not outlive a journal that began anew without it", async () => {
