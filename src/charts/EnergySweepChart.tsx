@@ -4,15 +4,14 @@ import { FollowedProgress } from "../ui/FollowedProgress";
 import type { Dimension } from "../units/dimension";
 import { formatQuantity } from "../units/format";
 import { useDesign, useEnergySweep, useUnitSystem } from "../workbench/session/hooks";
+import { dragTap, takeTap } from "../workbench/session/moveTap";
 import { energySweeps } from "../workbench/session/session";
-import { takeTap } from "../workbench/session/takeTap";
 import { type Domain, roundedDomain } from "./axis";
 import { Chart } from "./Chart";
 import type { Curve, Level, Marker } from "./curve";
 import styles from "./EnergySweep.module.css";
 import { energyCurves } from "./energyCurves";
 import { whyNoEnergy } from "./noEnergy";
-import { placeTap } from "./placeTap";
 import { plain } from "./plain";
 
 const Y_TICKS = 5;
@@ -90,7 +89,7 @@ function EnergyCharts({ sweep }: { sweep: EnergySweep }) {
     domain: tapsInSight(sweep, tap),
     format: (value: number) => plain(value.toFixed(2)),
   };
-  const shared = { x, markers, onPlace: placeTap };
+  const shared = { x, markers, onPlace: dragTap };
   return (
     <>
       <Chart

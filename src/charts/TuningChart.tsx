@@ -1,11 +1,11 @@
 import type { TuningPoint } from "../calc/circuit/tuningCurve";
 import { formatQuantity } from "../units/format";
 import { useDesign, useEvaluation, useUnitSystem } from "../workbench/session/hooks";
+import { dragTap } from "../workbench/session/moveTap";
 import { roundedDomain } from "./axis";
 import { Chart } from "./Chart";
 import styles from "./Chart.module.css";
 import type { Curve, Marker } from "./curve";
-import { placeTap } from "./placeTap";
 
 const Y_TICKS = 5;
 /** The chart shows this part below and above the frequency aimed at. */
@@ -119,7 +119,7 @@ export function TuningChart() {
       }}
       curves={curves}
       markers={markers}
-      onPlace={placeTap}
+      onPlace={dragTap}
     />
   );
 }

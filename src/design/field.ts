@@ -16,6 +16,8 @@ export interface NumberField {
   /** may be absent: the value is then null */
   nullable: boolean;
   default: number | null;
+  /** SI, of an arrow key and of what is dragged; null where the number's own size gives it */
+  step: number | null;
   help: {
     /** what it is, one sentence */
     what: string;

@@ -1,8 +1,10 @@
 import { heightAtTurn, radiusAtTurn } from "../calc/coil/primaryGeometry";
 import type { Primary, TopLoadElement } from "../calc/design-parts";
 import { withValueAt } from "../design/changeAt";
+import { TAP_STEP } from "../design/fields/primary";
 import { formatQuantity } from "../units/format";
 import type { UnitSystem } from "../units/unitSystem";
+import { leastTap, moveTap } from "../workbench/session/moveTap";
 import { workbench } from "../workbench/session/session";
 import { elementHalves, tapAtPoint } from "./coilShape";
 import styles from "./Drawing.module.css";
@@ -42,13 +44,13 @@ export function TapHandle({ view, primary, tap, system, tuned }: TapHandleProps)
       y={yOf(view, heightAtTurn(primary, at))}
       label="Tap on the primary"
       value={tap}
-      minimum={Math.min(0.1, turns)}
+      minimum={leastTap(turns)}
       maximum={turns}
       valueText={`${text}${tuned ? ", tuned" : ""}`}
       step="move tap"
-      keyStep={0.01}
+      keyStep={TAP_STEP}
       valueAt={(x, y) => tapAtPoint(primary, radiusOf(view, x), heightOf(view, y))}
-      onChange={set("primary.tap")}
+      onChange={moveTap}
     >
       <path className={styles.tapStem} d={`M0 4V${FLAG}`} />
       <path

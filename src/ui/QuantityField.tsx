@@ -14,6 +14,8 @@ import { arrowStep, stepped } from "./step";
 interface QuantityFieldProps extends Omit<CellProps, "id" | "children"> {
   /** SI; null where a nullable field is empty */
   value: number | null;
+  /** SI, of an arrow key; where there is none, the number's size gives it */
+  step?: number | null;
   /** SI, a usual value: the field shows and reads bare numbers in its unit; null where there is none */
   usual: number | null;
   dimension: Dimension;
@@ -40,6 +42,7 @@ export function QuantityField(props: QuantityFieldProps) {
   const {
     value,
     usual,
+    step = null,
     dimension,
     system,
     place,
@@ -78,9 +81,10 @@ export function QuantityField(props: QuantityFieldProps) {
 
   const draft = useDraft(place, value, commit);
 
-  const step = (steps: number) => {
+  const stepBy = (steps: number) => {
     const now = Number(draft?.text ?? full);
-    if (Number.isFinite(now)) commit(stepped(now, steps * arrowStep(now, whole)), place);
+    const size = step === null ? arrowStep(now, whole) : step / fixed.factor;
+    if (Number.isFinite(now)) commit(stepped(now, steps * size), place);
   };
 
   const onKeyDown = (event: KeyboardEvent) => {
@@ -89,8 +93,8 @@ export function QuantityField(props: QuantityFieldProps) {
     if (event.key === "Enter") {
       if (draft) commit(draft.text);
     } else if (event.key === "Escape" && draft) dropDraft(place);
-    else if (event.key === "ArrowUp") step(event.shiftKey ? 10 : 1);
-    else if (event.key === "ArrowDown") step(event.shiftKey ? -10 : -1);
+    else if (event.key === "ArrowUp") stepBy(event.shiftKey ? 10 : 1);
+    else if (event.key === "ArrowDown") stepBy(event.shiftKey ? -10 : -1);
     else return;
     event.preventDefault();
     event.stopPropagation();

@@ -118,8 +118,11 @@ const MOST_IN_SERIES = 40;
 const MOST_UNITS = 400;
 
 /** The same charge swings a bank of another capacitance to another voltage. */
-function dutyAt({ duty, capacitance: wanted }: ArrangementWish, capacitance: number): BankDuty {
-  return { ...duty, peakVoltage: (duty.peakVoltage * wanted) / capacitance };
+function dutyAt(
+  { duty, capacitance: known }: Pick<ArrangementWish, "duty" | "capacitance">,
+  capacitance: number,
+): BankDuty {
+  return { ...duty, peakVoltage: (duty.peakVoltage * known) / capacitance };
 }
 
 function arrangement(
@@ -170,12 +173,10 @@ const MOST_PROPOSALS = 6;
 export function proposedBanks(tank: Tank, duty: BankDuty): Arrangement[] {
   const present = bankCapacitance(tank);
   const capacitance = tank.wantedCapacitance ?? present;
-  // the same charge swings a smaller bank higher
-  const scaled = { ...duty, peakVoltage: (duty.peakVoltage * present) / capacitance };
   return proposeArrangements(tank.unit, {
     capacitance,
     tolerance: CAPACITANCE_TOLERANCE,
-    duty: scaled,
+    duty: dutyAt({ duty, capacitance: present }, capacitance),
     margin: MARGIN,
     unitCost: tank.unitCost,
   }).slice(0, MOST_PROPOSALS);

@@ -8,6 +8,7 @@
  * Source: the circuit's own equations; O. H. Schade, Proc. IRE 31 (1943), 341, treats the same circuit by charts.
  */
 import type { Supply } from "../design-parts";
+import { type Rectification, SUPPLY_ARRANGEMENTS } from "./supplyArrangement";
 
 export interface Rectifier {
   supply: Supply;
@@ -40,10 +41,10 @@ export interface RectifierResult {
   carriesLoad: boolean;
 }
 
-/** V; the mains' voltage RMS, line to line for three phases. */
+/** V of the bus at no load. */
 export function noLoadBusVoltage({ arrangement, mainsVoltage }: Supply): number {
-  if (arrangement === "bench") return mainsVoltage;
-  return (arrangement === "doubler" ? 2 : 1) * Math.SQRT2 * mainsVoltage;
+  const { parts, crest } = SUPPLY_ARRANGEMENTS[arrangement];
+  return parts * crest * mainsVoltage;
 }
 
 export interface ChargingPath {
@@ -60,15 +61,13 @@ export interface ChargingPath {
 
 /** The loop that charges an empty reservoir: a half of a doubler's at a time, two lines of three phases. */
 export function chargingPath(supply: Supply, reservoirCapacitance: number): ChargingPath {
-  const { arrangement, sourceResistance, sourceInductance } = supply;
-  const turns = arrangement === "doubler" ? 2 : 1;
-  const lines = arrangement === "three-phase bridge" ? 2 : 1;
+  const { parts, crest, linesInLoop } = SUPPLY_ARRANGEMENTS[supply.arrangement];
   return {
-    voltage: noLoadBusVoltage(supply) / turns,
-    resistance: lines * sourceResistance,
-    inductance: lines * sourceInductance,
-    capacitance: turns * reservoirCapacitance,
-    turns,
+    voltage: crest * supply.mainsVoltage,
+    resistance: linesInLoop * supply.sourceResistance,
+    inductance: linesInLoop * supply.sourceInductance,
+    capacitance: parts * reservoirCapacitance,
+    turns: parts,
   };
 }
 
@@ -77,34 +76,23 @@ const MOST_PULSES = 2500;
 /** Ω, least resistance of a source: an ideal one would charge in no time. */
 const LEAST_RESISTANCE = 1e-3;
 
-interface Loop {
-  resistance: number;
-  inductance: number;
-  /** F that one pulse charges */
-  capacitance: number;
+interface Loop extends ChargingPath {
   /** V of the rectified source at the end of each step of a pulse */
   source: Float64Array;
   /** s */
   pulse: number;
 }
 
-function loopOf({ supply, reservoirCapacitance }: Rectifier): Loop {
-  const { arrangement, mainsFrequency, mainsVoltage, sourceResistance, sourceInductance } = supply;
-  const three = arrangement === "three-phase bridge";
-  const lines = three ? 2 : 1;
-  const amplitude = Math.SQRT2 * mainsVoltage;
-  const capacitance = (arrangement === "doubler" ? 2 : 1) * reservoirCapacitance;
+function loopOf({ supply, reservoirCapacitance }: Rectifier, { pulsesPerCycle, wave }: Rectification): Loop {
+  const path = chargingPath(supply, reservoirCapacitance);
   return {
-    resistance: Math.max(lines * sourceResistance, LEAST_RESISTANCE),
-    inductance: lines * sourceInductance,
-    capacitance,
-    pulse: 1 / ((three ? 6 : 2) * mainsFrequency),
-    source: Float64Array.from({ length: STEPS_PER_PULSE }, (_, index) => {
-      const part = (index + 1) / STEPS_PER_PULSE;
-      return three
-        ? amplitude * Math.cos(((part - 0.5) * Math.PI) / 3)
-        : amplitude * Math.sin(part * Math.PI);
-    }),
+    ...path,
+    resistance: Math.max(path.resistance, LEAST_RESISTANCE),
+    pulse: 1 / (pulsesPerCycle * supply.mainsFrequency),
+    source: Float64Array.from(
+      { length: STEPS_PER_PULSE },
+      (_, index) => path.voltage * wave((index + 1) / STEPS_PER_PULSE),
+    ),
   };
 }
 
@@ -119,15 +107,15 @@ interface Pulse {
   highest: number;
 }
 
-/** What is charged in this pulse, what waits (a doubler's other half), and the current in the loop. */
+/** V of what is charged in this pulse and of what waits (a doubler's other half, else 0), and A in the loop. */
 interface Bus {
   charged: number;
   waiting: number;
   current: number;
 }
 
-function busOf(arrangement: Supply["arrangement"], { charged, waiting }: Bus): number {
-  return arrangement === "doubler" ? charged + waiting : charged;
+function busOf({ charged, waiting }: Bus): number {
+  return charged + waiting;
 }
 
 /** What the load takes of the bus: at most what would empty it in a step. */
@@ -139,23 +127,24 @@ function loadCurrent(power: number, voltage: number, noLoad: number, emptying: n
  * One pulse, in one loop over plain numbers, because some supplies take thousands of pulses to settle. The loop's
  * current goes by the implicit rule of Euler: a source without inductance, stiff as it is, stays stable.
  */
-function runPulse(rectifier: Rectifier, loop: Loop, bus: Bus, noLoad: number): Pulse {
-  const doubler = rectifier.supply.arrangement === "doubler";
-  const { resistance, inductance, capacitance, source, pulse } = loop;
+function runPulse(power: number, loop: Loop, bus: Bus): Pulse {
+  const { resistance, inductance, capacitance, source, pulse, turns } = loop;
+  const noLoad = turns * loop.voltage;
   const step = pulse / STEPS_PER_PULSE;
   const kept = inductance / step;
-  const emptying = (doubler ? 0.5 : 1) * (capacitance / step);
+  const emptying = capacitance / step / turns;
+  const waits = turns - 1;
   const impedance = resistance + kept + step / capacitance;
   let { charged, waiting, current } = bus;
-  let voltage = doubler ? charged + waiting : charged;
+  let voltage = charged + waiting;
   let [charge, squareCharge, energy, voltageTime] = [0, 0, 0, 0];
   let [peak, lowest, highest] = [0, Number.POSITIVE_INFINITY, 0];
   for (let index = 0; index < STEPS_PER_PULSE; index++) {
     current = Math.max(0, (source[index] - charged + kept * current) / impedance);
-    const taken = loadCurrent(rectifier.power, voltage, noLoad, emptying);
+    const taken = loadCurrent(power, voltage, noLoad, emptying);
     charged += ((current - taken) * step) / capacitance;
-    if (doubler) waiting -= (taken * step) / capacitance;
-    voltage = doubler ? charged + waiting : charged;
+    waiting -= (waits * taken * step) / capacitance;
+    voltage = charged + waiting;
     charge += current * step;
     squareCharge += current * current * step;
     energy += source[index] * current * step;
@@ -178,21 +167,14 @@ function repeats(change: number, loop: Loop, { charge }: Pulse): boolean {
   return Math.abs(change) * loop.capacitance <= 1e-4 * charge;
 }
 
-function steadyPulse(rectifier: Rectifier, loop: Loop, noLoad: number): Pulse {
-  const { arrangement } = rectifier.supply;
-  const doubler = arrangement === "doubler";
-  const bus: Bus = { charged: noLoad / (doubler ? 2 : 1), waiting: noLoad / 2, current: 0 };
+function steadyPulse(power: number, loop: Loop): Pulse {
+  const bus: Bus = { charged: loop.voltage, waiting: (loop.turns - 1) * loop.voltage, current: 0 };
   for (let count = 1; ; count++) {
-    const before = busOf(arrangement, bus);
-    const pulse = runPulse(rectifier, loop, bus, noLoad);
-    if (repeats(busOf(arrangement, bus) - before, loop, pulse) || count === MOST_PULSES) return pulse;
-    if (doubler) changePlaces(bus);
+    const before = busOf(bus);
+    const pulse = runPulse(power, loop, bus);
+    if (repeats(busOf(bus) - before, loop, pulse) || count === MOST_PULSES) return pulse;
+    if (loop.turns === 2) changePlaces(bus);
   }
-}
-
-/** RMS in a line over that of the rectifier's output: in three phases a line carries four pulses of six. */
-function lineShare({ arrangement }: Supply): number {
-  return arrangement === "three-phase bridge" ? Math.sqrt(2 / 3) : 1;
 }
 
 function bench({ supply, power }: Rectifier): RectifierResult {
@@ -224,15 +206,14 @@ function bench({ supply, power }: Rectifier): RectifierResult {
  */
 export function rectifierUnderLoad(rectifier: Rectifier): RectifierResult {
   const { supply } = rectifier;
-  if (supply.arrangement === "bench") return bench(rectifier);
+  const { parts, rectification } = SUPPLY_ARRANGEMENTS[supply.arrangement];
+  if (!rectification) return bench(rectifier);
   const noLoadVoltage = noLoadBusVoltage(supply);
-  const loop = loopOf(rectifier);
-  const pulse = steadyPulse(rectifier, loop, noLoadVoltage);
+  const loop = loopOf(rectifier, rectification);
+  const pulse = steadyPulse(rectifier.power, loop);
   const loopRms = Math.sqrt(pulse.squareCharge / loop.pulse);
-  const share = supply.arrangement === "doubler" ? 0.5 : 1;
-  const mainsCurrent = lineShare(supply) * loopRms;
-  const phases = supply.arrangement === "three-phase bridge" ? Math.sqrt(3) : 1;
-  const apparentPower = phases * supply.mainsVoltage * mainsCurrent;
+  const mainsCurrent = rectification.lineShare * loopRms;
+  const apparentPower = rectification.phaseFactor * supply.mainsVoltage * mainsCurrent;
   const mainsPower = pulse.energy / loop.pulse;
   return {
     noLoadVoltage,
@@ -240,8 +221,8 @@ export function rectifierUnderLoad(rectifier: Rectifier): RectifierResult {
     lowestVoltage: pulse.lowest,
     highestVoltage: pulse.highest,
     ripple: pulse.highest - pulse.lowest,
-    meanCurrent: (share * pulse.charge) / loop.pulse,
-    rmsCurrent: Math.sqrt(share) * loopRms,
+    meanCurrent: pulse.charge / parts / loop.pulse,
+    rmsCurrent: loopRms / Math.sqrt(parts),
     peakCurrent: pulse.peak,
     mainsCurrent,
     apparentPower,

@@ -48,3 +48,8 @@ export function resonanceBeside(
   const stiffness = coil.resonance ** 2 + capacitive * coil.resonance * other.resonance * weight;
   return Math.sqrt(stiffness / (1 + magnetic * weight));
 }
+
+/** The aim of a coil's tuning beside the other, Hz: it moves as the resonance does. */
+export function aimBeside(aim: number, resonance: number, beside: number): number {
+  return (aim * beside) / resonance;
+}

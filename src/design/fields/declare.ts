@@ -9,6 +9,7 @@ interface NumberOptions {
   help: Help;
   meaning?: NumberField["meaning"];
   nullable?: boolean;
+  step?: number;
 }
 
 function helpOf([what, measure, typical]: Help): NumberField["help"] {
@@ -31,6 +32,7 @@ export function number(
     meaning: options.meaning ?? "positive",
     nullable: options.nullable ?? false,
     default: options.default,
+    step: options.step ?? null,
     help: helpOf(options.help),
   };
 }

@@ -1,6 +1,9 @@
 import type { Field } from "../field";
 import { number } from "./declare";
 
+/** Turns: a hundredth is some degrees on the turn, wherever the tap is moved by keys or on the slider. */
+export const TAP_STEP = 0.01;
+
 export const PRIMARY_FIELDS: readonly Field[] = [
   number("primary.innerRadius", "Inner radius", "length", {
     range: [0.02, 2],
@@ -23,6 +26,7 @@ export const PRIMARY_FIELDS: readonly Field[] = [
   number("primary.tap", "Tap", "turns", {
     range: [0.5, 40],
     default: 6.2,
+    step: TAP_STEP,
     help: [
       "Where the tank's clip sits, in turns from the inner start.",
       "Count whole turns, then the angle on the last one: 90° is a quarter.",

@@ -1,5 +1,5 @@
 /** Limits of one unit of the bank. */
-import type { Design } from "../../design/design";
+import { bankPeakCurrentRating } from "../../calc/circuit/bank";
 import { above } from "../findings/aboveLimit";
 import { judgeWhen, type Rule } from "../findings/rule";
 
@@ -39,21 +39,16 @@ export const bankRmsCurrentOverRating: Rule = {
   }),
 };
 
-/** A, of the whole bank. */
-function bankPeakRating({ tank }: Design): number {
-  return tank.unit.peakCurrent * tank.strings;
-}
-
 export const limitAboveBankRating: Rule = {
   code: "current-limit-above-bank-rating",
   severity: "warning",
   sentence: "{field} of {value} stands above what the bank's strings are rated for, {limit}.",
   judge: (design) =>
-    judgeWhen(design.drive.overCurrentLimit > bankPeakRating(design), () => ({
+    judgeWhen(design.drive.overCurrentLimit > bankPeakCurrentRating(design.tank), () => ({
       where: "drive.overCurrentLimit",
       quantity: "drive.overCurrentLimit",
       value: design.drive.overCurrentLimit,
-      limit: bankPeakRating(design),
+      limit: bankPeakCurrentRating(design.tank),
       remedy: "set it below, or put more strings in parallel",
     })),
 };

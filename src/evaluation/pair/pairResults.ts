@@ -1,210 +1,37 @@
-/** What is known of the pair's results: a register of its own, for they belong to no one design. */
-import type { Dimension } from "../../units/dimension";
-import type { ResultEntry } from "../register/entry";
+/** Two coils of a show side by side; all in SI units, never saved. */
+import type { InducedInIdle } from "../../calc/coil/idleCoil";
+import type { PairCoupling } from "../../calc/coil/pairCoupling";
+import type { SplitResonances } from "../../calc/coil/pairResonances";
 
-const FIRST_ORDER =
-  "Charges and currents of each coil alone; walls and ceiling left out, both wound in the same sense.";
-const ERROR = "First order in the coupling: its error grows as its square.";
-const MODES = "L. D. Landau, E. M. Lifshitz, Mechanics, § 23";
-
-type Side = "left" | "right";
-
-const OTHER: Record<Side, Side> = { left: "right", right: "left" };
-
-function capitalised(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+export interface CoilBeside {
+  /** Hz, alone */
+  resonance: number;
+  /** Hz, with the other at the same top voltage in the phase that is set */
+  resonanceBeside: number;
+  /** turns for the aim, alone and beside the other; null where it cannot be reached */
+  suggestedTap: number | null;
+  retunedTap: number | null;
+  /** V, at which the top load breaks out: at its point where it has one, by itself else */
+  breakoutVoltage: number;
+  /** V, largest of its burst; its breakout voltage where it has no burst */
+  topVoltage: number;
+  /** what a burst of the other leaves in this one while it is idle; null where the other has no burst or this one does not ring */
+  induced: InducedInIdle | null;
 }
 
-function besideEntries(side: Side): ResultEntry[] {
-  const label = capitalised(side);
-  return [
-    {
-      id: `pair.${side}.resonanceBeside`,
-      label: `${label} coil beside the other`,
-      symbol: "f′",
-      dimension: "frequency",
-      words: "What its primary meets while both play at the same top voltage, in the phase that is set.",
-      formula: "f′² = f²·(1 + kₑ·w)/(1 + kₘ·w)",
-      inputs: ["secondary.resonance"],
-      source: MODES,
-      validity: FIRST_ORDER,
-      accuracy: ERROR,
-    },
-    {
-      id: `pair.${side}.retunedTap`,
-      label: `${label} tap, retuned`,
-      symbol: "n′",
-      dimension: "turns",
-      words: "The tap that keeps the tuning aim beside the other coil: the aim moves as the resonance does.",
-      formula: "f_p(n′) = f_aim·f′/f",
-      inputs: ["primary.tap", "tuning.suggestedTap"],
-      source: "Primary's own resonance against its turns",
-      validity: FIRST_ORDER,
-      accuracy: "That of the suggested tap.",
-    },
-    {
-      id: `pair.${side}.topVoltage`,
-      label: `${label} top voltage`,
-      symbol: "V",
-      dimension: "voltage",
-      words: "The largest of its burst at its design's on-time, with its spark.",
-      formula: "V = max |v(t)|",
-      inputs: ["burst.peakTopVoltage"],
-      source: "The simulated burst",
-      validity: "The coil alone: what the other induces is left out.",
-      accuracy: "That of the burst.",
-    },
-    {
-      id: `pair.${side}.breakoutVoltage`,
-      label: `${label} breakout`,
-      symbol: "V_b",
-      dimension: "voltage",
-      words:
-        "At the breakout point, where there is one, typical of its band; of the top load's surface else.",
-      formula: "V_b = E_c/(E/V)",
-      inputs: ["topLoad.breakoutVoltage", "topLoad.breakoutVoltageAtPoint.typical"],
-      source: "F. W. Peek, Dielectric Phenomena in High-Voltage Engineering (1929), ch. 4",
-      validity: "The coil alone: the other's field is left out.",
-      accuracy: "Within a factor of 1.5 at a point.",
-    },
-  ];
+export interface PairResult {
+  coupling: PairCoupling;
+  split: SplitResonances;
+  left: CoilBeside;
+  right: CoilBeside;
+  /** m, between the nearest points of the top loads */
+  gap: number;
+  /** V between the top loads, both at their top voltage in the phase that is set */
+  voltageBetween: number;
+  /** V/m, that voltage over the gap */
+  meanField: number;
+  /** m, both sparks that the designs are made for, end to end */
+  sparkReach: number;
 }
 
-function induced(
-  side: Side,
-  name: string,
-  label: string,
-  symbol: string,
-  dimension: Dimension,
-  formula: string,
-): ResultEntry {
-  return {
-    id: `pair.${side}.induced.${name}`,
-    label: `${capitalised(side)}, idle: ${label}`,
-    symbol,
-    dimension,
-    words: `Largest while the ${OTHER[side]} coil bursts at its design's on-time and this one's bridge is off: its fundamental, driven by the other's top voltage.`,
-    formula,
-    inputs: ["interrupter.onTime", "secondary.resonance", "secondary.qualityFactor"],
-    source: "L. D. Landau, E. M. Lifshitz, Mechanics, § 22–23, over the simulated burst's wave",
-    validity:
-      "Nothing is given back to the burst: while the idle coil takes under a tenth of its net energy and its primary stays below its bridge's voltage. Beyond, an upper bound, at close spacing several times too high.",
-    accuracy: "Some 20 % within that: the couplings' own error and the fundamental alone.",
-  };
-}
-
-function inducedEntries(side: Side): ResultEntry[] {
-  return [
-    induced(side, "voltage", "top voltage", "V₂", "voltage", "n̈₂ + ω₂/Q₂·ṅ₂ + ω₂²·n₂ = −kₑω₁ω₂·n₁ − kₘ·n̈₁"),
-    induced(side, "baseCurrent", "base current", "I₂", "current", "I₂ = V₂·(I/V)₂"),
-    induced(side, "primaryVoltage", "primary voltage", "V_p", "voltage", "V_p = k·√(L_p/Lₛ)·V₂"),
-  ];
-}
-
-/** Left and right of each in turn. */
-function sideBySide(entries: (side: Side) => ResultEntry[]): ResultEntry[] {
-  const right = entries("right");
-  return entries("left").flatMap((entry, index) => [entry, right[index]]);
-}
-
-export const PAIR_RESULTS: readonly ResultEntry[] = [
-  {
-    id: "pair.coupling.magnetic",
-    label: "Magnetic coupling",
-    symbol: "kₘ",
-    dimension: "percent",
-    words: "Mutual inductance of the two fundamentals; below zero where both are wound in the same sense.",
-    formula: "kₘ = M/√(L₁L₂)",
-    inputs: ["secondary.inductance", "secondary.profile"],
-    source: "Neumann's integral between parallel axes",
-    validity: FIRST_ORDER,
-    accuracy: "3e-3 of the model at 1.5 winding lengths.",
-  },
-  {
-    id: "pair.coupling.capacitive",
-    label: "Capacitive coupling",
-    symbol: "kₑ",
-    dimension: "percent",
-    words: "Interaction energy of both coils' solved charges over the product of their own.",
-    formula: "kₑ = P·√(C₁C₂)",
-    inputs: ["topLoad.elements", "secondary.profile"],
-    source: "J. C. Maxwell, Treatise, art. 86–87",
-    validity: FIRST_ORDER,
-    accuracy: ERROR,
-  },
-  {
-    id: "pair.split.inPhase",
-    label: "Resonance in phase",
-    symbol: "f₊",
-    dimension: "frequency",
-    words: "Natural frequency of the pair with both tops swinging to the same sign.",
-    formula: "det(ω² − ω_i²) = 0",
-    inputs: ["secondary.resonance"],
-    source: MODES,
-    validity: `Without loss. ${FIRST_ORDER}`,
-    accuracy: ERROR,
-  },
-  {
-    id: "pair.split.opposed",
-    label: "Resonance opposed",
-    symbol: "f₋",
-    dimension: "frequency",
-    words: "Natural frequency of the pair with the tops swinging to opposite signs.",
-    formula: "det(ω² − ω_i²) = 0",
-    inputs: ["secondary.resonance"],
-    source: MODES,
-    validity: `Without loss. ${FIRST_ORDER}`,
-    accuracy: ERROR,
-  },
-  ...sideBySide(besideEntries),
-  ...sideBySide(inducedEntries),
-  {
-    id: "pair.gap",
-    label: "Clearance between top loads",
-    symbol: "g",
-    dimension: "length",
-    words: "Between the nearest points of both top loads, breakout points left out.",
-    formula: "g = √(Δx² + Δz²) − r₁ − r₂",
-    inputs: ["topLoad.elements"],
-    source: "Geometry",
-    validity: "Round elements.",
-    accuracy: "That of the measures.",
-  },
-  {
-    id: "pair.voltageBetween",
-    label: "Voltage between top loads",
-    symbol: "V",
-    dimension: "voltage",
-    words:
-      "Both at the crest of their bursts, in the phase that is set; at breakout where there is no burst.",
-    formula: "V = |V₁ ∓ V₂|",
-    inputs: ["burst.peakTopVoltage"],
-    source: "Definition",
-    validity: "Both at their crest at once.",
-    accuracy: "That of the bursts.",
-  },
-  {
-    id: "pair.meanField",
-    label: "Mean field in the gap",
-    symbol: "E",
-    dimension: "fieldStrength",
-    words: "The voltage between the top loads over their gap.",
-    formula: "E = V/g",
-    inputs: ["topLoad.elements"],
-    source: "Definition",
-    validity: "The field at the surfaces is higher.",
-    accuracy: "That of the bursts.",
-  },
-  {
-    id: "pair.sparkReach",
-    label: "Reach of both sparks",
-    symbol: "ℓ",
-    dimension: "length",
-    words: "The spark lengths that both designs are made for, end to end.",
-    formula: "ℓ = ℓ₁ + ℓ₂",
-    inputs: ["spark.length"],
-    source: "The designs",
-    validity: "Sparks of a burst at its design's setting; common practice, no source.",
-    accuracy: "An estimate.",
-  },
-];
+export type PairOutcome = { ok: true; pair: PairResult } | { ok: false; message: string };

@@ -65,6 +65,7 @@ function NumberEntry({ field, path, wide, quiet }: EntryProps<NumberField>) {
       wide={wide}
       value={typeof value === "number" ? value : null}
       usual={field.default}
+      step={field.step}
       dimension={field.dimension}
       system={system}
       nullable={field.nullable}

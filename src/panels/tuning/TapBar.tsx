@@ -1,6 +1,6 @@
 import { Button } from "../../ui/Button";
 import { useDesign, useEvaluation } from "../../workbench/session/hooks";
-import { takeTap } from "../../workbench/session/takeTap";
+import { takeTap } from "../../workbench/session/moveTap";
 import { DesignField } from "../parts/DesignField";
 import { ResultFigure } from "../parts/ResultFigure";
 import styles from "./TapBar.module.css";

@@ -1,11 +1,11 @@
 import { useRef } from "react";
+import { TAP_STEP } from "../../design/fields/primary";
 import { formatQuantity } from "../../units/format";
 import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/session/hooks";
+import { moveTap } from "../../workbench/session/moveTap";
 import { workbench } from "../../workbench/session/session";
 import { TapRuler } from "./TapRuler";
 import styles from "./TapSlider.module.css";
-
-const step = 0.01;
 
 /** Slides the tap along the turns; one slide is one step of undo, and Escape gives the old tap back. */
 export function TapSlider() {
@@ -28,9 +28,9 @@ export function TapSlider() {
         aria-valuetext={formatQuantity(tap, "turns", system).text}
         min={0}
         max={turns}
-        step={step}
+        step={TAP_STEP}
         value={tap}
-        onChange={(event) => gesture.move(Math.max(step, Number(event.target.value)))}
+        onChange={(event) => gesture.move(Number(event.target.value))}
         onPointerUp={() => gesture.end()}
         onKeyUp={() => gesture.end("keys on the tap slider")}
         onBlur={() => gesture.end()}
@@ -51,7 +51,7 @@ function useTapGesture() {
     move(tap: number) {
       if (!held.current) workbench.begin("move tap");
       held.current = true;
-      workbench.change((design) => ({ ...design, primary: { ...design.primary, tap } }));
+      moveTap(tap);
     },
     /** keys that follow one another are a run of one step */
     end: (run?: string) => finish(() => workbench.commit(run)),

@@ -1,7 +1,8 @@
 /** What is asked of the worker that couples two coils. */
 import type { Design } from "../../design/design";
 import type { Show } from "../../design/show";
-import { type PairOutcome, pairResult } from "../../evaluation/pair/pair";
+import type { PairOutcome } from "../../evaluation/pair/pairResults";
+import { pairResult } from "../../evaluation/pair/pairStage";
 
 export interface PairRequest {
   left: Design;

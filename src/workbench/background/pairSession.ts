@@ -1,5 +1,5 @@
 /** The pair as it is computed beside the page. */
-import type { PairOutcome } from "../../evaluation/pair/pair";
+import type { PairOutcome } from "../../evaluation/pair/pairResults";
 import { session } from "../session/session";
 import { type PairRequest, pairJob } from "./pairJob";
 import { newTask } from "./task";

@@ -5,7 +5,7 @@ import type { Design } from "../../../src/design/design";
 import { exampleShow, pierHallLeft, pierHallRight } from "../../../src/design/examples";
 import { allFields, fieldAt } from "../../../src/design/fields";
 import { evaluate } from "../../../src/evaluation/evaluate";
-import { PAIR_RESULTS } from "../../../src/evaluation/pair/pairResults";
+import { PAIR_RESULTS } from "../../../src/evaluation/pair/pairRegister";
 import { INPUT_GROUPS } from "../../../src/evaluation/register/inputGroups";
 import { entryAt, RESULTS } from "../../../src/evaluation/register/register";
 import { SCORE_RESULTS } from "../../../src/evaluation/score/scoreResults";

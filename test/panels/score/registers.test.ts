@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { pierHallLeft } from "../../../src/design/examples";
 import { evaluate } from "../../../src/evaluation/evaluate";
-import { PAIR_RESULTS } from "../../../src/evaluation/pair/pairResults";
+import { PAIR_RESULTS } from "../../../src/evaluation/pair/pairRegister";
 import { SCORE_RESULTS } from "../../../src/evaluation/score/scoreResults";
 import { provenanceInput } from "../../../src/panels/parts/provenanceInput";
 

@@ -1,6 +1,6 @@
 import { useEffect } from "react";
 import { useStore } from "zustand";
-import type { PairOutcome } from "../../../evaluation/pair/pair";
+import type { PairOutcome } from "../../../evaluation/pair/pairResults";
 import { FollowedProgress } from "../../../ui/FollowedProgress";
 import type { PairRequest } from "../../../workbench/background/pairJob";
 import { pairTask } from "../../../workbench/background/pairSession";

@@ -1,5 +1,5 @@
-import type { PairResult } from "../../../evaluation/pair/pair";
-import { PAIR_RESULTS } from "../../../evaluation/pair/pairResults";
+import { PAIR_RESULTS } from "../../../evaluation/pair/pairRegister";
+import type { PairResult } from "../../../evaluation/pair/pairResults";
 import { resultValue } from "../../../evaluation/register/register";
 import { Figure } from "../../../ui/Figure";
 import { formatQuantity } from "../../../units/format";

@@ -1,6 +1,6 @@
 /** What a pair's numbers mean, a sentence each. */
 import type { Show } from "../../../design/show";
-import type { CoilBeside, PairResult } from "../../../evaluation/pair/pair";
+import type { CoilBeside, PairResult } from "../../../evaluation/pair/pairResults";
 import type { Dimension } from "../../../units/dimension";
 import { formatQuantity } from "../../../units/format";
 import type { UnitSystem } from "../../../units/unitSystem";

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
 import { evaluate, evaluateField } from "../../../src/evaluation/evaluate";
-import { type PairResult, pairResult } from "../../../src/evaluation/pair/pair";
-import { PAIR_RESULTS } from "../../../src/evaluation/pair/pairResults";
+import { PAIR_RESULTS } from "../../../src/evaluation/pair/pairRegister";
+import type { PairResult } from "../../../src/evaluation/pair/pairResults";
+import { pairResult } from "../../../src/evaluation/pair/pairStage";
 import { resultValue } from "../../../src/evaluation/register/register";
 
 function pairAt(spacing: number, phase: "in phase" | "opposed" = "in phase"): PairResult {
