@@ -12,7 +12,7 @@
  *
  * Source: mesh analysis; F. E. Terman, Radio Engineers' Handbook (1943), sec. 3, for two circuits.
  */
-import { add, type Complex, complex, divide, multiply, scale, subtract } from "./complex";
+import { add, type Complex, complex, divide, multiply, scale, subtract } from "../linear/complex";
 
 export interface PrimaryLoop {
   /** H, leads included */

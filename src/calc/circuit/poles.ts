@@ -1,5 +1,16 @@
 /** Natural frequencies of the coupled network near the fundamental. */
-import { add, type Complex, complex, divide, magnitude, scale, subtract } from "./complex";
+import {
+  add,
+  type Complex,
+  complex,
+  divide,
+  magnitude,
+  multiply,
+  scale,
+  square,
+  squareRoot,
+  subtract,
+} from "../linear/complex";
 import { type Network, networkDeterminant, secondaryDeterminant } from "./network";
 
 export interface Pole {
@@ -49,24 +60,12 @@ function rings(s: Complex): boolean {
   return Math.abs(s.im) > 1e-3 * magnitude(s);
 }
 
-function square(a: Complex): Complex {
-  return { re: a.re * a.re - a.im * a.im, im: 2 * a.re * a.im };
-}
-
-function root(a: Complex): Complex {
-  const size = magnitude(a);
-  const re = Math.sqrt(0.5 * (size + Math.abs(a.re)));
-  const im = re === 0 ? 0 : a.im / (2 * re);
-  return a.re >= 0 ? { re, im } : { re: Math.abs(im), im: a.im < 0 ? -re : re };
-}
-
 function mullerStep(a: Complex, b: Complex, c: Complex, fa: Complex, fb: Complex, fc: Complex): Complex {
   const first = divide(subtract(fc, fb), subtract(c, b));
   const other = divide(subtract(fc, fa), subtract(c, a));
   const second = divide(subtract(first, divide(subtract(fb, fa), subtract(b, a))), subtract(c, a));
   const slope = subtract(add(first, other), divide(subtract(fb, fa), subtract(b, a)));
-  const product = { re: fc.re * second.re - fc.im * second.im, im: fc.re * second.im + fc.im * second.re };
-  const spread = root(subtract(square(slope), scale(product, 4)));
+  const spread = squareRoot(subtract(square(slope), scale(multiply(fc, second), 4)));
   const [plus, minus] = [add(slope, spread), subtract(slope, spread)];
   return subtract(c, divide(scale(fc, 2), magnitude(plus) > magnitude(minus) ? plus : minus));
 }

@@ -1,5 +1,5 @@
 /** The response against frequency, with points where the curves bend. */
-import { magnitude } from "./complex";
+import { magnitude } from "../linear/complex";
 import { type Network, sineResponse } from "./network";
 
 export interface ResponseSample {

@@ -1,5 +1,5 @@
 /** Frequencies at which the bridge sees a pure resistance: what a feedback from the current can lock to. */
-import { magnitude } from "./complex";
+import { magnitude } from "../linear/complex";
 import { type Network, sineResponse } from "./network";
 
 export interface ZeroPhaseCrossing {

@@ -13,11 +13,11 @@
  * art. 86–87.
  */
 
-import { factorise as choleskyFactor } from "../field/cholesky";
 import { type Electrode, nodeCount } from "../field/electrode";
 import { fillInfluence, type Mirrors } from "../field/influence";
 import { influenceMatrix, totalNodes } from "../field/influenceMatrix";
-import { factorise, substitute } from "../field/triangularSolve";
+import { choleskyFactor } from "../linear/cholesky";
+import { factorise, substitute } from "../linear/elimination";
 import type { CoilMesh } from "./mesh";
 
 /** The elastance matrix of winding functions and top charge. */

@@ -2,7 +2,7 @@
 import { type Electrode, nodeCount } from "../field/electrode";
 import type { Mirrors } from "../field/influence";
 import { influenceMatrix, totalNodes } from "../field/influenceMatrix";
-import { factorise, substitute } from "../field/triangularSolve";
+import { factorise, substitute } from "../linear/elimination";
 import type { CoilMesh } from "./mesh";
 
 export interface PrescribedCharges {

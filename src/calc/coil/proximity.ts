@@ -14,6 +14,7 @@
  * Sources: Smythe, Static and Dynamic Electricity, 10.05 ff. (cylinder in an alternating field); method of
  * coupled cylinders after Rayleigh, Phil. Mag. 34 (1892) 481.
  */
+import { add, type Complex, complex, divide, multiply, scale, subtract } from "../linear/complex";
 import { besselRatios } from "./besselRatio";
 import { roundWireSkinEffect } from "./skinEffect";
 
@@ -27,16 +28,13 @@ export interface RowLoss {
 }
 
 const ORDERS = 4;
+const ONE = complex(1);
+
 /** ζ(2) … ζ(8), Abramowitz & Stegun table 23.3 */
 const ZETA = [
   0, 0, 1.64493406684823, 1.20205690315959, 1.08232323371114, 1.03692775514337, 1.01734306198445,
   1.00834927738192, 1.00407735619794,
 ];
-
-interface Complex {
-  re: number;
-  im: number;
-}
 
 /**
  * Loss coefficients of one wire in an endless row.
@@ -71,13 +69,7 @@ export function rowLoss(diameterOverSkinDepth: number, diameterOverPitch: number
 function multipoleResponse(x: number): Complex[] {
   const { real, imaginary } = besselRatios(x, ORDERS + 1);
   return Array.from({ length: ORDERS + 1 }, (_, n) => {
-    const [a, b, c, d] = [real[n], imaginary[n], real[n + 1], imaginary[n + 1]] as [
-      number,
-      number,
-      number,
-      number,
-    ];
-    return { re: a * c - b * d, im: a * d + b * c };
+    return multiply(complex(real[n], imaginary[n]), complex(real[n + 1], imaginary[n + 1]));
   });
 }
 
@@ -89,21 +81,20 @@ function solvePair(
   fill: number,
   sign: number,
 ): [Complex, Complex] {
-  const [n, k] = orders as [number, number];
+  const [n, k] = orders;
   const coupling = (i: number, j: number): Complex => {
     const strength = sign * binomial(i + j - 1, i) * 2 * ZETA[i + j] * fill ** (i + j);
-    const tau = response[j] as Complex;
-    return { re: strength * tau.re, im: strength * tau.im };
+    return scale(response[j], strength);
   };
-  const a = minusFromOne(coupling(n, n));
-  const d = minusFromOne(coupling(k, k));
+  const a = subtract(ONE, coupling(n, n));
+  const d = subtract(ONE, coupling(k, k));
   const b = coupling(n, k);
   const c = coupling(k, n);
   const determinant = subtract(multiply(a, d), multiply(b, c));
-  const [s, t] = sources as [number, number];
+  const [s, t] = sources;
   return [
-    divide({ re: d.re * s + b.re * t, im: d.im * s + b.im * t }, determinant),
-    divide({ re: a.re * t + c.re * s, im: a.im * t + c.im * s }, determinant),
+    divide(add(scale(d, s), scale(b, t)), determinant),
+    divide(add(scale(a, t), scale(c, s)), determinant),
   ];
 }
 
@@ -111,8 +102,8 @@ function solvePair(
 function multipoleLoss(x: number, orders: number[], amplitudes: Complex[], response: Complex[]): number {
   let loss = 0;
   orders.forEach((n, i) => {
-    const { re, im } = amplitudes[i] as Complex;
-    loss -= n * (re * re + im * im) * (response[n] as Complex).im;
+    const { re, im } = amplitudes[i];
+    loss -= n * (re * re + im * im) * response[n].im;
   });
   return x * x * loss;
 }
@@ -122,14 +113,3 @@ function binomial(n: number, k: number): number {
   for (let i = 1; i <= k; i++) value = (value * (n - k + i)) / i;
   return value;
 }
-
-const minusFromOne = (a: Complex): Complex => ({ re: 1 - a.re, im: -a.im });
-const subtract = (a: Complex, b: Complex): Complex => ({ re: a.re - b.re, im: a.im - b.im });
-const multiply = (a: Complex, b: Complex): Complex => ({
-  re: a.re * b.re - a.im * b.im,
-  im: a.re * b.im + a.im * b.re,
-});
-const divide = (a: Complex, b: Complex): Complex => {
-  const norm = b.re * b.re + b.im * b.im;
-  return { re: (a.re * b.re + a.im * b.im) / norm, im: (a.im * b.re - a.re * b.im) / norm };
-};

@@ -2,7 +2,7 @@
 import type { TopLoadElement } from "../design-parts";
 import { type Electrode, ringElectrode, sphereElectrode } from "../field/electrode";
 import { influenceMatrix, totalNodes } from "../field/influenceMatrix";
-import { factorise, substitute } from "../field/triangularSolve";
+import { factorise, substitute } from "../linear/elimination";
 
 const NODES = 32;
 

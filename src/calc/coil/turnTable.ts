@@ -4,15 +4,15 @@
  *
  * Source: Catmull & Rom, in Computer Aided Geometric Design (1974), 317.
  */
+import { hermiteWeights } from "../linear/hermite";
+
 export function turnTableWeights(turn: number, last: number): { first: number; weights: number[] } {
   const i = Math.max(0, Math.min(Math.floor(turn), last - 1));
   const t = turn - i;
-  const slopeA = t * (1 - t) * (1 - t);
-  const slopeB = t * t * (t - 1);
-  const b = t * t * (3 - 2 * t);
-  const weights = [0, 1 - b, b, 0];
-  addSlope(weights, slopeA, i > 0 ? 0 : 1, 2);
-  addSlope(weights, slopeB, 1, i + 2 <= last ? 3 : 2);
+  const { start, end, startSlope, endSlope } = hermiteWeights(t);
+  const weights = [0, start, end, 0];
+  addSlope(weights, startSlope, i > 0 ? 0 : 1, 2);
+  addSlope(weights, endSlope, 1, i + 2 <= last ? 3 : 2);
   return { first: i - 1, weights };
 }
 

@@ -13,7 +13,7 @@
  * Electricity, 8.06 (flux function of a ring).
  */
 import { MAGNETIC_CONSTANT } from "../constants";
-import { factorise, solveFactorised } from "./cholesky";
+import { choleskyFactor, choleskySolve } from "../linear/cholesky";
 import { completeEllipticKE, type EllipticPair } from "./elliptic";
 import { periodicLogarithmWeights } from "./logarithmWeights";
 import { ringMutualInductance } from "./loops";
@@ -55,7 +55,7 @@ export function fluxSystem(
   floorConducts = false,
 ): FluxSystem | null {
   const stride = turns.radius.length * nodesPerTurn;
-  const factor = factorise(fluxMatrix(turns, nodesPerTurn, floorConducts), stride);
+  const factor = choleskyFactor(fluxMatrix(turns, nodesPerTurn, floorConducts), stride);
   return factor && { nodesPerTurn, factor, stride };
 }
 
@@ -64,7 +64,7 @@ export function solveFlux({ nodesPerTurn, factor, stride }: FluxSystem, count: n
   const size = count * nodesPerTurn;
   const perFlux = currentsForUnitFlux(factor, stride, count, nodesPerTurn);
   const inverse = turnSums(perFlux, count, nodesPerTurn);
-  const inverseFactor = factorise(inverse, count);
+  const inverseFactor = choleskyFactor(inverse, count);
   if (inverseFactor === null) return null;
   const inductance = identityColumns(inverseFactor, count);
   const surfaceCurrent = combine(inductance, perFlux, count, size);
@@ -83,7 +83,7 @@ function currentsForUnitFlux(
   for (let t = 0; t < count; t++) {
     const row = rows.subarray(t * size, (t + 1) * size);
     row.fill(1, t * nodes, (t + 1) * nodes);
-    solveFactorised(factor, size, row, stride, t * nodes);
+    choleskySolve(factor, size, row, stride, t * nodes);
   }
   return rows;
 }
@@ -109,7 +109,7 @@ function identityColumns(factor: Float64Array, size: number): Float64Array {
   for (let t = 0; t < size; t++) {
     const row = inverse.subarray(t * size, (t + 1) * size);
     row[t] = 1;
-    solveFactorised(factor, size, row, size, t);
+    choleskySolve(factor, size, row, size, t);
   }
   return inverse;
 }

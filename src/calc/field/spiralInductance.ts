@@ -14,7 +14,9 @@
  * Sources: Neumann's formula, Grover, Inductance Calculations (1946), ch. 1; geometric mean distance
  * ibid. ch. 3; Euler–Maclaurin end corrections, Abramowitz & Stegun 25.4.7.
  */
+
 import { MAGNETIC_CONSTANT } from "../constants";
+import { hermite } from "../linear/hermite";
 
 export interface Spiral {
   /** m, at the start */
@@ -72,7 +74,8 @@ export function spiralInductance(table: SpiralTable, tap: number): number {
   const { step, smoothIntegral, smooth, stepWeight, stepWidth } = table;
   const i = Math.min(Math.floor(angle / step), smooth.length - 2);
   if (!(tap >= 0) || angle > (smooth.length - 1) * step) return Number.NaN;
-  let integral = hermite(smoothIntegral, smooth, i, angle / step - i, step);
+  const [from, to] = [smoothIntegral[i], smoothIntegral[i + 1]];
+  let integral = hermite(from, to, step * smooth[i], step * smooth[i + 1], angle / step - i);
   for (let j = 0; j < stepWeight.length; j++) {
     const weight = stepWeight[j];
     integral += passingStepIntegral(angle - 2 * Math.PI * j, weight, stepWidth[j], j);
@@ -230,12 +233,4 @@ function cumulativeIntegral(values: Float64Array, step: number): Float64Array {
     integral[i + 1] = integral[i] + step * area;
   }
   return integral;
-}
-
-function hermite(values: Float64Array, slopes: Float64Array, i: number, t: number, step: number): number {
-  const a = values[i];
-  const b = values[i + 1];
-  const p = step * slopes[i];
-  const q = step * slopes[i + 1];
-  return a + t * (p + t * (3 * (b - a) - 2 * p - q + t * (2 * (a - b) + p + q)));
 }

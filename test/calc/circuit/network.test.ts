@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { magnitude } from "../../../src/calc/circuit/complex";
 import { type Network, sineResponse } from "../../../src/calc/circuit/network";
+import { magnitude } from "../../../src/calc/linear/complex";
 import { network, primaryFrequency, SEEDED } from "./drivenNetworks";
 
 const ratio = fc.double({ min: Math.log(0.2), max: Math.log(6), noNaN: true }).map(Math.exp);

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { runningPole } from "../../../src/calc/circuit/burstResult";
-import { magnitude } from "../../../src/calc/circuit/complex";
 import { sineResponse } from "../../../src/calc/circuit/network";
 import { polePair } from "../../../src/calc/circuit/poles";
 import { responseCurve } from "../../../src/calc/circuit/responseCurve";
 import { suggestedTap } from "../../../src/calc/circuit/suggestedTap";
+import { magnitude } from "../../../src/calc/linear/complex";
 import { network, SEEDED } from "./drivenNetworks";
 
 describe("the response curve", () => {

@@ -4,7 +4,7 @@ import { ringElectrode, sheetElectrode, sphereElectrode } from "../../../src/cal
 import { influenceMatrix } from "../../../src/calc/field/influenceMatrix";
 import { openLogarithmWeights, periodicLogarithmWeights } from "../../../src/calc/field/logarithmWeights";
 import { inverseMeanDistance } from "../../../src/calc/field/ringPotential";
-import { factorise, substitute } from "../../../src/calc/field/triangularSolve";
+import { factorise, substitute } from "../../../src/calc/linear/elimination";
 
 const size = fc.double({ min: 0.01, max: 10, noNaN: true });
 

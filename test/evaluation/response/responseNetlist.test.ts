@@ -1,10 +1,10 @@
 /** The response of whole designs against the AC analysis of ngspice, which runs the exported netlist. */
 
 import { describe, expect, it } from "vitest";
-import { magnitude } from "../../../src/calc/circuit/complex";
 import { type Network, sineResponse } from "../../../src/calc/circuit/network";
 import { polePair } from "../../../src/calc/circuit/poles";
 import { responseNetlist } from "../../../src/calc/circuit/responseNetlist";
+import { magnitude } from "../../../src/calc/linear/complex";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
 import { responseNetwork } from "../../../src/evaluation/response/responseStage";
 import { largest, simulate } from "../../calc/circuit/simulator";

@@ -1,9 +1,9 @@
 import { simulateBurst } from "../../../src/calc/circuit/burst";
 import type { BurstDrive } from "../../../src/calc/circuit/burstDrive";
 import type { BurstResult } from "../../../src/calc/circuit/burstResult";
-import { magnitude } from "../../../src/calc/circuit/complex";
 import { type Network, sineResponse } from "../../../src/calc/circuit/network";
 import { polePair } from "../../../src/calc/circuit/poles";
+import { magnitude } from "../../../src/calc/linear/complex";
 import burst from "../burst.json";
 import type { ReferenceCheck } from "../check";
 

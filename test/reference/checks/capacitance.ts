@@ -7,7 +7,7 @@ import {
   surfaceField,
 } from "../../../src/calc/field/electrode";
 import { fillInfluence, type Mirrors } from "../../../src/calc/field/influence";
-import { factorise, substitute } from "../../../src/calc/field/triangularSolve";
+import { factorise, substitute } from "../../../src/calc/linear/elimination";
 import capacitance from "../capacitance.json";
 import type { ReferenceCheck } from "../check";
 import { publishedValue } from "./publishedValue";

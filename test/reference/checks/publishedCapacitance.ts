@@ -6,8 +6,8 @@ import { ELECTRIC_CONSTANT } from "../../../src/calc/constants";
 import { type Electrode, sheetElectrode, sphereElectrode } from "../../../src/calc/field/electrode";
 import { influenceMatrix, totalNodes } from "../../../src/calc/field/influenceMatrix";
 import { openLogarithmWeights } from "../../../src/calc/field/logarithmWeights";
-import { factorise, substitute } from "../../../src/calc/field/triangularSolve";
 import { sectionInductanceMatrix } from "../../../src/calc/field/windingInductance";
+import { factorise, substitute } from "../../../src/calc/linear/elimination";
 import type { ReferenceCheck } from "../check";
 import { publishedValue } from "./publishedValue";
 

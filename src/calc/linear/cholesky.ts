@@ -6,7 +6,7 @@
  */
 
 /** Lower factor in place (only the lower triangle is read); `null` if not positive definite. */
-export function factorise(matrix: Float64Array, size: number): Float64Array | null {
+export function choleskyFactor(matrix: Float64Array, size: number): Float64Array | null {
   for (let i = 0; i < size; i++) {
     for (let j = 0; j <= i; j++) {
       let sum = matrix[i * size + j];
@@ -19,12 +19,12 @@ export function factorise(matrix: Float64Array, size: number): Float64Array | nu
 }
 
 /**
- * Solves with the factor of {@link factorise}; the right-hand side becomes the solution.
+ * Solves with the factor of {@link choleskyFactor}; the right-hand side becomes the solution.
  * @param size unknowns; fewer than were factorised solve the leading part alone
  * @param stride unknowns that were factorised
  * @param first where the right-hand side begins: it is zero before
  */
-export function solveFactorised(
+export function choleskySolve(
   factor: Float64Array,
   size: number,
   side: Float64Array,
