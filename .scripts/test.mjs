@@ -16,6 +16,11 @@ const CHECKS = [
   },
   { name: "lint and format", module: "@biomejs/biome/bin/biome", args: ["check", "--colors=off"] },
   { name: "dead code", module: "knip/bin/knip.js", args: ["--no-progress"] },
+  {
+    name: "code that only tests use",
+    module: "knip/bin/knip.js",
+    args: ["--production", "--no-progress"],
+  },
 ];
 
 /** Runs a program of node_modules with Node itself; everything that it prints is passed on. */

@@ -1,10 +1,28 @@
 import { useMemo, useState } from "react";
+import type { Finding } from "../evaluation/findings/finding";
 import { findingMessage } from "../evaluation/findings/findingMessage";
 import { FindingList, type FindingRow, type Severity } from "../ui/FindingList";
 import { Icon } from "../ui/Icon";
 import { useEvaluation, useSession, useUnitSystem } from "../workbench/session/hooks";
 import styles from "./FindingsDock.module.css";
-import { findingCounts, inOrderOfSeverity } from "./findingCounts";
+
+const order: readonly Severity[] = ["error", "warning", "note"];
+
+/** Gravest first; findings of the same severity keep their order. */
+function inOrderOfSeverity(findings: readonly Finding[]): Finding[] {
+  return [...findings].sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity));
+}
+
+/** How many of each severity there are, in words; what there is none of is left out. */
+function findingCounts(findings: readonly Finding[]): { severity: Severity; text: string }[] {
+  return order
+    .map((severity) => ({
+      severity,
+      count: findings.filter((finding) => finding.severity === severity).length,
+    }))
+    .filter(({ count }) => count > 0)
+    .map(({ severity, count }) => ({ severity, text: `${count} ${severity}${count === 1 ? "" : "s"}` }));
+}
 
 /** Everything that needs attention, along the lower edge: counts always, sentences while it is open. */
 export function FindingsDock({ onGo }: { onGo: (where: string) => void }) {

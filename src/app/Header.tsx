@@ -1,16 +1,87 @@
+import { placeIn, placeInShow } from "../panels/parts/places";
 import { Button } from "../ui/Button";
 import { Contained } from "../ui/Contained";
-import { useUnitSystem } from "../workbench/session/hooks";
-import { usePreferences } from "../workbench/session/preferences";
+import type { IconName } from "../ui/Icon";
+import { TextField } from "../ui/TextField";
+import { useDesign, useShow, useUnitSystem } from "../workbench/session/hooks";
+import { type Theme, usePreferences } from "../workbench/session/preferences";
+import { workbench } from "../workbench/session/session";
 import { DesignMenu } from "./DesignMenu";
-import { DesignTitle } from "./DesignTitle";
 import styles from "./Header.module.css";
-import { Mark } from "./Mark";
 import { openSheet, openTheory } from "./place";
 import { SaveStateSign } from "./SaveStateSign";
-import { ShowName } from "./ShowName";
-import { ThemeButton } from "./ThemeButton";
 import { UndoRedo } from "./UndoRedo";
+
+const next: Record<Theme, Theme> = { system: "light", light: "dark", dark: "system" };
+const icon: Record<Theme, IconName> = { system: "system", light: "sun", dark: "moon" };
+const says: Record<Theme, string> = {
+  system: "Light or dark as this device",
+  light: "Light paper",
+  dark: "Dark room",
+};
+
+/** Goes round: as the device has it, light paper, dark room. */
+function ThemeButton() {
+  const theme = usePreferences((preferences) => preferences.theme);
+  const setTheme = usePreferences((preferences) => preferences.setTheme);
+  return (
+    <Button
+      kind="bare"
+      icon={icon[theme]}
+      aria-label={`Theme: ${says[theme]}`}
+      title={`${says[theme]}. Press for: ${says[next[theme]]}`}
+      onClick={() => setTheme(next[theme])}
+    />
+  );
+}
+
+/** The show's own name above the design's title, to be written over; an empty one gives the old one back. */
+function ShowName() {
+  const name = useShow((show) => show.name);
+  return (
+    <TextField
+      id="show-name"
+      className={styles.showName}
+      label="Name of the show"
+      maxLength={120}
+      place={placeInShow("name")}
+      value={name}
+      onCommit={workbench.renameShow}
+    />
+  );
+}
+
+/** The app's own mark: a flat spiral seen from above, its tap marked. */
+function Mark({ size = 26 }: { size?: number }) {
+  return (
+    <svg width={size} height={size} viewBox="0 0 32 32" fill="none" aria-hidden="true" focusable="false">
+      <path
+        d="M16 16a2 2 0 0 1 4 0 4.5 4.5 0 0 1-9 0 7 7 0 0 1 14 0 9.5 9.5 0 0 1-19 0 12 12 0 0 1 24 0"
+        stroke="var(--copper)"
+        strokeWidth="2"
+      />
+      <path d="M16 1v8" stroke="var(--winding)" strokeWidth="2" />
+      <circle cx="30" cy="16" r="2" fill="var(--live)" />
+    </svg>
+  );
+}
+
+/** The open design's title, to be written over; an empty one gives the old one back. */
+export function DesignTitle() {
+  const title = useDesign((design) => design.title);
+  const id = useShow((show) => show.open);
+  return (
+    <TextField
+      id="design-title"
+      className={styles.titleInput}
+      label="Title of the design"
+      maxLength={120}
+      place={placeIn(id, "title")}
+      value={title}
+      onCommit={(next) => workbench.renameDesign(id, next)}
+    />
+  );
+}
 
 interface HeaderProps {
   onImport: () => void;

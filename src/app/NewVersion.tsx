@@ -5,12 +5,26 @@ import { Icon } from "../ui/Icon";
 import { session } from "../workbench/session/session";
 import styles from "./Notices.module.css";
 
+/**
+ * Whether the worker's copy of the program was cleared. Such a worker never fetches it again, and stays as long as
+ * a page has it: it is dismissed, and the next opening makes a new one.
+ */
+async function dismissEmptied(): Promise<boolean> {
+  const registration = await navigator.serviceWorker?.getRegistration();
+  if (!registration?.active) return false;
+  const names = await caches.keys();
+  return !names.some((name) => name.includes("precache")) && registration.unregister();
+}
+
 /** Keeps the app for use without a network; a newer version waits until it is asked for. */
 export function NewVersion() {
   const [waiting, setWaiting] = useState(false);
   const take = useRef<(reload: boolean) => Promise<void>>(undefined);
   useEffect(() => {
-    take.current = registerSW({ onNeedRefresh: () => setWaiting(true) });
+    const register = (isDismissed: boolean) => {
+      if (!isDismissed) take.current = registerSW({ onNeedRefresh: () => setWaiting(true) });
+    };
+    dismissEmptied().then(register, () => register(false));
   }, []);
   if (!waiting) return null;
   return (

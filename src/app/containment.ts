@@ -2,7 +2,9 @@ import type { Containment } from "../ui/containment";
 import { session } from "../workbench/session/session";
 import { openDesignOf } from "../workbench/session/showEdits";
 import type { WorkbenchState } from "../workbench/session/workbenchState";
-import { PROGRAM_VERSION } from "./programVersion";
+
+/** The version in package.json, put in by the build. */
+const PROGRAM_VERSION: string = import.meta.env.PROGRAM_VERSION ?? "without a version";
 
 const openDesign = (state: WorkbenchState) => openDesignOf(state.history.present);
 

@@ -1,11 +1,46 @@
-import { memo } from "react";
-import { CartesianGrid, LineChart, Tooltip, XAxis, YAxis } from "recharts";
+import { memo, useContext, useEffect } from "react";
+import {
+  CartesianGrid,
+  LineChart,
+  Tooltip,
+  useActiveTooltipCoordinate,
+  useIsTooltipActive,
+  usePlotArea,
+  useXAxisInverseScale,
+  XAxis,
+  YAxis,
+} from "recharts";
 import type { Domain } from "./axis";
 import { Curves } from "./Curves";
-import { Hover } from "./Hover";
+import { ChartContentContext } from "./chartContent";
 import { Levels } from "./Levels";
 import { Markers } from "./Markers";
 import { STRIP_PITCH, Strips } from "./Strips";
+
+/** The line under the pointer; the legend reads the values there. */
+function Hover({ domain }: { domain: Domain }) {
+  const { onHover } = useContext(ChartContentContext);
+  const active = useIsTooltipActive();
+  const coordinate = useActiveTooltipCoordinate();
+  const inverse = useXAxisInverseScale();
+  const area = usePlotArea();
+  const pixel = active ? coordinate?.x : undefined;
+  const value = pixel === undefined || !inverse ? null : Number(inverse(pixel));
+  const x = value !== null && value >= domain.from && value <= domain.to ? value : null;
+  useEffect(() => onHover(x), [x, onHover]);
+  if (x === null || pixel === undefined || !area) return null;
+  return (
+    <line
+      x1={pixel}
+      x2={pixel}
+      y1={area.y}
+      y2={area.y + area.height}
+      stroke="var(--ink)"
+      strokeWidth={0.8}
+      pointerEvents="none"
+    />
+  );
+}
 
 export interface AxisFrame {
   label: string;

@@ -1,7 +1,19 @@
-import { useMemo } from "react";
-import { useSettled } from "../ui/useSettled";
+import { useEffect, useMemo, useState } from "react";
 import styles from "./Chart.module.css";
 import { type Curve, valueAtX } from "./curve";
+
+/**
+ * A value as it was when it last stood still for a while, for what need not follow every frame.
+ * @param pause ms
+ */
+function useSettled<Value>(value: Value, pause: number): Value {
+  const [settled, setSettled] = useState(value);
+  useEffect(() => {
+    const timer = setTimeout(() => setSettled(() => value), pause);
+    return () => clearTimeout(timer);
+  }, [value, pause]);
+  return settled;
+}
 
 interface TableData {
   caption: string;

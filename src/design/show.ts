@@ -159,23 +159,3 @@ export function parseTravellingShow(source: unknown): ({ ok: true } & Travelling
 export function serialiseShow(show: Show, scoreFile?: ScoreFile): string {
   return `${JSON.stringify({ ...show, scoreFile }, null, 2)}\n`;
 }
-
-/** A show of one design. */
-export function showOf(designId: string, design: Design): Show {
-  return {
-    format: "coilwright-show",
-    version: 1,
-    name: design.title,
-    designs: { [designId]: design },
-    order: [designId],
-    open: designId,
-    left: designId,
-    right: null,
-    spacing: DEFAULT_SPACING,
-    phase: "in phase",
-    lineUp: { candidates: [] },
-    lanes: [],
-    arrangement: defaultArrangement,
-    score: null,
-  };
-}

@@ -2,8 +2,18 @@ import { useContext, useEffect, useRef, useState } from "react";
 import { Button } from "./Button";
 import { ContainmentContext, PartNotLoaded } from "./containment";
 import styles from "./Failed.module.css";
-import { failureReport } from "./failureReport";
 import { Icon } from "./Icon";
+
+function reason(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  const cause = error.cause === undefined ? "" : `\nbecause of ${reason(error.cause)}`;
+  return `${error.stack ?? `${error.name}: ${error.message}`}${cause}`;
+}
+
+/** What is worth passing on of a failure, as plain text. */
+function failureReport(sentence: string, error: unknown, account: string): string {
+  return [sentence, reason(error), account].filter((part) => part !== "").join("\n\n");
+}
 
 interface FailedProps {
   what: string;

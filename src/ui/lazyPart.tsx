@@ -1,7 +1,12 @@
 import { type ComponentType, useEffect, useState } from "react";
 import { Contained } from "./Contained";
 import { PartNotLoaded } from "./containment";
-import { Waiting } from "./Waiting";
+import styles from "./Waiting.module.css";
+
+/** Stands where a part is still being fetched. */
+function Waiting({ what }: { what: string }) {
+  return <p className={styles.waiting}>Fetching the {what} …</p>;
+}
 
 type Loaded<Name extends string> = Record<Name, ComponentType>;
 

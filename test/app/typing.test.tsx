@@ -1,7 +1,7 @@
 import { act, fireEvent, render, screen } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
-import { DesignTitle } from "../../src/app/DesignTitle";
+import { DesignTitle } from "../../src/app/Header";
 import { Notices } from "../../src/app/Notices";
 import { useShortcuts } from "../../src/app/useShortcuts";
 import { DesignField } from "../../src/panels/parts/DesignField";

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { STOCK_WIRES } from "../../src/design/stockWires";
+import { STOCK_WIRES, stockWireOf } from "../../src/design/stockWires";
 
 interface PublishedEntry {
   id: string;
@@ -14,17 +14,20 @@ const published: PublishedEntry[] = JSON.parse(
 const rows = Object.entries(published.find((entry) => entry.id === "W-iec60317")?.value ?? {});
 
 describe("the stock wires", () => {
-  it.each(STOCK_WIRES)("$conductorDiameter m has the standard's enamel", (wire) => {
-    const row = rows.find(([nominal]) => Math.abs(Number(nominal) * 1e-3 - wire.conductorDiameter) < 1e-9);
-    expect(wire.grade1 * 1e3).toBeCloseTo(row?.[1][1] ?? Number.NaN, 9);
-    expect(wire.grade2 * 1e3).toBeCloseTo(row?.[1][3] ?? Number.NaN, 9);
+  it.each(STOCK_WIRES)("$name has the standard's enamel", ({ name, conductorDiameter, overallDiameter }) => {
+    const row = rows.find(([nominal]) => Math.abs(Number(nominal) * 1e-3 - conductorDiameter) < 1e-9);
+    const column = name.endsWith("grade 1") ? 1 : 3;
+    expect(overallDiameter * 1e3).toBeCloseTo(row?.[1][column] ?? Number.NaN, 9);
+    expect(name).toBe(`${Number((conductorDiameter * 1e3).toFixed(6))} mm, grade ${column === 1 ? 1 : 2}`);
   });
 
-  it("rise, each thicker over more enamel", () => {
-    for (const [index, wire] of STOCK_WIRES.entries()) {
-      expect(wire.conductorDiameter).toBeGreaterThan(STOCK_WIRES[index - 1]?.conductorDiameter ?? 0);
-      expect(wire.grade2).toBeGreaterThan(wire.grade1);
-      expect(wire.grade1).toBeGreaterThan(wire.conductorDiameter);
-    }
+  it("have a name of their own each", () => {
+    expect(new Set(STOCK_WIRES.map(({ name }) => name)).size).toBe(STOCK_WIRES.length);
+  });
+
+  it("are known by both diameters", () => {
+    for (const wire of STOCK_WIRES) expect(stockWireOf(wire)).toBe(wire);
+    const [{ conductorDiameter, overallDiameter }] = STOCK_WIRES;
+    expect(stockWireOf({ conductorDiameter, overallDiameter: overallDiameter + 1e-6 })).toBeNull();
   });
 });

@@ -11,14 +11,6 @@ export interface HeatPulse {
   energyAtEnd: number;
 }
 
-/** K/W at a time after a steady power began: Σ R(1 − e^(−t/τ)). Source: IEC 60747-9, transient thermal impedance. */
-export function thermalImpedance(network: readonly FosterElement[], time: number): number {
-  return network.reduce(
-    (sum, { resistance, timeConstant }) => sum - resistance * Math.expm1(-time / timeConstant),
-    0,
-  );
-}
-
 /** K/W for a steady power. */
 export function thermalResistance(network: readonly FosterElement[]): number {
   return network.reduce((sum, { resistance }) => sum + resistance, 0);

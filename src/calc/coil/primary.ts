@@ -286,8 +286,3 @@ export function primaryAtTap(solution: PrimarySolution, tap: number): PrimaryAtT
 export function isOnConductor(solution: PrimarySolution, tap: number): boolean {
   return tap > 0 && tap <= solution.tube.turns;
 }
-
-/** H, low-frequency inductance of the whole primary, from start to free end. */
-export function fullInductance(solution: PrimarySolution): number {
-  return primaryAtTap(solution, solution.tube.turns)?.lowFrequencyInductance ?? Number.NaN;
-}

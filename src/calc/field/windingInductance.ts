@@ -28,19 +28,12 @@ export interface WindingInductanceOptions {
 }
 
 /**
- * Self-inductance of the winding, H: the sum over all turn pairs.
+ * Inductance matrix, H, of equal sections (the same fraction of the turns each), row by row from the
+ * lower end: `sections`² values. The sum of all entries is the winding's inductance: the sum over all turn pairs.
+ * NaN where a size is not positive; valid for thin wire (conductorRadius ≪ radius).
  *
  * Sources: Maxwell's and Rosa & Grover's ring formulas (see `loops`); summation as in Rosa & Grover,
- * Bulletin of the Bureau of Standards 8 (1912), p. 122. Valid for thin wire (conductorRadius ≪ radius).
- * NaN where a size is not positive.
- */
-export function windingInductance(winding: RoundWireWinding, options: WindingInductanceOptions = {}): number {
-  return sectionInductanceMatrix(winding, 1, options)[0];
-}
-
-/**
- * Inductance matrix, H, of equal sections (the same fraction of the turns each), row by row from the
- * lower end: `sections`² values. The sum of all entries is the winding's inductance.
+ * Bulletin of the Bureau of Standards 8 (1912), p. 122.
  *
  * For a number of turns that is not whole, the two neighbouring whole numbers are taken, stretched to
  * the same length and ampere-turns, and blended: the result is continuous in `turns`.

@@ -1,9 +1,19 @@
 /** Limits on the burst itself. */
+
+import { longestOnTime } from "../../calc/circuit/burst";
+import { coupledNetwork } from "../../calc/circuit/coupledNetwork";
 import { pulseCurrentLimit } from "../../calc/circuit/switchLosses";
 import { above } from "../findings/aboveLimit";
 import { judgeWhen, type Rule } from "../findings/rule";
 import { areSolvable, BURST } from "../solvable";
-import { followedOnTime } from "./followedOnTime";
+import type { SolvedCoil } from "../solvedCoil";
+
+/** s, the longest on-time that a burst of the design is followed over; null while a circuit has no solution. */
+function followedOnTime({ secondary, primary, coupling }: SolvedCoil): number | null {
+  if (!primary || !secondary || !coupling) return null;
+  const most = longestOnTime(coupledNetwork(primary, secondary, coupling.mutuals, null));
+  return most > 0 ? most : null;
+}
 
 export const burstNotSolved: Rule = {
   code: "burst-not-solved",

@@ -1,8 +1,24 @@
-import { Caution } from "../parts/Caution";
+import { cautions } from "../../design/cautions";
+import { Icon } from "../../ui/Icon";
+import styles from "../parts/Caution.module.css";
 import { DesignField } from "../parts/DesignField";
 import { Group } from "../parts/Group";
 import { Panel } from "../parts/Panel";
 import { Results } from "../parts/Results";
+
+/** One of the cautions, where it matters. */
+function Caution({ code }: { code: string }) {
+  const caution = cautions.find((each) => each.code === code);
+  if (!caution) throw new Error(`no caution has the code “${code}”`);
+  return (
+    <p className={styles.caution}>
+      <Icon name="warning" />
+      <span>
+        <strong>{caution.title}.</strong> {caution.sentence}
+      </span>
+    </p>
+  );
+}
 
 const SUPPLY = [
   "drive.busVoltage",

@@ -1,11 +1,24 @@
 import { valueAt } from "../../design/changeAt";
+import { numberField } from "../../design/fields";
 import { Button } from "../../ui/Button";
 import { useDesign } from "../../workbench/session/hooks";
 import { workbench } from "../../workbench/session/session";
 import { DesignField } from "./DesignField";
-import { declaredDefaults } from "./declaredDefaults";
 import { Group } from "./Group";
 import styles from "./OptionalGroup.module.css";
+
+/**
+ * A part to begin with: each of its fields at its declared default.
+ * @param path of the part in the design, with `*` for an index
+ */
+function declaredDefaults(path: string, fields: readonly string[]): Record<string, number> {
+  return Object.fromEntries(
+    fields.map((name) => {
+      const field = numberField(`${path}.${name}`);
+      return [name, field.default ?? field.range.minimum];
+    }),
+  );
+}
 
 interface OptionalGroupProps {
   /** dotted path of the part, null in the design while it is absent */

@@ -1,4 +1,5 @@
 import { memo } from "react";
+import { useStore } from "zustand";
 import type { Design } from "../../design/design";
 import { scoreFindingMessage } from "../../evaluation/score/scoreFindings";
 import { severityWord } from "../../ui/FindingList";
@@ -8,9 +9,22 @@ import type { UnitSystem } from "../../units/unitSystem";
 import type { CoilOutcome } from "../../workbench/background/scoreJob";
 import { useUnitSystem } from "../../workbench/session/hooks";
 import { PianoRoll } from "./PianoRoll";
-import { PlayheadLine } from "./PlayheadLine";
+import { playhead } from "./playhead";
 import styles from "./Score.module.css";
 import { TimeLines } from "./TimeLines";
+
+/** A line over roll and time lines where the preview is. */
+function PlayheadLine({ duration }: { duration: number }) {
+  const position = useStore(playhead, (state) => state.position);
+  return (
+    <span
+      className={styles.playhead}
+      style={{ left: `${duration > 0 ? (100 * position) / duration : 0}%` }}
+      data-testid="playhead"
+      aria-hidden="true"
+    />
+  );
+}
 
 interface CoilScoreProps {
   name: string;

@@ -2,6 +2,7 @@ import { DesignField } from "../parts/DesignField";
 import { Group } from "../parts/Group";
 import { Panel } from "../parts/Panel";
 import { Results } from "../parts/Results";
+import { StockWireField } from "./StockWireField";
 
 const results = [
   "secondary.inductance",
@@ -28,6 +29,7 @@ export function SecondaryPanel() {
         <DesignField path="secondary.baseHeight" />
       </Group>
       <Group title="Wire">
+        <StockWireField />
         <DesignField path="secondary.wire.conductorDiameter" />
         <DesignField path="secondary.wire.overallDiameter" />
         <DesignField path="secondary.wire.material" />

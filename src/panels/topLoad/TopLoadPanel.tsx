@@ -1,11 +1,33 @@
+import type { TopLoad, TopLoadElement } from "../../calc/design-parts";
+import { Button } from "../../ui/Button";
 import { useDesign } from "../../workbench/session/hooks";
+import { workbench } from "../../workbench/session/session";
 import { DesignField } from "../parts/DesignField";
 import { Group } from "../parts/Group";
 import { OptionalGroup } from "../parts/OptionalGroup";
 import { Panel } from "../parts/Panel";
 import { Results } from "../parts/Results";
-import { AddElement } from "./AddElement";
 import { ElementGroup } from "./ElementGroup";
+import { newSphere, newToroid } from "./elements";
+import styles from "./topLoad.module.css";
+
+function AddElement() {
+  const topLoad = useDesign((design) => design.topLoad);
+  const windingTop = useDesign((design) => design.secondary.baseHeight + design.secondary.windingLength);
+  const add = (label: string, make: (topLoad: TopLoad, windingTop: number) => TopLoadElement) =>
+    workbench.setValue("topLoad.elements", [...topLoad.elements, make(topLoad, windingTop)], label);
+  return (
+    <div className={styles.add}>
+      {topLoad.elements.length === 0 && <p>No top load: the winding stands bare.</p>}
+      <Button icon="plus" onClick={() => add("add toroid", newToroid)}>
+        Toroid
+      </Button>
+      <Button icon="plus" onClick={() => add("add sphere", newSphere)}>
+        Sphere
+      </Button>
+    </div>
+  );
+}
 
 const results = [
   "topLoad.capacitance",

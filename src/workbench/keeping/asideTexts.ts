@@ -6,6 +6,7 @@ import type { LocalPlace } from "./localPlace";
 import type { Aside } from "./resolve";
 import type { Shelf } from "./shelf";
 import { CAUSES, type Shelving, shelvedShow, shelvedText } from "./shelvedTexts";
+import { KEPT_PREFIX } from "./storageKeys";
 import type { NewVersion } from "./version";
 
 /** A short name of a text, the same at each start, so that nothing is brought in twice (FNV-1a over UTF-16). */
@@ -66,9 +67,10 @@ export function keepAsides(asides: readonly Aside[], needs: AsideNeeds): Promise
 /** Moves what local storage holds beside the show into the versions; it stays where that is not on disk. */
 export async function moveOldTexts(needs: AsideNeeds): Promise<void> {
   const found = oldTexts(needs.local);
-  const versions = found.map(({ text }) =>
-    versionOfText(text, needs.readShow, needs.now(), { cause: CAUSES.earlierBuild }),
-  );
+  const versions = found.map(({ key, text }) => {
+    const cause = key.startsWith(KEPT_PREFIX) ? CAUSES.setAside : CAUSES.earlierBuild;
+    return versionOfText(text, needs.readShow, needs.now(), { cause });
+  });
   await keepOnce(needs.database, needs.shelf, versions);
   for (const { key } of found) needs.local.remove(key);
 }

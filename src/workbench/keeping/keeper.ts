@@ -36,8 +36,8 @@ export interface Keeper {
   save(show: Show): Promise<SaveOutcome>;
   /** Whether local storage holds a newer state than this tab follows. */
   changedElsewhere(): boolean;
-  /** Whether all that was kept has gone from the browser. */
-  isCleared(): Promise<boolean>;
+  /** What has become of what this tab has saved. */
+  whatIsLeft(): Promise<"all" | "a part" | "nothing">;
   /** The show that another tab has stored, taken over as this tab's own; null where it cannot be read. */
   takeOther(): Promise<Show | null>;
   /** Sets whatever is stored aside, so that the next save may write; null, or why it could not. */
@@ -88,6 +88,9 @@ export function newKeeper({ storage, found, shelf, readShow, now, newId }: Keepe
       () => false,
     );
   };
+  /** Writes into an empty local storage what the database alone has kept; null where there is nothing of the kind. */
+  const putBack = ({ loaded, text }: Resolution) =>
+    loaded.kind === "ok" && text !== null && local.write(SHOW_KEY, text) === null ? text : null;
   const holdWhileKept = (text: string) => {
     if (setAside(local, text, now()) === null) return;
     following.holdLocal(HELD_AS_UNREADABLE);
@@ -103,6 +106,15 @@ export function newKeeper({ storage, found, shelf, readShow, now, newId }: Keepe
     const records = await (database?.readJournal() ?? Promise.resolve([])).catch(() => null);
     const stored = local.read(SHOW_KEY).text;
     return { records, stored, resolution: resolveKept(stored, records ?? [], readShow) };
+  };
+  /** The journal's records, also of a database that is just being closed; null where it does not answer. */
+  const patientRecords = async () => {
+    if (!database) return [];
+    for (let looks = 1; ; looks++) {
+      const records = await database.readJournal().catch(() => null);
+      if (records !== null || looks === MOST_LOOKS) return records;
+      await new Promise((resolve) => setTimeout(resolve, LOOK_AGAIN));
+    }
   };
   type Look = Awaited<ReturnType<typeof look>>;
   const adopt = ({ records, stored, resolution }: Look) =>
@@ -123,7 +135,8 @@ export function newKeeper({ storage, found, shelf, readShow, now, newId }: Keepe
       if (refusal !== null) refusedAtStart = refusedWriteSentence(refusal);
       const resolution = resolveKept(text, found.records ?? [], readShow);
       atStart = resolution;
-      following.follow(text, resolution.text, resolution.revision, found.records ? resolution.head : null);
+      const stored = refusal === null ? (text ?? putBack(resolution)) : null;
+      following.follow(stored, resolution.text, resolution.revision, found.records ? resolution.head : null);
       if (resolution.loaded.kind === "too new") following.hold(resolution.loaded.sentence);
       else {
         if (resolution.unreadable) holdWhileKept(resolution.unreadable.text);
@@ -137,13 +150,14 @@ export function newKeeper({ storage, found, shelf, readShow, now, newId }: Keepe
     recordBase: () => (following.heldBecause() === null ? writer.recordBase() : null),
     save: writer.save,
     changedElsewhere: () => following.isNewer(local.read(SHOW_KEY).text),
-    async isCleared() {
-      if (!following.hasSaved() || local.read(SHOW_KEY).text !== null) return false;
-      for (let looks = 1; ; looks++) {
-        const records = await (database?.readJournal() ?? Promise.resolve([])).catch(() => null);
-        if (records !== null || looks === MOST_LOOKS) return records?.length === 0;
-        await new Promise((resolve) => setTimeout(resolve, LOOK_AGAIN));
-      }
+    async whatIsLeft() {
+      if (!following.hasSaved()) return "all";
+      const records = await patientRecords();
+      const { text, refusal } = local.read(SHOW_KEY);
+      const inLocal = text !== null || refusal !== null;
+      const inDatabase = records === null || records.length > 0;
+      if (!inLocal && records?.length === 0) return "nothing";
+      return inLocal && inDatabase ? "all" : "a part";
     },
     async takeOther() {
       const seen = await look();

@@ -49,6 +49,9 @@ export function newKeepingPlaces(options: KeepingOptions): KeepingPlaces {
   return { shelf, keeper: newKeeper({ ...options, shelf, readShow: parseShow }) };
 }
 
+/** ms after the browser has closed the database in which it may be clearing the rest */
+const CLEARING = 1000;
+
 function tellUnkept(store: StoreApi<WorkbenchState>, error: unknown): void {
   const sentence = `An earlier version could not be kept. ${refusedWriteSentence(error)}`;
   store.setState(({ notices }) => ({
@@ -110,10 +113,19 @@ export function connectKeeping(
     present: () => store.getState().history.present,
     readOnly: () => store.getState().readOnly,
   });
+  let looking: ReturnType<typeof setTimeout> | undefined;
+  const lookLater = () => {
+    clearTimeout(looking);
+    looking = setTimeout(() => {
+      saving.lookElsewhere();
+      shelf?.tellOfChange();
+    }, CLEARING);
+  };
   const ends = [
     making.close,
     askToPersist(store, options.persist),
-    database?.listenForLoss(saving.lookElsewhere) ?? (() => undefined),
+    database?.listenForLoss(lookLater) ?? (() => undefined),
+    () => clearTimeout(looking),
     saving.close,
   ];
   void tellOffers(store, places, options.found, versions);

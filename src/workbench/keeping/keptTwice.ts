@@ -86,11 +86,20 @@ async function copyRest(database: KeepingDatabase, second: SecondPlace, { summar
   }
 }
 
-/** Makes the two one. Its first list of versions waits until those that were lost are back. */
+/** Makes the two one: whatever is read is put back where it was lost, versions before they are listed. */
 export function keptTwice(database: KeepingDatabase, second: SecondPlace): KeepingDatabase {
   let levelled: Promise<void> | null = null;
   /** what the journal has not, though what is read grew from it */
   let lacking: JournalRecord | null = null;
+  /** Puts the newest record back into the one that has lost it; where it refuses, the next save does. */
+  const mend = async (own: JournalRecord | undefined, copy: JournalRecord | undefined) => {
+    if (lacking) {
+      const follows = own?.revision ?? 0;
+      const write = { record: lacking, follows, base: null, versions: [] };
+      const { kind } = await database.writeJournal(write);
+      if (kind === "written") lacking = null;
+    } else if (own && own.revision !== copy?.revision) await copyRecord(second, own);
+  };
   const level = async () => {
     try {
       const found = await levelOf(database, second);
@@ -100,6 +109,9 @@ export function keptTwice(database: KeepingDatabase, second: SecondPlace): Keepi
       // what is not levelled now is so at the next start
     }
   };
+  database.listenForLoss(() => {
+    levelled = null;
+  });
   return {
     ...database,
     async readJournal() {
@@ -107,6 +119,7 @@ export function keptTwice(database: KeepingDatabase, second: SecondPlace): Keepi
       const newest = own[0]?.revision ?? 0;
       const newer = copies.filter(({ revision }) => revision > newest);
       lacking = newer[0] ?? null;
+      void mend(own[0], copies[0]).catch(() => undefined);
       return [...newer, ...own];
     },
     async writeJournal(write) {

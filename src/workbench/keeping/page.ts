@@ -2,6 +2,9 @@
 import type { Workbench } from "../session/store";
 import { SHOW_KEY } from "./storageKeys";
 
+/** ms; browsers do not tell a page that parts of its storage were cleared */
+const LOOK_INTERVAL = 10_000;
+
 type Watched = Pick<Workbench, "flush" | "lookElsewhere" | "isAtRisk">;
 
 /**
@@ -20,12 +23,16 @@ export function watchPage(workbench: Watched, page: Window): () => void {
   const stored = (event: StorageEvent) => {
     if (event.key === SHOW_KEY || event.key === null) workbench.lookElsewhere();
   };
+  const regular = page.setInterval(() => {
+    if (page.document.visibilityState === "visible") workbench.lookElsewhere();
+  }, LOOK_INTERVAL);
   page.document.addEventListener("visibilitychange", turned);
   page.addEventListener("beforeunload", leaving);
   page.addEventListener("pagehide", workbench.flush);
   page.addEventListener("pageshow", workbench.lookElsewhere);
   page.addEventListener("storage", stored);
   return () => {
+    page.clearInterval(regular);
     page.document.removeEventListener("visibilitychange", turned);
     page.removeEventListener("beforeunload", leaving);
     page.removeEventListener("pagehide", workbench.flush);

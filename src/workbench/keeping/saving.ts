@@ -15,7 +15,7 @@ export interface Saving {
   flush(): void;
   /** Saves at once whether or not there were changes. */
   saveNow(): Promise<void>;
-  /** Looks whether another tab has saved, or storage was cleared, and tells of it. */
+  /** Looks whether another tab has saved, or storage was cleared, and tells of it; what was cleared in part is written anew. */
   lookElsewhere(): void;
   /** Takes a show as saved that was just read from the storage. */
   adoptAsSaved(show: Show): void;
@@ -83,8 +83,10 @@ export function connectSaving(store: StoreApi<WorkbenchState>, keeper: Keeper): 
   };
   const lookElsewhere = () => {
     if (keeper.changedElsewhere()) store.setState(afterOtherSaved);
-    void keeper.isCleared().then((cleared) => {
-      if (!cleared || savedShow === null) return;
+    void keeper.whatIsLeft().then((left) => {
+      if (savedShow === null) return;
+      if (left === "a part" && store.getState().saveState === "saved") void save();
+      if (left !== "nothing") return;
       savedShow = null;
       store.setState(afterClearing);
     });

@@ -66,7 +66,12 @@ async function copiedBytes(key: string): Promise<Uint8Array | null> {
   return copy && new Uint8Array(await copy.arrayBuffer());
 }
 
-/** The bytes under a key, null where there are none; never rejects. */
+/** The bytes under a key, null where there are none; what one of the two places has lost is put back. Never rejects. */
 export async function keptBytes(key: string): Promise<Uint8Array | null> {
-  return memory.get(key) ?? (await bytesInDatabase(key)) ?? (await copiedBytes(key));
+  const remembered = memory.get(key);
+  if (remembered) return remembered;
+  const [own, copy] = await Promise.all([bytesInDatabase(key), copiedBytes(key)]);
+  if (own && !copy) void second.put(`${SCORE_PREFIX}${key}`, own);
+  if (copy && !own) connection.use((database) => put(database, key, copy)).catch(() => undefined);
+  return own ?? copy;
 }

@@ -27,6 +27,8 @@ export interface Shelf {
    */
   withRoom<Value>(write: () => Promise<Value>): Promise<Value>;
   remove(ids: readonly string[]): Promise<void>;
+  /** Versions may have come or gone by themselves. */
+  tellOfChange(): void;
   /** Tells whenever versions have come or gone. */
   listen(listener: () => void): () => void;
 }
@@ -77,6 +79,7 @@ export function newShelf(database: KeepingDatabase, quota: Quota, now: () => Dat
       await remove(ids);
       listeners.tell();
     },
+    tellOfChange: listeners.tell,
     listen: listeners.listen,
   };
 }

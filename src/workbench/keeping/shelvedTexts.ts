@@ -8,6 +8,7 @@ export const CAUSES = {
   beside: "found beside a newer state at the start",
   unreadable: "could not be read",
   earlierBuild: "kept by an earlier build of this program",
+  setAside: "set aside when another state was opened in its place",
   start: "as it was before the first edit of a session",
   editing: "while editing",
   deleted: "deleted",

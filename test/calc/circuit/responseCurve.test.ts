@@ -4,7 +4,7 @@ import { runningPole } from "../../../src/calc/circuit/burstResult";
 import { sineResponse } from "../../../src/calc/circuit/network";
 import { polePair } from "../../../src/calc/circuit/poles";
 import { responseCurve } from "../../../src/calc/circuit/responseCurve";
-import { suggestedTap } from "../../../src/calc/circuit/suggestedTap";
+import { suggestedTap } from "../../../src/calc/circuit/tuningTarget";
 import { magnitude } from "../../../src/calc/linear/complex";
 import { network, SEEDED } from "./drivenNetworks";
 

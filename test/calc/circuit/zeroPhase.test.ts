@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { beatFrequency, firstTopVoltageMaximum } from "../../../src/calc/circuit/beat";
 import { sineResponse } from "../../../src/calc/circuit/network";
 import { polePair } from "../../../src/calc/circuit/poles";
+import { beatFrequency, firstTopVoltageMaximum } from "../../../src/calc/circuit/response";
 import { zeroPhaseCrossings } from "../../../src/calc/circuit/zeroPhase";
 import burst from "../../reference/burst.json";
 import { burstNetwork } from "../../reference/checks/burst";

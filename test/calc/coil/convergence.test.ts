@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { criticalField } from "../../../src/calc/coil/breakout";
 import { coilConductors } from "../../../src/calc/coil/conductors";
-import { couplingCoefficient } from "../../../src/calc/coil/coupling";
 import { crossings } from "../../../src/calc/coil/crossings";
 import { solveElectricField } from "../../../src/calc/coil/electricField";
 import { coilMesh } from "../../../src/calc/coil/mesh";
@@ -12,6 +11,7 @@ import { topLoadFields } from "../../../src/calc/coil/topLoadField";
 import { sectionInductanceMatrix } from "../../../src/calc/field/windingInductance";
 import type { Design } from "../../../src/design/design";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
+import { couplingCoefficient } from "./couplingCoefficient";
 import { randomCoils } from "./randomCoils";
 
 function conductorsOf({ secondary, topLoad, primary, room }: Design) {

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { coilMesh } from "../../../src/calc/coil/mesh";
-import { capacitanceMatrix } from "../../../src/calc/coil/prescribedPotential";
 import type { TopLoadElement } from "../../../src/calc/design-parts";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
+import { capacitanceMatrix } from "../../reference/prescribedPotential";
 import { type CoilParts, conductorsOf, EXAMPLE, partsOf, randomCoils, solveCoil } from "./solvedCoil";
 
 const TWENTY = { numRuns: 20, seed: 20 };

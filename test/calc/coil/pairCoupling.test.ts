@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type PairedCoil, pairCoupling } from "../../../src/calc/coil/pairCoupling";
 import { ELECTRIC_CONSTANT, MAGNETIC_CONSTANT } from "../../../src/calc/constants";
-import { dipoleMutualInductance } from "../../../src/calc/field/parallelAxisLoops";
+import { dipoleMutualInductance } from "../field/dipoleMutualInductance";
 
 const RESONANCE = 200e3;
 const CAPACITANCE = 25e-12;

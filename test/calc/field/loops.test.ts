@@ -1,11 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { loopField } from "../../../src/calc/field/loopField";
 import { ringMutualInductance } from "../../../src/calc/field/loops";
-import {
-  dipoleMutualInductance,
-  parallelAxisMutualInductance,
-} from "../../../src/calc/field/parallelAxisLoops";
+import { parallelAxisMutualInductance } from "../../../src/calc/field/parallelAxisLoops";
+import { dipoleMutualInductance } from "./dipoleMutualInductance";
+import { loopField } from "./loopField";
 
 const size = fc.double({ min: 1e-3, max: 10, noNaN: true });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { ringMutualInductance, ringSelfInductance } from "../../../src/calc/field/loops";
-import { sectionInductanceMatrix, windingInductance } from "../../../src/calc/field/windingInductance";
+import { sectionInductanceMatrix } from "../../../src/calc/field/windingInductance";
+import { windingInductance } from "../../reference/windingInductance";
 
 const winding = { turns: 23, pitch: 0.002, radius: 0.05, conductorRadius: 0.0007 };
 
@@ -45,8 +46,9 @@ describe("sections of a winding", () => {
     },
   );
 
-  it("add up to the winding's inductance", () => {
+  it("add up to the same inductance, however many they are", () => {
     const sum = sectionInductanceMatrix(winding, 11).reduce((total, part) => total + part);
+    expect(sum / sectionInductanceMatrix(winding, 1)[0]).toBeCloseTo(1, 12);
     expect(sum / windingInductance(winding)).toBeCloseTo(1, 12);
   });
 

@@ -1,9 +1,9 @@
 import { coilMesh } from "../../../src/calc/coil/mesh";
-import { prescribedCharges, totalCharges } from "../../../src/calc/coil/prescribedPotential";
 import { ELECTRIC_CONSTANT } from "../../../src/calc/constants";
 import { surfaceField } from "../../../src/calc/field/electrode";
 import type { ReferenceCheck } from "../check";
 import electrostatics from "../coil-electrostatics.json";
+import { prescribedCharges, totalCharges } from "../prescribedPotential";
 import { COILS, type CoilName, referenceCoil } from "./referenceCoils";
 
 type Profile = (part: number) => number;

@@ -10,10 +10,10 @@
  * 3.5e-4, at one, two and four times our nodes alike; there the energy alone is checked.
  */
 import { coilMesh } from "../../../src/calc/coil/mesh";
-import { prescribedCharges, totalCharges } from "../../../src/calc/coil/prescribedPotential";
 import { type Electrode, nodeCount } from "../../../src/calc/field/electrode";
 import type { ReferenceCheck } from "../check";
 import electrostatics from "../coil-electrostatics.json";
+import { prescribedCharges, totalCharges } from "../prescribedPotential";
 import { COILS, type CoilName, referenceCoil } from "./referenceCoils";
 
 const HATS = 21;

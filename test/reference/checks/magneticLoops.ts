@@ -1,11 +1,11 @@
 import { MAGNETIC_CONSTANT } from "../../../src/calc/constants";
-import { currentSheetInductance } from "../../../src/calc/field/currentSheet";
 import { ringMutualInductance, ringSelfInductance, SURFACE_CURRENT } from "../../../src/calc/field/loops";
 import { parallelAxisMutualInductance } from "../../../src/calc/field/parallelAxisLoops";
-import { windingInductance } from "../../../src/calc/field/windingInductance";
 import type { ReferenceCheck } from "../check";
+import { currentSheetInductance } from "../currentSheet";
 import loops from "../loops.json";
 import solenoids from "../solenoids.json";
+import { windingInductance } from "../windingInductance";
 import { publishedValue } from "./publishedValue";
 
 const LOOPS = "loops.json: mpmath, 60 digits, cross-checked by quadrature";

@@ -1,4 +1,3 @@
-import { couplingCoefficient } from "../../../src/calc/coil/coupling";
 import {
   type PrimarySolution,
   type PrimaryTube,
@@ -10,6 +9,7 @@ import { UNIFORM_INTERNAL_INDUCTANCE } from "../../../src/calc/coil/skinEffect";
 import { ringMutualInductance, ringSelfInductance } from "../../../src/calc/field/loops";
 import { spiralInductance } from "../../../src/calc/field/spiralInductance";
 import { sectionInductanceMatrix } from "../../../src/calc/field/windingInductance";
+import { couplingCoefficient } from "../../calc/coil/couplingCoefficient";
 import type { ReferenceCheck } from "../check";
 import reference from "../primary.json";
 import unused from "../primary-unused-turns.json";

@@ -101,6 +101,34 @@ describe("a database that was deleted", () => {
   });
 });
 
+describe("what one of the two has lost", () => {
+  it("is put back by reading alone, into the database", async () => {
+    await save(page().kept, 1);
+    const after = page();
+    await after.kept.readJournal();
+    await quiet();
+    expect(await revisionsOf(after.own)).toEqual([1]);
+  });
+
+  it("is put back by reading alone, into the second place", async () => {
+    const { kept } = page();
+    await save(kept, 1);
+    caches.held.clear();
+    await kept.readJournal();
+    await quiet();
+    expect(caches.addresses(SECOND_PLACE)).toEqual(["/kept/record%2F1"]);
+  });
+
+  it("is listed again of versions whose database was closed and deleted while open", async () => {
+    const { kept, own, disk } = page();
+    await kept.keepVersions([version("a")]);
+    expect(await idsOf(kept)).toEqual(["a"]);
+    disk.versions.clear();
+    own.lose();
+    expect(await idsOf(kept)).toEqual(["a"]);
+  });
+});
+
 describe("the second place", () => {
   it("holds the newest three records", async () => {
     const { kept } = page();

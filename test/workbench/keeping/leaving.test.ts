@@ -92,7 +92,7 @@ describe("storage that is cleared while the page is open", () => {
     const closing = new DOMException("Connection is closing", "UnknownError");
     vi.spyOn(bench.database, "readJournal").mockRejectedValueOnce(closing).mockRejectedValueOnce(closing);
     bench.database.lose();
-    await wait(1000);
+    await wait(2000);
     expect(bench.state().saveState).toBe("unsaved");
     expect(bench.state().notices.map(({ id }) => id)).toEqual(["cleared"]);
   });
@@ -104,7 +104,7 @@ describe("storage that is cleared while the page is open", () => {
     (bench.storage as MemoryStorage).clear();
     bench.disk.journal.clear();
     bench.database.lose();
-    await wait();
+    await wait(1200);
     expect(bench.state().saveState).toBe("unsaved");
     expect(bench.state().notices.map(({ id }) => id)).toEqual(["cleared"]);
     expect(asks()).toBe(true);
@@ -146,5 +146,28 @@ describe("lasting storage", () => {
     bench.actions.setValue("primary.tap", 5);
     bench.actions.setValue("primary.tap", 6);
     expect(bench.persist).toHaveBeenCalledTimes(1);
+  });
+
+  it("is written anew without a word where a part of it is left", async () => {
+    const bench = watched(newBench());
+    bench.actions.setValue("primary.tap", 5);
+    await wait();
+    (bench.storage as MemoryStorage).clear();
+    await wait(10_500);
+    expect(bench.storage?.getItem(SHOW_KEY)).toContain('"tap":5');
+    bench.disk.journal.clear();
+    bench.database.lose();
+    await wait(1200);
+    expect(bench.disk.records()[0].text).toContain('"tap":5');
+    expect(bench.state()).toMatchObject({ saveState: "saved", notices: [] });
+  });
+
+  it("is left alone while it is all there", async () => {
+    const bench = watched(newBench());
+    bench.actions.setValue("primary.tap", 5);
+    await wait();
+    const before = bench.disk.records();
+    await wait(60_000);
+    expect(bench.disk.records()).toEqual(before);
   });
 });

@@ -30,6 +30,13 @@ describe("the bytes of a score", () => {
     vi.stubGlobal("indexedDB", new IDBFactory());
     expect(await (await freshPage()).keptBytes("key")).toEqual(bytes);
     expect(await (await freshPage()).keptBytes("other")).toBeNull();
+    // and are put back there
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    vi.stubGlobal("caches", new FakeCaches());
+    expect(await (await freshPage()).keptBytes("key")).toEqual(bytes);
+    vi.stubGlobal("indexedDB", new IDBFactory());
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect(await (await freshPage()).keptBytes("key")).toEqual(bytes);
   });
 
   it("are found in the database that earlier builds made", async () => {

@@ -3,8 +3,8 @@
  *
  * Source: Smythe, Static and Dynamic Electricity, 7.10, eqs. (6), (7).
  */
-import { MAGNETIC_CONSTANT } from "../constants";
-import { completeEllipticKE, type EllipticPair } from "./elliptic";
+import { MAGNETIC_CONSTANT } from "../../../src/calc/constants";
+import { completeEllipticKE, type EllipticPair } from "../../../src/calc/field/elliptic";
 
 /** T per ampere */
 export interface AxialField {

@@ -1,5 +1,5 @@
-import { MAGNETIC_CONSTANT } from "../constants";
-import { completeEllipticKE, type EllipticPair } from "./elliptic";
+import { MAGNETIC_CONSTANT } from "../../src/calc/constants";
+import { completeEllipticKE, type EllipticPair } from "../../src/calc/field/elliptic";
 
 const elliptic: EllipticPair = { K: 0, E: 0 };
 

@@ -1,9 +1,10 @@
 /** Charges on all conductors of a coil whose potentials are given, and the capacitance matrix made of them. */
-import { type Electrode, nodeCount } from "../field/electrode";
-import type { Mirrors } from "../field/influence";
-import { influenceMatrix, totalNodes } from "../field/influenceMatrix";
-import { factorise, substitute } from "../linear/elimination";
-import type { CoilMesh } from "./mesh";
+
+import type { CoilMesh } from "../../src/calc/coil/mesh";
+import { type Electrode, nodeCount } from "../../src/calc/field/electrode";
+import type { Mirrors } from "../../src/calc/field/influence";
+import { influenceMatrix, totalNodes } from "../../src/calc/field/influenceMatrix";
+import { factorise, substitute } from "../../src/calc/linear/elimination";
 
 export interface PrescribedCharges {
   /** C of each node of the winding, the grounded electrodes and the top load, in that order */
