@@ -1,5 +1,8 @@
 import "@testing-library/jest-dom/vitest";
-import { cleanup } from "@testing-library/react";
+import { cleanup, configure } from "@testing-library/react";
 import { afterEach } from "vitest";
+
+// ms; a busy machine takes its time to draw what is waited for
+configure({ asyncUtilTimeout: 10_000 });
 
 afterEach(cleanup);

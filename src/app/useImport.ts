@@ -8,6 +8,10 @@ import { workbench } from "../workbench/session/session";
 import { chooseFile } from "./files";
 import type { ComingShow } from "./ReplaceQuestion";
 
+/** Of every Standard MIDI File. */
+const MIDI_BEGINNING = "MThd";
+const MIDI = "This is a Standard MIDI File: open it in the Score tab.";
+
 export interface RefusedFile {
   name: string;
   faults: readonly Fault[];
@@ -22,7 +26,9 @@ export function useImport() {
     const tooLong = sizeRefusal(file.size, MOST_DOCUMENT_BYTES);
     if (tooLong) return setRefusal({ name, faults: [{ path: "", message: tooLong }] });
     takeDrafts();
-    const outcome = workbench.importText(await file.text(), name);
+    const text = await file.text();
+    if (text.startsWith(MIDI_BEGINNING)) return setRefusal({ name, faults: [{ path: "", message: MIDI }] });
+    const outcome = workbench.importText(text, name);
     if (!outcome.ok) return setRefusal({ name, faults: outcome.faults });
     if ("show" in outcome) {
       const taken = await withScoreKept(outcome.show, outcome.scoreFile);

@@ -96,7 +96,8 @@ function WholeChart({
   const [hover, setHover] = useState<number | null>(null);
   const onHover = useCallback((value: number | null) => setHover(value), []);
   const xAxis = useAxis(x, X_TICKS);
-  const yAxis = useAxis(y, Y_TICKS);
+  // so few find room one above the other
+  const yAxis = useAxis(y.log ? y : { ...y, everyTick: true }, Y_TICKS);
   const shown = useMemo(() => curves.filter((curve) => !hidden.has(curve.id)), [curves, hidden]);
   const switchCurve = (id: string) =>
     setHidden(

@@ -38,7 +38,12 @@ function readScore(file: string): MidiReading {
 function summaryLines(coil: Coil, summary: ScheduleSummary): string[] {
   const { played, shortened, dropped } = summary.fates;
   const counts = `${coil}: ${summary.pulses} pulses; notes: ${played} played, ${shortened} shortened, ${dropped} dropped`;
-  return [counts, ...summary.reasons.map(({ reason, notes }) => `${coil}: ${reason}: ${notes} notes`)];
+  return [
+    counts,
+    ...summary.reasons.map(
+      ({ reason, notes }) => `${coil}: ${reason}: ${notes} note${notes === 1 ? "" : "s"}`,
+    ),
+  ];
 }
 
 function scheduled(arranged: ArrangedScore, designs: CoilDesigns): Answer {

@@ -11,8 +11,11 @@ import styles from "./Drawing.module.css";
 import { Handle } from "./Handle";
 import { heightOf, radiusOf, type View, xOf, yOf } from "./view";
 
+/** Of a metre: a tenth of a millimetre, finer than a hand drags. */
+const DECIMALS = 4;
+
 function set(path: string): (value: number) => void {
-  return (value) => workbench.change((design) => withValueAt(design, path, value));
+  return (value) => workbench.change((design) => withValueAt(design, path, Number(value.toFixed(DECIMALS))));
 }
 
 interface TapHandleProps {

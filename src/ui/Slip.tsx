@@ -1,6 +1,7 @@
 import { type ReactNode, useId, useRef, useState } from "react";
 import { Contained } from "./Contained";
 import styles from "./Slip.module.css";
+import { Symbols } from "./Symbols";
 
 interface SlipProps {
   /** the slip's heading */
@@ -42,7 +43,9 @@ export function Slip({ title, name, className, mark, role, children }: SlipProps
         onBeforeToggle={({ newState }) => setOpen(newState === "open")}
         onToggle={() => place(button.current, slip.current)}
       >
-        <h3 className={styles.title}>{title}</h3>
+        <h3 className={styles.title}>
+          <Symbols text={title} />
+        </h3>
         <Contained what={`slip “${title}”`}>
           <Content make={children} open={open} close={close} />
         </Contained>

@@ -102,6 +102,13 @@ describe("the whole screen", () => {
     expect(show()).toBe(before);
   });
 
+  it("says of a score that is dropped where it is opened", async () => {
+    const before = show();
+    await dropFile("MThd\u0000\u0000\u0000\u0006", "tune.mid");
+    expect(await screen.findByText(/Standard MIDI File: open it in the Score tab/)).toBeInTheDocument();
+    expect(show()).toBe(before);
+  });
+
   it("slides the tap as one step and gives it back at Escape", () => {
     const slider = screen.getByRole("slider", { name: "Tap along the primary" });
     const before = design().primary.tap;

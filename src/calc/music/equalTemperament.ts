@@ -9,7 +9,7 @@ export function keyFrequency(key: number): number {
   return 440 * 2 ** ((key - 69) / 12);
 }
 
-const NAMES = ["C", "C♯", "D", "D♯", "E", "F", "F♯", "G", "G♯", "A", "A♯", "B"];
+const NAMES = ["C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B"];
 
 /** The name of a key with its octave, middle C (key 60) being C4. */
 export function keyName(key: number): string {

@@ -46,7 +46,7 @@ export const TOP_LOAD_RESULTS: readonly ResultEntry[] = [
   },
   {
     id: "topLoad.breakoutVoltage",
-    label: "Breakout voltage, smooth surface",
+    label: "Breakout voltage without point",
     symbol: "V_b",
     dimension: "voltage",
     words: "Peak volts at which the surface reaches Peek's critical gradient at the design's air density.",

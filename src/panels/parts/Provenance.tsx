@@ -1,8 +1,8 @@
 import { useContext } from "react";
 import type { ResultEntry } from "../../evaluation/register/entry";
 import slip from "../../ui/SlipRows.module.css";
+import { Symbols } from "../../ui/Symbols";
 import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/session/hooks";
-import { Symbols } from "../theory/Symbols";
 import { GoToField } from "./GoToField";
 import styles from "./Provenance.module.css";
 import { provenanceInput } from "./provenanceInput";

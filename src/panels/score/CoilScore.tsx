@@ -78,7 +78,7 @@ export const CoilScore = memo(({ name, played, duration, design }: CoilScoreProp
     <section className={styles.coil} aria-label={`${name} coil`}>
       <h3 className={styles.heading}>{name} coil</h3>
       <p className={styles.line}>
-        {fates.played} notes played, {fates.shortened} shortened, {fates.dropped} dropped; {pulses} pulses.
+        Notes: {fates.played} played, {fates.shortened} shortened, {fates.dropped} dropped; {pulses} pulses.
         {reasons.map(({ reason, notes }) => ` ${reasonSentence(reason, notes)}`)}
       </p>
       <p className={styles.line}>{limitsText(design, system, played.line.load !== null)}</p>

@@ -1,6 +1,6 @@
 import type { ResultEntry } from "../../evaluation/register/entry";
 import { resultEntry } from "../../evaluation/register/register";
-import { Symbols } from "./Symbols";
+import { Symbols } from "../../ui/Symbols";
 import type { Model } from "./section";
 import styles from "./Theory.module.css";
 

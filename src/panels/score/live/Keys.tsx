@@ -125,7 +125,7 @@ function Key({ note, letter, sounding, limiter, onPoint, onPress, onRelease }: K
   return (
     <button
       type="button"
-      className={`${styles.key} ${name.includes("♯") ? styles.sharp : ""}`}
+      className={`${styles.key} ${name.includes("#") ? styles.sharp : ""}`}
       aria-pressed={sounding}
       title={limiter ? `Shortened by ${LIMITER_WORDS[limiter].words}` : undefined}
       onPointerEnter={() => onPoint(note)}
