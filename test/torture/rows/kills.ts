@@ -13,7 +13,7 @@ import { type Bench, noticesOf, openBench } from "../support/bench";
 import { heldEdit, startEditing, type Told, typedAs } from "../support/editor";
 import { type OwnBrowser, ownBrowser } from "../support/ownBrowser";
 import { newRandom, type Random } from "../support/random";
-import { countVersions } from "../support/versions";
+import { versionLengths } from "../support/versions";
 
 type Ending = "browser killed" | "page crashed" | "browser closed" | "page closed";
 
@@ -87,7 +87,7 @@ const COMING_BACK = 5000;
 async function versionsAreGone({ page }: Bench, account: Account): Promise<boolean> {
   const until = Date.now() + COMING_BACK;
   do {
-    if ((await page.evaluate(countVersions)) > 0) {
+    if ((await page.evaluate(versionLengths)).length > 0) {
       account.hadVersions = true;
       return false;
     }

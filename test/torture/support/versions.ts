@@ -1,13 +1,16 @@
-/** Runs in the page: versions in the database. */
-export async function countVersions(): Promise<number> {
+/** Runs in the page: the length of each version's text in the database, in characters. */
+export async function versionLengths(): Promise<number[]> {
   const database = await new Promise<IDBDatabase>((resolve, reject) => {
     const opening = indexedDB.open("coilwright/keeping");
     opening.onsuccess = () => resolve(opening.result);
     opening.onerror = () => reject(opening.error);
   });
   return new Promise((resolve, reject) => {
-    const counting = database.transaction("versions").objectStore("versions").count();
-    counting.onsuccess = () => resolve(counting.result);
-    counting.onerror = () => reject(counting.error);
+    const reading = database.transaction("versions").objectStore("versions").getAll();
+    reading.onsuccess = () => {
+      database.close();
+      resolve(reading.result.map(({ text }: { text: string }) => text.length));
+    };
+    reading.onerror = () => reject(reading.error);
   });
 }
