@@ -2,8 +2,9 @@
  * One coil's gate under construction: pulses are offered in order of time, and what comes out never
  * passes a limit. Times are whole nanoseconds, so that the limits hold to the last digit written.
  */
-import { BurstBudget } from "./burstBudget";
+
 import type { CoilLimits } from "./lane";
+import { LoadBudget } from "./loadBudget";
 
 const NANOSECONDS = 1e9;
 
@@ -49,7 +50,7 @@ export class GateBuilder {
   readonly gate: Gate = { starts: [], onTimes: [] };
   readonly #limits: GateLimits;
   /** null where what bursts cost is not known */
-  readonly #budget: BurstBudget | null;
+  readonly #budget: LoadBudget | null;
   #windowFirst = 0;
   #windowSum = 0;
 
@@ -61,7 +62,7 @@ export class GateBuilder {
       window: Math.ceil(limits.dutyWindow * NANOSECONDS),
       budget: Math.floor(limits.dutyLimit * limits.dutyWindow * NANOSECONDS),
     };
-    this.#budget = before ? before.#budget : limits.load && new BurstBudget(limits.load);
+    this.#budget = before ? before.#budget : limits.load && new LoadBudget(limits.load);
   }
 
   get #count(): number {

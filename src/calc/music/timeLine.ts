@@ -4,7 +4,7 @@
  * to burst and shown at its highest within the step.
  */
 import type { FosterElement } from "../design-parts";
-import { burstsOf } from "./burstAt";
+import { burstDemands } from "./burstDemand";
 import { type CoilLoad, meanWindow, type SupplyPoint } from "./coilLoad";
 import type { Gate } from "./gate";
 import { JunctionTrack } from "./junctionTrack";
@@ -58,14 +58,14 @@ function noSums(steps: number): StepSums {
 function stepSums(gate: Gate, load: CoilLoad | null, step: number, steps: number): StepSums {
   const sums = noSums(steps);
   const junction = new JunctionTrack(load?.thermal ?? []);
-  const burstAt = load && burstsOf(load);
+  const demandAt = load && burstDemands(load);
   const stepNanoseconds = Math.round(step * 1e9);
   gate.starts.forEach((start, pulse) => {
     const time = start / 1e9;
     const index = Math.min(steps - 1, Math.floor(start / stepNanoseconds));
     sums.onTime[index] += gate.onTimes[pulse] / 1e9;
-    if (!burstAt) return;
-    const cost = burstAt(gate.onTimes[pulse]);
+    if (!demandAt) return;
+    const cost = demandAt(gate.onTimes[pulse]);
     sums.energy[index] += cost.energy;
     sums.bankHeat[index] += cost.bankHeat;
     sums.sag[index] = Math.max(sums.sag[index], cost.sag);

@@ -1,4 +1,4 @@
-import { burstsOf } from "./burstAt";
+import { burstDemands } from "./burstDemand";
 import type { CoilLoad } from "./coilLoad";
 import { repeatedRisePerHeat } from "./junctionTrack";
 import { supplyAt } from "./timeLine";
@@ -22,7 +22,7 @@ export interface ToneReading {
 export function toneReading(rate: number, onTime: number, load: CoilLoad | null): ToneReading {
   const duty = rate * onTime;
   if (!load) return { duty, power: null, mainsCurrent: null, junctionTemperature: null };
-  const { energy, heat, switchHeat, junctionRise } = burstsOf(load)(onTime * 1e9);
+  const { energy, heat, switchHeat, junctionRise } = burstDemands(load)(onTime * 1e9);
   const power = energy * rate;
   const before = switchHeat * repeatedRisePerHeat(load.thermal, 1 / rate, 1 / rate - heat.lasts);
   return {

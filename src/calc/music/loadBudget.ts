@@ -1,15 +1,16 @@
 /** What bursts, one after another, may still ask of mains, bus, bank and junction. */
-import { type BurstAt, burstsOf } from "./burstAt";
+
 import { type CostCurve, costCurve, longestWithin } from "./burstCost";
+import { type BurstDemand, burstDemands } from "./burstDemand";
 import { type CoilLoad, meanTimeCurve } from "./coilLoad";
 import { JunctionTrack } from "./junctionTrack";
 
 const NANOSECONDS = 1e9;
 
-export class BurstBudget {
+export class LoadBudget {
   readonly #window: number;
   readonly #allowance: number;
-  readonly #burstAt: (nanoseconds: number) => BurstAt;
+  readonly #demandAt: (nanoseconds: number) => BurstDemand;
   readonly #meanTime: CostCurve;
   readonly #junctionRise: CostCurve;
   /** ns */
@@ -23,7 +24,7 @@ export class BurstBudget {
   constructor(load: CoilLoad) {
     this.#window = load.window;
     this.#allowance = load.junctionAllowance;
-    this.#burstAt = burstsOf(load);
+    this.#demandAt = burstDemands(load);
     this.#meanTime = meanTimeCurve(load);
     this.#junctionRise = costCurve(load.costs, (cost) => cost.junctionRise);
     const ceiling = load.ceilings.reduce((least, { onTime }) => Math.min(least, onTime), Number.MAX_VALUE);
@@ -54,7 +55,7 @@ export class BurstBudget {
    */
   most(start: number, wanted: number): number {
     const capped = Math.min(wanted, this.#ceiling);
-    const { meanTime, junctionRise } = this.#burstAt(capped);
+    const { meanTime, junctionRise } = this.#demandAt(capped);
     const meanTimeLeft = this.#meanTimeLeft(start);
     const riseLeft = this.#allowance - this.#junction.riseAt(start);
     if (meanTime <= meanTimeLeft && junctionRise <= riseLeft) return capped;
@@ -67,7 +68,7 @@ export class BurstBudget {
 
   /** @param start s @param onTime ns */
   take(start: number, onTime: number): void {
-    const { meanTime, heat } = this.#burstAt(onTime);
+    const { meanTime, heat } = this.#demandAt(onTime);
     this.#starts.push(start);
     this.#meanTimes.push(meanTime);
     this.#sum += meanTime;

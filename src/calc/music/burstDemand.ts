@@ -4,7 +4,7 @@ import { meanTimeCurve } from "./coilLoad";
 import { type HeatStep, heatStep } from "./junctionTrack";
 
 /** What one burst of a gate costs. */
-export interface BurstAt {
+export interface BurstDemand {
   energy: number;
   bankHeat: number;
   sag: number;
@@ -20,7 +20,7 @@ function burstOf(
   curves: Record<CostName, CostCurve>,
   mean: CostCurve,
   onTime: number,
-): BurstAt {
+): BurstDemand {
   const at = (name: CostName) => valueAt(curves[name], onTime);
   return {
     energy: at("energy"),
@@ -36,7 +36,7 @@ function burstOf(
 const MOST_KNOWN = 4096;
 
 /** Costs of bursts by their on-time in whole ns, remembered: a note's bursts are alike. */
-export function burstsOf(load: CoilLoad): (nanoseconds: number) => BurstAt {
+export function burstDemands(load: CoilLoad): (nanoseconds: number) => BurstDemand {
   const curve = (name: CostName) => costCurve(load.costs, (cost) => cost[name]);
   const curves: Record<CostName, CostCurve> = {
     energy: curve("energy"),
@@ -50,7 +50,7 @@ export function burstsOf(load: CoilLoad): (nanoseconds: number) => BurstAt {
     bankTime: curve("bankTime"),
   };
   const mean = meanTimeCurve(load);
-  const known = new Map<number, BurstAt>();
+  const known = new Map<number, BurstDemand>();
   return (nanoseconds) => {
     const remembered = known.get(nanoseconds);
     if (remembered) return remembered;
