@@ -11,7 +11,7 @@ export type ReadInput = { ok: true; bytes: Buffer } | { ok: false; message: stri
 
 /** What the system says, in words; a code alone for what is rare. */
 const REASONS: Record<string, string> = {
-  ENOENT: "there is none of this name",
+  ENOENT: "there is no file of this name",
   EISDIR: "it is a folder",
   EACCES: "reading it is not allowed",
 };

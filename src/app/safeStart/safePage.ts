@@ -63,13 +63,13 @@ function programBlock(): HTMLElement {
     element(
       "p",
       {},
-      "Fetching it anew discards the copy that this browser keeps for use without a network. Designs stay.",
+      "Fetching it again discards the copy that this browser keeps for use without a network. Designs stay.",
     ),
     element(
       "p",
       { class: "safe-ways" },
       button("Start the program", startProgram),
-      button("Fetch the program anew", anew),
+      button("Fetch the program again", anew),
     ),
     told,
   );

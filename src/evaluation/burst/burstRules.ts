@@ -19,7 +19,7 @@ export const burstNotSolved: Rule = {
   code: "burst-not-solved",
   severity: "error",
   sentence:
-    "With {field} of {value} no burst can be computed: the couplings are impossible, the tank is none, it rings without end, or its bridge hunts from pair to pair.",
+    "With {field} of {value} no burst can be computed: the couplings are impossible, the tank has no resonance, it rings without end, or the bridge's commutation never settles.",
   judge: (design, { primary: solved, secondary, coupling, burst }, coil) => {
     const { primary, interrupter } = design;
     const circuits = solved !== null && secondary !== null && coupling !== null;

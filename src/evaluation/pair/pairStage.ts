@@ -144,7 +144,7 @@ export function pairResult(left: Design, right: Design, spacing: number, phase: 
     const name = first ? "right" : "left";
     return {
       ok: false,
-      message: `The ${name} coil has no solution: give it a top load and mend its findings.`,
+      message: `The ${name} coil has no solution: give it a top load and correct what its findings name.`,
     };
   }
   if (spacing > FARTHEST_APART) return { ok: false, message: TOO_FAR };

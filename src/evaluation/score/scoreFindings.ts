@@ -101,7 +101,7 @@ const LOAD_UNKNOWN: ScoreFinding = {
   quantity: "score.power",
   value: null,
   limit: null,
-  remedy: "mend the design's findings, then make the schedule anew",
+  remedy: "correct what the design's findings name, then make the schedule again",
   time: null,
 };
 

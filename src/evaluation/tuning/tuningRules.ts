@@ -19,7 +19,7 @@ export const nothingForMostEnergy: Rule = {
   code: "no-energy-to-aim-at",
   severity: "error",
   sentence:
-    "Most energy into the spark is aimed at, and with {field} of {value} there is none: no tap can be suggested.",
+    "The aim is most energy into the spark, but with {field} of {value} it gets none: no tap can be suggested.",
   judge: ({ tuningAim, spark, interrupter }) => {
     if (tuningAim.kind !== "most energy") return [];
     const missing = [
