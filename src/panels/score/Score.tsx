@@ -5,6 +5,7 @@ import { FollowedProgress } from "../../ui/FollowedProgress";
 import type { CoilDesigns } from "../../workbench/background/coilLoadsJob";
 import {
   cancelScheduling,
+  dismissMessage,
   followScore,
   openScore,
   readingTask,
@@ -82,7 +83,14 @@ export function Score() {
           }}
         />
       </label>
-      {message && <p role="alert">{message}</p>}
+      {message && (
+        <div role="alert">
+          <p>{message}</p>
+          <Button kind="bare" icon="remove" onClick={dismissMessage}>
+            Dismiss
+          </Button>
+        </div>
+      )}
       {remark && (
         <p role="status" className={styles.line}>
           {remark}

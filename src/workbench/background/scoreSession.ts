@@ -46,6 +46,11 @@ export const scoreStore = createStore<ScoreState>(() => ({
   scheduling: false,
 }));
 
+/** The message has been read. */
+export function dismissMessage(): void {
+  scoreStore.setState({ message: "" });
+}
+
 const ofSession = {
   report: reportTo(session.store),
   lastEdit: () => lastEditOf(session.store.getState()),
