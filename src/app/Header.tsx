@@ -12,9 +12,9 @@ import { openSheet, openTheory } from "./place";
 import { SaveStateSign } from "./SaveStateSign";
 import { UndoRedo } from "./UndoRedo";
 
-const next: Record<Theme, Theme> = { system: "light", light: "dark", dark: "system" };
-const icon: Record<Theme, IconName> = { system: "system", light: "sun", dark: "moon" };
-const says: Record<Theme, string> = {
+const NEXT_THEME: Record<Theme, Theme> = { system: "light", light: "dark", dark: "system" };
+const THEME_ICON: Record<Theme, IconName> = { system: "system", light: "sun", dark: "moon" };
+const THEME_WORDS: Record<Theme, string> = {
   system: "Light or dark as this device",
   light: "Light paper",
   dark: "Dark room",
@@ -27,10 +27,10 @@ function ThemeButton() {
   return (
     <Button
       kind="bare"
-      icon={icon[theme]}
-      aria-label={`Theme: ${says[theme]}`}
-      title={`${says[theme]}. Press for: ${says[next[theme]]}`}
-      onClick={() => setTheme(next[theme])}
+      icon={THEME_ICON[theme]}
+      aria-label={`Theme: ${THEME_WORDS[theme]}`}
+      title={`${THEME_WORDS[theme]}. Press for: ${THEME_WORDS[NEXT_THEME[theme]]}`}
+      onClick={() => setTheme(NEXT_THEME[theme])}
     />
   );
 }

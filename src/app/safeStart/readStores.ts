@@ -61,6 +61,7 @@ function completed(store: KeptStore, copies: readonly KeptStore[]): KeptStore {
   return { ...store, records: [...store.records, ...copied] };
 }
 
+/** Every store of our databases, each record once; never rejects. What cannot be read is left out. */
 export async function readStores(): Promise<KeptStore[]> {
   const names = await databaseNames([KEEPING_DATABASE, SCORES_DATABASE]);
   const [stores, copies] = await Promise.all([Promise.all(names.map(readDatabase)), readCopies()]);

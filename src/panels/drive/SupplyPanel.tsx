@@ -1,10 +1,10 @@
 import { cautions } from "../../design/cautions";
 import { Icon } from "../../ui/Icon";
-import styles from "../parts/Caution.module.css";
 import { DesignField } from "../parts/DesignField";
 import { Group } from "../parts/Group";
 import { Panel } from "../parts/Panel";
 import { Results } from "../parts/Results";
+import styles from "./Caution.module.css";
 
 /** One of the cautions, where it matters. */
 function Caution({ code }: { code: string }) {

@@ -7,6 +7,7 @@ import { freshLog } from "../../../src/workbench/keeping/freshLog";
 import { idbKeeping } from "../../../src/workbench/keeping/idbKeeping";
 import { JOURNAL_STORE, KEEPING_DATABASE, VERSIONS_STORE } from "../../../src/workbench/keeping/storageKeys";
 import type { NewVersion } from "../../../src/workbench/keeping/version";
+import { newVersion } from "../newVersion";
 
 beforeEach(() => vi.stubGlobal("indexedDB", new IDBFactory()));
 afterEach(() => vi.unstubAllGlobals());
@@ -22,21 +23,6 @@ const write = (
   follows,
   versions,
 });
-
-function version(id: string, text = "{}"): NewVersion {
-  return {
-    id,
-    kind: "show",
-    designId: null,
-    title: "Show",
-    at: "2026-11-01T10:00:00.000Z",
-    cause: "while editing",
-    binned: false,
-    periodic: true,
-    offered: false,
-    text,
-  };
-}
 
 /** Opens the database as another program would, and does something to it. */
 function asStranger(version: number | undefined, upgrade: (database: IDBDatabase) => void): Promise<void> {
@@ -73,7 +59,7 @@ describe("the journal in the browser's database", () => {
   it("writes nothing over a record that is not followed, and gives that record", async () => {
     const [one, other] = [idbKeeping(), idbKeeping()];
     await one.writeJournal(write(1, 0));
-    const outcome = await other.writeJournal(write(1, 0, "another text", [version("v")]));
+    const outcome = await other.writeJournal(write(1, 0, "another text", [newVersion("v")]));
     expect(outcome).toEqual({ kind: "conflict", head: { revision: 1, text: "text 1" } });
     expect(await one.listVersions()).toEqual([]);
   });
@@ -126,7 +112,7 @@ describe("the journal in the browser's database", () => {
 describe("the versions in the browser's database", () => {
   it("are listed without their texts, read whole, and removed", async () => {
     const database = idbKeeping();
-    await database.keepVersions([version("a", "first"), version("b", "second")]);
+    await database.keepVersions([newVersion("a", { text: "first" }), newVersion("b", { text: "second" })]);
     const listed = await database.listVersions();
     expect(listed.map(({ id }) => id)).toEqual(["a", "b"]);
     expect(listed[0]).not.toHaveProperty("text");
@@ -139,7 +125,7 @@ describe("the versions in the browser's database", () => {
   it("are known whoever wrote them, and whatever stands in them", async () => {
     await asStranger(1, (database) => {
       const versions = database.createObjectStore(VERSIONS_STORE, { keyPath: "id" });
-      const { periodic: _periodic, offered: _offered, ...known } = version("known", "abc");
+      const { periodic: _periodic, offered: _offered, ...known } = newVersion("known", { text: "abc" });
       versions.put(known);
       versions.put({ id: "rubbish", text: { deep: [1, 2] }, at: 7 });
     });
@@ -151,7 +137,7 @@ describe("the versions in the browser's database", () => {
 
   it("are not offered twice", async () => {
     const database = idbKeeping();
-    await database.keepVersions([{ ...version("a"), offered: true }]);
+    await database.keepVersions([{ ...newVersion("a"), offered: true }]);
     await database.endOffer("a");
     expect((await database.listVersions())[0].offered).toBe(false);
   });

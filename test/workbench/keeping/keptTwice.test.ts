@@ -7,6 +7,7 @@ import { SECOND_PLACE } from "../../../src/workbench/keeping/storageKeys";
 import type { NewVersion } from "../../../src/workbench/keeping/version";
 import { FakeCaches } from "../fakeCaches";
 import { Disk, FakeDatabase } from "../fakeDatabase";
+import { newVersion } from "../newVersion";
 
 let caches: FakeCaches;
 beforeEach(() => {
@@ -34,21 +35,8 @@ const revisionsOf = async (database: KeepingDatabase) =>
 
 const idsOf = async (database: KeepingDatabase) => (await database.listVersions()).map(({ id }) => id);
 
-function version(id: string, parts: Partial<NewVersion> = {}): NewVersion {
-  return {
-    id,
-    kind: "show",
-    designId: null,
-    title: "Show",
-    at: "2026-11-01T10:00:00.000Z",
-    cause: "while editing",
-    binned: false,
-    periodic: true,
-    offered: false,
-    text: `text of ${id}`,
-    ...parts,
-  };
-}
+const version = (id: string, parts: Partial<NewVersion> = {}) =>
+  newVersion(id, { text: `text of ${id}`, ...parts });
 
 /** What is done without anybody waiting for it is done. */
 const quiet = () => new Promise((resolve) => setTimeout(resolve, 20));
