@@ -47,15 +47,16 @@ describe("the burst charts", () => {
   it("mark the limit, the end of the drive, and every interval of the gates", async () => {
     render(<BurstChart />);
     const chart = figure(/^Primary current/);
-    await waitFor(() => expect(chart.querySelector("path[d^=M]")).not.toBeNull());
+    const count = (polarity: number) => burst().gates.filter((gate) => gate.polarity === polarity).length;
+    const blocks = () =>
+      [...chart.querySelectorAll("path")]
+        .map((path) => path.getAttribute("d") ?? "")
+        .filter((path) => /^M[\d.]+ 0H/.test(path))
+        .map((path) => path.split("M").length - 1);
+    // frame, curves and strips are drawn one after the other
+    await waitFor(() => expect(blocks()).toEqual([count(1), count(-1)]));
     expect(within(chart).getByText("Over-current limit 480 A")).toBeInTheDocument();
     expect(within(chart).getByText("Drive ends 120 µs")).toBeInTheDocument();
-    const blocks = [...chart.querySelectorAll("path")]
-      .map((path) => path.getAttribute("d") ?? "")
-      .filter((path) => /^M[\d.]+ 0H/.test(path))
-      .map((path) => path.split("M").length - 1);
-    const count = (polarity: number) => burst().gates.filter((gate) => gate.polarity === polarity).length;
-    expect(blocks).toEqual([count(1), count(-1)]);
   });
 
   it("name a limit that is too far above the current to be drawn", () => {
