@@ -49,7 +49,7 @@ const node = (name: string, include: string[], rest: object = {}): TestProjectCo
 
 const folders = (names: string[]) => names.map((name) => `test/${name}/**/*.test.{ts,tsx}`);
 
-const LOGIC = ["calc", "design", "units", "evaluation", "music", "door"];
+const LOGIC = ["calc", "design", "fields", "units", "evaluation", "music", "door"];
 const SCREEN = ["ui", "panels", "charts", "app", "workbench", "drawing", "sheet"];
 
 const licenceTexts = licences();

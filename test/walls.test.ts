@@ -1,15 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { layerOf, type SourceFile, sourceFiles } from "./sources";
 
-const GROUND = ["calc", "units"];
+const GROUND = ["calc", "fields", "units"];
 const EVALUATED = ["design", "evaluation", ...GROUND];
 const SHOWN = ["workbench", "ui", ...EVALUATED];
 const PICTURED = ["drawing", "charts", ...SHOWN];
 
 /** What each folder of src may import, itself aside. Imports run one way. */
 const MAY_IMPORT: Record<string, string[]> = {
-  calc: [],
   units: [],
+  fields: ["units"],
+  calc: ["fields"],
   ui: ["units"],
   design: GROUND,
   evaluation: ["design", ...GROUND],
@@ -116,6 +117,12 @@ describe("the calculation", () => {
   it("knows no library of the screen or of the document", () => {
     const used = calc.flatMap((file) => file.packages.filter((name) => SCREEN_PACKAGES.test(name)));
     expect(used).toEqual([]);
+  });
+
+  it("takes nothing but types from the declared fields", () => {
+    const taking = calc.filter((file) => file.imports.some((target) => layerOf(target) === "fields"));
+    expect(taking.map((file) => file.path)).toEqual(["calc/design-parts.ts"]);
+    expect(taking[0].text).not.toMatch(/^import (?!type )/m);
   });
 
   it("has no clock and no chance of its own", () => {

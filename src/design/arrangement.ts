@@ -1,13 +1,13 @@
 /** How a score is set for the coils of a show: its lanes, and how notes become on-times. */
-import { z } from "zod";
-import type { Expression, Lane } from "../calc/music/lane";
+import * as z from "zod/mini";
+import type { Lane } from "../calc/music/lane";
 import { MOST_PARTS } from "../calc/music/score";
-import { arrangementFields, laneFields, type ScoreField } from "./fields/score";
+import type { ValueOf } from "../fields/declaration";
+import { arrangementDeclaration, laneFields } from "../fields/showFields";
+import { standardValue } from "../fields/standard";
+import { schemaOf } from "./schemaOf";
 
-export interface Arrangement extends Expression {
-  /** how many notes may sound at once on a coil */
-  voices: number;
-}
+export type Arrangement = ValueOf<typeof arrangementDeclaration>;
 
 /** The score that the show plays; its bytes are kept apart, under the key. */
 export interface KeptScore {
@@ -15,42 +15,25 @@ export interface KeptScore {
   bytesKey: string;
 }
 
-function standard({ default: value, path }: ScoreField): number {
-  if (value === null) throw new Error(`“${path}” is declared without a default`);
-  return value;
-}
-
 /** Below the worked example's longest on-time, with a knee at C5; common practice, no source. */
-export const defaultArrangement: Arrangement = {
-  onTime: standard(arrangementFields.onTime),
-  kneeRate: standard(arrangementFields.kneeRate),
-  pitchExponent: standard(arrangementFields.pitchExponent),
-  voices: standard(arrangementFields.voices),
-};
+export const defaultArrangement = standardValue(arrangementDeclaration);
 
-function within({ limits, whole }: ScoreField): z.ZodNumber {
-  const bounded = z.number().min(limits.minimum).max(limits.maximum);
-  return whole ? bounded.int("must be a whole number") : bounded;
-}
-
-export const lanesSchema: z.ZodType<Lane[]> = z
+export const lanesSchema: z.ZodMiniType<Lane[]> = z
   .array(
     z.strictObject({
-      part: z.string().min(1).max(64),
+      part: z.string().check(z.minLength(1), z.maxLength(64)),
       coil: z.enum(["left", "right", "both", "none"]),
-      transpose: within(laneFields.transpose),
-      level: within(laneFields.level),
+      transpose: schemaOf(laneFields.transpose),
+      level: schemaOf(laneFields.level),
     }),
   )
-  .max(MOST_PARTS);
+  .check(z.maxLength(MOST_PARTS));
 
-export const arrangementSchema: z.ZodType<Arrangement> = z.strictObject({
-  onTime: within(arrangementFields.onTime),
-  kneeRate: within(arrangementFields.kneeRate),
-  pitchExponent: within(arrangementFields.pitchExponent),
-  voices: within(arrangementFields.voices),
-});
+export const arrangementSchema = schemaOf(arrangementDeclaration);
 
-export const keptScoreSchema: z.ZodType<KeptScore | null> = z
-  .strictObject({ fileName: z.string().max(300), bytesKey: z.string().min(1).max(100) })
-  .nullable();
+export const keptScoreSchema: z.ZodMiniType<KeptScore | null> = z.nullable(
+  z.strictObject({
+    fileName: z.string().check(z.maxLength(300)),
+    bytesKey: z.string().check(z.minLength(1), z.maxLength(100)),
+  }),
+);

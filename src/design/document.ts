@@ -1,6 +1,6 @@
 /** What every kind of saved document shares: how it is read, migrated and refused. */
-import type { z } from "zod";
-import { fieldAt } from "./fields";
+import type * as z from "zod/mini";
+import { fieldAt } from "../fields/allFields";
 import { extentRefusal } from "./fileLimits";
 
 export interface Fault {
@@ -20,7 +20,7 @@ export type Migration = (document: Record<string, unknown>) => Record<string, un
 export interface DocumentKind<Value> {
   format: string;
   version: number;
-  schema: z.ZodType<Value>;
+  schema: z.ZodMiniType<Value>;
   /** migrations[n] leads from version n to n + 1 */
   migrations: Readonly<Record<number, Migration>>;
 }
@@ -146,7 +146,7 @@ function migrated<Value>(
 }
 
 /** The library hands its issues on as arguments of a call, which engines take some hundred thousand of. */
-function checked<Value>(schema: z.ZodType<Value>, document: unknown) {
+function checked<Value>(schema: z.ZodMiniType<Value>, document: unknown) {
   try {
     return schema.safeParse(document);
   } catch {
@@ -154,7 +154,7 @@ function checked<Value>(schema: z.ZodType<Value>, document: unknown) {
   }
 }
 
-function validated<Value>(schema: z.ZodType<Value>, document: unknown): Reading<Value> {
+function validated<Value>(schema: z.ZodMiniType<Value>, document: unknown): Reading<Value> {
   const parsed = checked(schema, document);
   if (!parsed)
     return refuse("invalid", "The document has more faults than can be listed: open a backup of it.");

@@ -1,11 +1,15 @@
 /** The pier hall pair: a worked example with figures of our own, which loads at first start. */
 
-import type { DesignParts } from "../calc/design-parts";
+import type { InputOf } from "../fields/declaration";
+import { designFields } from "../fields/designFields";
+import { completed } from "../fields/standard";
 import { defaultArrangement } from "./arrangement";
 import type { Design } from "./design";
 import type { Show } from "./show";
 
-const INTERRUPTER: DesignParts["interrupter"] = {
+type Parts = InputOf<typeof designFields>;
+
+const INTERRUPTER: Parts["interrupter"] = {
   onTime: 120e-6,
   repetitionRate: 120,
   longestOnTime: 180e-6,
@@ -14,7 +18,7 @@ const INTERRUPTER: DesignParts["interrupter"] = {
   dutyWindow: 0.25,
 };
 
-const SWITCH: DesignParts["drive"]["switch"] = {
+const SWITCH: Parts["drive"]["switch"] = {
   voltageRating: 650,
   pulseCurrentRating: 600,
   onStateVoltage: 1,
@@ -23,8 +27,6 @@ const SWITCH: DesignParts["drive"]["switch"] = {
   turnOffTestVoltage: 400,
   gateCharge: 1.7e-6,
   gateVoltage: 18,
-  gateResistance: 4.7,
-  parallelDevices: 1,
   thermal: [
     { resistance: 0.004, timeConstant: 0.0001 },
     { resistance: 0.012, timeConstant: 0.0012 },
@@ -35,59 +37,39 @@ const SWITCH: DesignParts["drive"]["switch"] = {
   junctionLimit: 423.15,
 };
 
-const DRIVE: DesignParts["drive"] = {
+const DRIVE: Parts["drive"] = {
   supply: {
     arrangement: "bridge rectifier",
     mainsVoltage: 230,
     mainsFrequency: 50,
-    sourceResistance: 0.4,
-    sourceInductance: 2e-4,
-    circuitCurrent: 16,
-    prechargeResistance: 47,
-    dischargeResistance: 22e3,
   },
   reservoirCapacitance: 0.0033,
-  reservoirSeriesResistance: 0.02,
   bridge: "full",
   switch: SWITCH,
-  commutation: { mode: "primary current", leadTime: 6.5e-7, delay: 2.5e-7, deadTime: 3e-7, frequency: null },
+  commutation: { mode: "primary current", leadTime: 6.5e-7, delay: 2.5e-7, deadTime: 3e-7 },
   overCurrentLimit: 480,
-  overCurrentAction: "end burst",
   currentTransformer: {
     turns: [40, 25],
     burden: 6.8,
-    coreArea: 5e-5,
-    saturationFluxDensity: 0.3,
-    comparatorVoltage: null,
   },
 };
 
-const SURROUNDINGS: Pick<DesignParts, "air" | "room" | "corrections"> = {
+const SURROUNDINGS: Pick<Parts, "air" | "room"> = {
   air: { temperature: 293.15, pressure: 101325 },
   room: {
     ceilingHeight: 4.2,
     wallDistance: 3.5,
     audienceDistance: 5,
-    ceilingConducts: false,
-    wallConducts: false,
   },
-  corrections: { former: false, floorConducts: false, wireCurrent: false, lossAllowance: 0 },
 };
 
-const SPARK: DesignParts["spark"] = {
+const SPARK: Parts["spark"] = {
   length: 0.7,
   capacitancePerLength: 5e-12,
   resistance: 220e3,
-  topology: "series",
-  growth: "full from the start",
-  growthRate: 5000,
 };
 
-export const pierHallLeft: Design = {
-  format: "coilwright-design",
-  version: 1,
-  title: "Pier hall, left coil",
-  notes: "",
+const LEFT: Parts = {
   ...SURROUNDINGS,
   secondary: {
     formerDiameter: 0.125,
@@ -95,9 +77,6 @@ export const pierHallLeft: Design = {
     turns: 1480,
     wire: { material: "copper", conductorDiameter: 0.000335, overallDiameter: 0.000371 },
     baseHeight: 0.11,
-    formerWall: 0.003,
-    formerPermittivity: 3,
-    windingTemperature: 313.15,
     measuredQ: null,
     measuredResonance: null,
   },
@@ -122,13 +101,19 @@ export const pierHallLeft: Design = {
     unit: { capacitance: 2e-7, dcVoltage: 2000, rmsCurrent: 17, peakCurrent: 380, dissipationFactor: 0.0007 },
     unitsInSeries: 6,
     strings: 3,
-    wantedCapacitance: null,
-    unitCost: null,
   },
   drive: DRIVE,
   interrupter: INTERRUPTER,
   spark: SPARK,
   tuningAim: { kind: "spark", length: 0.7 },
+};
+
+export const pierHallLeft: Design = {
+  format: "coilwright-design",
+  version: 1,
+  title: "Pier hall, left coil",
+  notes: "",
+  ...completed(designFields, LEFT),
 };
 
 /** Another former, gauge, toroid and a conical primary, for a resonance within 1 % of the left coil's; tuned. */

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { designSchema } from "./schema";
 
 /** The JSON Schema of a design as it is written into files, published with the app. */

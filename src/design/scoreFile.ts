@@ -1,5 +1,5 @@
 /** A score's own bytes within the file of a show: compressed, and checked when they are taken out. */
-import { z } from "zod";
+import * as z from "zod/mini";
 import { MOST_SCORE_BYTES, sizeRefusal } from "./fileLimits";
 
 export interface ScoreFile {
@@ -13,16 +13,12 @@ export interface ScoreFile {
 
 const COMPRESSION = "deflate-raw";
 
-export const scoreFileSchema: z.ZodType<ScoreFile> = z.strictObject({
+export const scoreFileSchema: z.ZodMiniType<ScoreFile> = z.strictObject({
   length: z
     .int("must be a whole number")
-    .positive("must be above zero")
-    .max(MOST_SCORE_BYTES, `must be at most ${MOST_SCORE_BYTES}`),
-  sha256: z.string().regex(/^[0-9a-f]{64}$/, "must be 64 hexadecimal digits"),
-  deflated: z
-    .string()
-    .min(1)
-    .max(2 * MOST_SCORE_BYTES),
+    .check(z.positive("must be above zero"), z.lte(MOST_SCORE_BYTES, `must be at most ${MOST_SCORE_BYTES}`)),
+  sha256: z.string().check(z.regex(/^[0-9a-f]{64}$/, "must be 64 hexadecimal digits")),
+  deflated: z.string().check(z.minLength(1), z.maxLength(2 * MOST_SCORE_BYTES)),
 });
 
 /** SHA-256 of bytes in hexadecimal: the same content has the same key. */

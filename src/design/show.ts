@@ -1,6 +1,8 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import type { TopLoad } from "../calc/design-parts";
 import type { Lane } from "../calc/music/lane";
+import { spacingField } from "../fields/showFields";
+import { topLoadFields } from "../fields/topLoadFields";
 import {
   type Arrangement,
   arrangementSchema,
@@ -11,8 +13,8 @@ import {
 } from "./arrangement";
 import type { Design } from "./design";
 import { type DocumentKind, type Refusal, readDocument, readJson } from "./document";
-import { spacingField } from "./fields/score";
-import { designSchema, topLoadSchema } from "./schema";
+import { designSchema } from "./schema";
+import { schemaOf } from "./schemaOf";
 import { type ScoreFile, scoreFileSchema } from "./scoreFile";
 
 /** A top load that is compared with others on the open design. */
@@ -47,44 +49,53 @@ export interface Show {
 
 const MOST_CANDIDATES = 4;
 const MOST_DESIGNS = 200;
-const DEFAULT_SPACING = spacingField.default ?? 2;
 
-const id = z.string().min(1).max(64);
+const id = z.string().check(z.minLength(1), z.maxLength(64));
 
 /** How many there are is asked first: each of a hundred thousand would be refused key by key. */
-const designs = z
-  .record(id, z.unknown())
-  .refine((all) => Object.keys(all).length <= MOST_DESIGNS, `must hold at most ${MOST_DESIGNS} designs`)
-  .pipe(z.record(id, designSchema));
+const designs = z.pipe(
+  z
+    .record(id, z.unknown())
+    .check(
+      z.refine((all) => Object.keys(all).length <= MOST_DESIGNS, `must hold at most ${MOST_DESIGNS} designs`),
+    ),
+  z.record(id, designSchema),
+);
 
 const LONGEST_NAME = 200;
+const LONGEST_CANDIDATE_NAME = 100;
+
+const candidates = z
+  .array(
+    z.strictObject({
+      id,
+      name: z.string().check(z.maxLength(LONGEST_CANDIDATE_NAME)),
+      topLoad: schemaOf(topLoadFields),
+      shown: z.boolean(),
+    }),
+  )
+  .check(z.maxLength(MOST_CANDIDATES));
 
 const parts = z.strictObject({
   format: z.literal("coilwright-show"),
   version: z.literal(1),
-  name: z.string().max(LONGEST_NAME).optional(),
+  name: z.optional(z.string().check(z.maxLength(LONGEST_NAME))),
   designs,
-  order: z.array(id).min(1).max(MOST_DESIGNS),
+  order: z.array(id).check(z.minLength(1), z.maxLength(MOST_DESIGNS)),
   open: id,
   left: id,
-  right: id.nullable(),
-  spacing: z.number().positive("must be above zero").default(DEFAULT_SPACING),
-  phase: z.enum(["in phase", "opposed"]).default("in phase"),
-  lineUp: z
-    .strictObject({
-      candidates: z
-        .array(z.strictObject({ id, name: z.string().max(100), topLoad: topLoadSchema, shown: z.boolean() }))
-        .max(MOST_CANDIDATES),
-    })
-    .default({ candidates: [] }),
-  lanes: lanesSchema.default([]),
-  arrangement: arrangementSchema.default(defaultArrangement),
-  score: keptScoreSchema.default(null),
+  right: z.nullable(id),
+  spacing: z._default(schemaOf(spacingField), spacingField.default),
+  phase: z._default(z.enum(["in phase", "opposed"]), "in phase"),
+  lineUp: z._default(z.strictObject({ candidates }), { candidates: [] }),
+  lanes: z._default(lanesSchema, []),
+  arrangement: z._default(arrangementSchema, defaultArrangement),
+  score: z._default(keptScoreSchema, null),
 });
 
 type Parts = z.output<typeof parts>;
 
-function namesKnown(show: Parts, context: z.RefinementCtx): void {
+function namesKnown(show: Parts, context: z.core.$RefinementCtx): void {
   const known = new Set(Object.keys(show.designs));
   const check = (name: string | null, path: (string | number)[]): void => {
     if (name !== null && !known.has(name))
@@ -105,7 +116,7 @@ function named({ format, version, name, ...rest }: Parts): Show {
 const SHOW: DocumentKind<Show> = {
   format: "coilwright-show",
   version: 1,
-  schema: parts.superRefine(namesKnown).transform(named),
+  schema: z.pipe(parts.check(z.superRefine(namesKnown)), z.transform(named)),
   migrations: {},
 };
 
@@ -115,20 +126,26 @@ interface TravellingShow {
   scoreFile: ScoreFile | null;
 }
 
+const travellingParts = z.extend(parts, { scoreFile: z.optional(scoreFileSchema) });
+
+function scoreNamed(
+  { score, scoreFile }: z.output<typeof travellingParts>,
+  context: z.core.$RefinementCtx,
+): void {
+  if (!scoreFile || score) return;
+  context.addIssue({
+    code: "custom",
+    path: ["score"],
+    message: "must name the score whose bytes are in scoreFile",
+  });
+}
+
 const TRAVELLING_SHOW: DocumentKind<TravellingShow> = {
   ...SHOW,
-  schema: parts
-    .extend({ scoreFile: scoreFileSchema.optional() })
-    .superRefine(namesKnown)
-    .superRefine(({ score, scoreFile }, context) => {
-      if (scoreFile && !score)
-        context.addIssue({
-          code: "custom",
-          path: ["score"],
-          message: "must name the score whose bytes are in scoreFile",
-        });
-    })
-    .transform(({ scoreFile = null, ...show }) => ({ show: named(show), scoreFile })),
+  schema: z.pipe(
+    travellingParts.check(z.superRefine(namesKnown), z.superRefine(scoreNamed)),
+    z.transform(({ scoreFile = null, ...show }) => ({ show: named(show), scoreFile })),
+  ),
 };
 
 export type ParsedShow = { ok: true; show: Show } | Refusal;

@@ -1,7 +1,7 @@
 import { heightAtTurn, radiusAtTurn } from "../calc/coil/primaryGeometry";
 import type { Primary, TopLoadElement } from "../calc/design-parts";
 import { withValueAt } from "../design/changeAt";
-import { TAP_STEP } from "../design/fields/primary";
+import { TAP_STEP } from "../fields/primaryFields";
 import { formatQuantity } from "../units/format";
 import type { UnitSystem } from "../units/unitSystem";
 import { leastTap, moveTap } from "../workbench/session/moveTap";

@@ -1,8 +1,9 @@
 /** What can be drawn of a design: sizes far beyond a field's declared range stand in the drawing at an end of it. */
 import type { TopLoad } from "../calc/design-parts";
 import { fieldValues, withValueAt } from "../design/changeAt";
-import type { NumberField } from "../design/field";
-import { allFields } from "../design/fields";
+import { allFields } from "../fields/allFields";
+import type { NumberField } from "../fields/field";
+import { hasMeaning } from "../fields/meaning";
 import type { Dimension } from "../units/dimension";
 import type { CoilShape } from "./coilShape";
 
@@ -31,7 +32,7 @@ function isSize(field: (typeof allFields)[number]): field is NumberField {
 const SIZE_FIELDS = allFields.filter(isSize);
 
 function drawable({ range, meaning }: NumberField, value: number): number {
-  const least = meaning === "zero or more" ? 0 : range.minimum / SMALLER;
+  const least = hasMeaning(meaning, 0) ? 0 : range.minimum / SMALLER;
   return Math.min(Math.max(value, least), range.maximum * LARGER);
 }
 

@@ -4,8 +4,8 @@
  */
 import type { DesignParts } from "../calc/design-parts";
 import { fieldValues } from "../design/changeAt";
-import type { NumberField } from "../design/field";
-import { allFields } from "../design/fields";
+import { allFields } from "../fields/allFields";
+import type { NumberField } from "../fields/field";
 
 /** How far below and above its declared range a field can still be computed with. */
 const WIDELY = 1e3;

@@ -1,6 +1,6 @@
 import { numberAt } from "../design/changeAt";
-import { numberField } from "../design/fields";
 import { resultEntry, resultValue } from "../evaluation/register/register";
+import { numberField } from "../fields/allFields";
 import { formatQuantity } from "../units/format";
 import { useDesign, useEvaluation, useUnitSystem } from "../workbench/session/hooks";
 import styles from "./BuildSheet.module.css";

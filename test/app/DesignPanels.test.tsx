@@ -4,7 +4,7 @@ import { beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { DesignPanels } from "../../src/app/DesignPanels";
 import { valueAt } from "../../src/design/changeAt";
 import type { Design } from "../../src/design/design";
-import { allFields } from "../../src/design/fields";
+import { allFields } from "../../src/fields/allFields";
 import { session, workbench } from "../../src/workbench/session/session";
 import { addBrowserParts } from "./browserParts";
 
@@ -62,7 +62,7 @@ describe("the panels of a design", () => {
     await user.clear(length);
     await user.type(length, "-5{Enter}");
     expect(length.value).toBe("-5");
-    expect(screen.getByText(/Winding length must be above zero, and .5.000.mm is not/)).toBeInTheDocument();
+    expect(screen.getByText(/Winding length must be above zero, and -5.mm is not/)).toBeInTheDocument();
     expect(design()).toBe(before);
   });
 

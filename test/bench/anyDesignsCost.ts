@@ -2,8 +2,8 @@
 import { fieldValues, valueAt } from "../../src/design/changeAt";
 import type { Design } from "../../src/design/design";
 import { pierHallLeft } from "../../src/design/examples";
-import { allFields } from "../../src/design/fields";
 import { evaluateDrive, evaluateField } from "../../src/evaluation/evaluate";
+import { allFields } from "../../src/fields/allFields";
 import { isFiniteThroughout } from "../../src/workbench/background/finiteGroups";
 import { anyDesigns } from "../evaluation/anyDesigns";
 

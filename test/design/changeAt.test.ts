@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { fieldValues, valueAt, withValueAt } from "../../src/design/changeAt";
 import { pierHallLeft } from "../../src/design/examples";
-import { allFields } from "../../src/design/fields";
+import { allFields } from "../../src/fields/allFields";
 
 describe("a value at a path", () => {
   it("is read through indices, and undefined where the path leads nowhere", () => {

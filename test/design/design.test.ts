@@ -1,13 +1,13 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { z } from "zod";
+import * as z from "zod/mini";
 import { valueAt, withValueAt } from "../../src/design/changeAt";
 import { fileName, parseDesign, serialiseDesign } from "../../src/design/design";
 import { type DocumentKind, readDocument } from "../../src/design/document";
 import { pierHallLeft, pierHallRight } from "../../src/design/examples";
-import { allFields, fieldAt } from "../../src/design/fields";
 import { designJsonSchema } from "../../src/design/jsonSchema";
+import { allFields, fieldAt } from "../../src/fields/allFields";
 
 function faults(source: unknown): string[] {
   const parsed = parseDesign(source);

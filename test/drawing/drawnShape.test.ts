@@ -2,10 +2,10 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { fieldValues, withValueAt } from "../../src/design/changeAt";
 import { pierHallLeft, pierHallRight } from "../../src/design/examples";
-import { allFields } from "../../src/design/fields";
 import { type CoilShape, coilExtent, turnSections } from "../../src/drawing/coilShape";
 import { drawnShape, drawnTopLoad } from "../../src/drawing/drawnShape";
 import { fitView, xOf, yOf } from "../../src/drawing/view";
+import { allFields } from "../../src/fields/allFields";
 
 const SHAPE: CoilShape = pierHallLeft;
 const PATHS = allFields

@@ -4,13 +4,13 @@ import { afterEach, describe, expect, it, vi } from "vitest";
 import { fieldValues, withValueAt } from "../../src/design/changeAt";
 import { type Design, parseDesign } from "../../src/design/design";
 import { pierHallLeft } from "../../src/design/examples";
-import { allFields } from "../../src/design/fields";
 import { CoilDrawing } from "../../src/drawing/CoilDrawing";
 import { coilExtent } from "../../src/drawing/coilShape";
 import { drawnShape } from "../../src/drawing/drawnShape";
 import { NotToScale } from "../../src/drawing/NotToScale";
 import { ScaleBar } from "../../src/drawing/ScaleBar";
 import { fitView } from "../../src/drawing/view";
+import { allFields } from "../../src/fields/allFields";
 import { TapRuler } from "../../src/panels/tuning/TapRuler";
 
 const EXTREMES = [0, 1e-300, 1e-30, 1e9, 1e30, 1e300];

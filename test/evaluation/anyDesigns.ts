@@ -6,8 +6,8 @@ import type { TopLoadElement } from "../../src/calc/design-parts";
 import { fieldValues, withValueAt } from "../../src/design/changeAt";
 import type { Design } from "../../src/design/design";
 import { pierHallLeft, pierHallRight } from "../../src/design/examples";
-import type { NumberField } from "../../src/design/field";
-import { allFields } from "../../src/design/fields";
+import { allFields } from "../../src/fields/allFields";
+import type { NumberField } from "../../src/fields/field";
 import { randomCoil, seeded } from "../calc/coil/randomCoils";
 
 type Random = () => number;
@@ -24,7 +24,7 @@ function drawn(random: Random, { range, meaning, nullable }: NumberField): numbe
   const least = minimum > 0 ? minimum : 1e-4 * maximum;
   const value =
     minimum < 0 ? minimum + random() * (maximum - minimum) : least * (maximum / least) ** random();
-  return meaning.includes("whole") ? Math.round(value) : value;
+  return meaning.whole ? Math.round(value) : value;
 }
 
 function element(random: Random): TopLoadElement {

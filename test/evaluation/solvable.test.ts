@@ -2,11 +2,11 @@ import { describe, expect, it } from "vitest";
 import { fieldValues, withValueAt } from "../../src/design/changeAt";
 import { type Design, parseDesign } from "../../src/design/design";
 import { pierHallLeft, pierHallRight } from "../../src/design/examples";
-import { allFields, numberField } from "../../src/design/fields";
 import { evaluateDrive, evaluateField } from "../../src/evaluation/evaluate";
 import type { DriveEvaluation, FieldEvaluation } from "../../src/evaluation/evaluation";
 import { findingMessage } from "../../src/evaluation/findings/findingMessage";
 import { areSolvable, beyondSpans, solvableSpan } from "../../src/evaluation/solvable";
+import { allFields, numberField } from "../../src/fields/allFields";
 import { isFiniteThroughout } from "../../src/workbench/background/finiteGroups";
 
 const EXTREMES = [0, 1e-300, 1e-30, 1e9, 1e30, 1e300];

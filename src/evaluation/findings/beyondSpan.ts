@@ -1,10 +1,11 @@
-import { fieldAt } from "../../design/fields";
+import { fieldAt } from "../../fields/allFields";
+import { hasMeaning } from "../../fields/meaning";
 import { beyondSpans } from "../solvable";
 import type { Rule } from "./rule";
 
 function mayBeNothing(path: string): boolean {
   const field = fieldAt(path);
-  return field?.kind === "number" && field.meaning.startsWith("zero or more");
+  return field?.kind === "number" && hasMeaning(field.meaning, 0);
 }
 
 export const beyondWhatIsSolved: Rule = {

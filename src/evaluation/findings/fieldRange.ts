@@ -1,5 +1,5 @@
 import { fieldValues } from "../../design/changeAt";
-import { allFields } from "../../design/fields";
+import { allFields } from "../../fields/allFields";
 import { beyondSpans } from "../solvable";
 import type { Judgement, Rule } from "./rule";
 

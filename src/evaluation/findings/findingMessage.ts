@@ -1,4 +1,4 @@
-import { fieldAt } from "../../design/fields";
+import { fieldAt } from "../../fields/allFields";
 import type { Dimension } from "../../units/dimension";
 import { formatQuantity } from "../../units/format";
 import type { UnitSystem } from "../../units/unitSystem";

@@ -1,5 +1,5 @@
 import type { TuningAim } from "../../calc/design-parts";
-import { choiceField } from "../../design/fields";
+import { choiceField } from "../../fields/allFields";
 import { ChoiceField } from "../../ui/ChoiceField";
 import { useDesign } from "../../workbench/session/hooks";
 import { workbench } from "../../workbench/session/session";

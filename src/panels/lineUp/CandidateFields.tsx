@@ -1,6 +1,6 @@
 import { withValueAt } from "../../design/changeAt";
-import { numberField } from "../../design/fields";
 import type { LineUpCandidate } from "../../design/show";
+import { numberField } from "../../fields/allFields";
 import { QuantityField } from "../../ui/QuantityField";
 import { useUnitSystem } from "../../workbench/session/hooks";
 import { workbench } from "../../workbench/session/session";

@@ -1,18 +1,14 @@
 import { valueAt } from "../../design/changeAt";
-import type { ChoiceField as Choice, NumberField, SwitchField as Switch } from "../../design/field";
-import { fieldAt } from "../../design/fields";
+import { fieldAt } from "../../fields/allFields";
+import type { ChoiceField as Choice, NumberField, SwitchField as Switch } from "../../fields/field";
 import { ChoiceField } from "../../ui/ChoiceField";
 import { QuantityField } from "../../ui/QuantityField";
 import { SwitchField } from "../../ui/SwitchField";
-import { formatQuantity } from "../../units/format";
 import { useDesign, useShow, useUnitSystem } from "../../workbench/session/hooks";
 import { workbench } from "../../workbench/session/session";
-import { meaningRefusal } from "./meaning";
+import { meaningRefusal, rangeText } from "./meaning";
 import { placeIn } from "./places";
 import { useRemarks } from "./useRemarks";
-
-/** enough to show a limit as it was declared, without trailing zeros */
-const rangeDigits = 7;
 
 interface DesignFieldProps {
   /** dotted path in the design, with indices */
@@ -53,7 +49,6 @@ function NumberEntry({ field, path, wide, quiet }: EntryProps<NumberField>) {
   const system = useUnitSystem();
   const { value, remarks, ...entry } = useEntry(path);
   const place = useShow((show) => placeIn(show.open, path));
-  const text = (limit: number) => formatQuantity(limit, field.dimension, system, rangeDigits).text;
   return (
     <QuantityField
       {...entry}
@@ -69,8 +64,8 @@ function NumberEntry({ field, path, wide, quiet }: EntryProps<NumberField>) {
       dimension={field.dimension}
       system={system}
       nullable={field.nullable}
-      whole={field.meaning.includes("whole")}
-      range={`${text(field.range.minimum)} to ${text(field.range.maximum)}`}
+      whole={field.meaning.whole}
+      range={rangeText(field, system)}
       refuse={(typed) => meaningRefusal(field, typed, system)}
     />
   );

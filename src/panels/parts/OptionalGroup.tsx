@@ -1,5 +1,6 @@
 import { valueAt } from "../../design/changeAt";
-import { numberField } from "../../design/fields";
+import type { GroupDeclaration, Parts } from "../../fields/declaration";
+import { standardValue } from "../../fields/standard";
 import { Button } from "../../ui/Button";
 import { useDesign } from "../../workbench/session/hooks";
 import { workbench } from "../../workbench/session/session";
@@ -7,30 +8,19 @@ import { DesignField } from "./DesignField";
 import { Group } from "./Group";
 import styles from "./OptionalGroup.module.css";
 
-/**
- * A part to begin with: each of its fields at its declared default.
- * @param path of the part in the design, with `*` for an index
- */
-function declaredDefaults(path: string, fields: readonly string[]): Record<string, number> {
-  return Object.fromEntries(
-    fields.map((name) => {
-      const field = numberField(`${path}.${name}`);
-      return [name, field.default ?? field.range.minimum];
-    }),
-  );
-}
-
-interface OptionalGroupProps {
+interface OptionalGroupProps<Of extends Parts> {
   /** dotted path of the part, null in the design while it is absent */
   path: string;
+  declaration: GroupDeclaration<Of, true>;
   /** its name within a sentence, as in “strike rail” */
   name: string;
   title: string;
-  fields: readonly string[];
+  fields: readonly (keyof Of & string)[];
 }
 
 /** A part that may be absent: added and removed as a whole. */
-export function OptionalGroup({ path, name, title, fields }: OptionalGroupProps) {
+export function OptionalGroup<Of extends Parts>(props: OptionalGroupProps<Of>) {
+  const { path, declaration, name, title, fields } = props;
   const present = useDesign((design) => valueAt(design, path) !== null);
   return (
     <Group
@@ -44,7 +34,7 @@ export function OptionalGroup({ path, name, title, fields }: OptionalGroupProps)
           <Button
             kind="bare"
             icon="plus"
-            onClick={() => workbench.setValue(path, declaredDefaults(path, fields), `add ${name}`)}
+            onClick={() => workbench.setValue(path, standardValue(declaration), `add ${name}`)}
           >
             Add
           </Button>

@@ -1,25 +1,44 @@
-import type { NumberField } from "../../design/field";
+import type { NumberField } from "../../fields/field";
+import { hasMeaning, type Meaning } from "../../fields/meaning";
 import { formatQuantity } from "../../units/format";
 import type { UnitSystem } from "../../units/unitSystem";
 
-const clauses: Record<NumberField["meaning"], string> = {
-  any: "must be a finite number",
-  positive: "must be above zero",
-  "zero or more": "cannot be below zero",
-  "positive whole": "must be a whole number, 1 or more",
-  "zero or more whole": "must be a whole number, 0 or more",
-};
+const RANGE_DIGITS = 7;
 
-function hasMeaning(meaning: NumberField["meaning"], value: number): boolean {
-  if (!Number.isFinite(value)) return false;
-  if (meaning.endsWith("whole") && !Number.isInteger(value)) return false;
-  if (meaning === "any") return true;
-  return meaning.startsWith("positive") ? value > 0 : value >= 0;
+/** A limit as it was declared. */
+function limitText(limit: number, { dimension }: NumberField, system: UnitSystem): string {
+  return formatQuantity(limit, dimension, system, RANGE_DIGITS).text;
+}
+
+/** “0.5 to 40 turns”: what is usual. */
+export function rangeText(field: NumberField, system: UnitSystem): string {
+  const { minimum, maximum } = field.range;
+  return `${limitText(minimum, field, system)} to ${limitText(maximum, field, system)}`;
+}
+
+/** What is asked of a number at one side only. */
+function leastText({ minimum, aboveMinimum, whole }: Meaning): string {
+  if (whole) return `a whole number, ${aboveMinimum ? minimum + 1 : minimum} or more`;
+  return aboveMinimum ? "above zero" : "zero or more";
+}
+
+function demand(field: NumberField, value: number, system: UnitSystem): string {
+  const { meaning } = field;
+  if (!Number.isFinite(value)) return "a finite number";
+  if (meaning.maximum === Number.POSITIVE_INFINITY) return leastText(meaning);
+  if (meaning.whole && !Number.isInteger(value)) return "a whole number";
+  return `between ${limitText(meaning.minimum, field, system)} and ${limitText(meaning.maximum, field, system)}`;
+}
+
+/** A number as it was typed; where that takes an exponent, as it is printed. */
+export function typedText(value: number, { dimension }: NumberField, system: UnitSystem): string {
+  const typed = formatQuantity(value, dimension, system, RANGE_DIGITS);
+  return typed.number.includes("e") ? formatQuantity(value, dimension, system).text : typed.text;
 }
 
 /** Why a number can be no value of a field, in one sentence; null where it can. */
 export function meaningRefusal(field: NumberField, value: number, system: UnitSystem): string | null {
   if (hasMeaning(field.meaning, value)) return null;
-  const text = formatQuantity(value, field.dimension, system).text;
-  return `${field.label} ${clauses[field.meaning]}, and ${text} is not: change the figure.`;
+  const text = typedText(value, field, system);
+  return `${field.label} must be ${demand(field, value, system)}, and ${text} is not: change the figure.`;
 }

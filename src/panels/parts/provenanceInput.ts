@@ -1,10 +1,10 @@
 import { valueAt } from "../../design/changeAt";
 import type { Design } from "../../design/design";
-import type { Field } from "../../design/field";
-import { fieldAt } from "../../design/fields";
 import type { Evaluation } from "../../evaluation/evaluation";
 import { INPUT_GROUPS } from "../../evaluation/register/inputGroups";
 import { entryAt, resultValue } from "../../evaluation/register/register";
+import { fieldAt } from "../../fields/allFields";
+import type { Field } from "../../fields/field";
 import { formatQuantity } from "../../units/format";
 import type { UnitSystem } from "../../units/unitSystem";
 

@@ -1,3 +1,4 @@
+import { primaryFields } from "../../fields/primaryFields";
 import { DesignField } from "../parts/DesignField";
 import { Group } from "../parts/Group";
 import { OptionalGroup } from "../parts/OptionalGroup";
@@ -35,6 +36,7 @@ export function PrimaryPanel() {
       </Group>
       <OptionalGroup
         path="primary.strikeRail"
+        declaration={primaryFields.parts.strikeRail}
         name="strike rail"
         title="Strike rail"
         fields={["radius", "height", "tubeDiameter"]}

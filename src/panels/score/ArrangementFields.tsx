@@ -1,5 +1,5 @@
 import type { Arrangement } from "../../design/arrangement";
-import { arrangementFields } from "../../design/fields/score";
+import { arrangementFields } from "../../fields/showFields";
 import { workbench } from "../../workbench/session/session";
 import styles from "./Score.module.css";
 import { ScoreQuantity } from "./ScoreQuantity";

@@ -1,7 +1,7 @@
 import { memo } from "react";
 import { keyName } from "../../calc/music/equalTemperament";
 import type { Lane } from "../../calc/music/lane";
-import { laneFields } from "../../design/fields/score";
+import { laneFields } from "../../fields/showFields";
 import type { PartOutline } from "../../workbench/background/scoreReadingJob";
 import { workbench } from "../../workbench/session/session";
 import styles from "./Score.module.css";

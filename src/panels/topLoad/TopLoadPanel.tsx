@@ -1,4 +1,5 @@
 import type { TopLoad, TopLoadElement } from "../../calc/design-parts";
+import { topLoadFields } from "../../fields/topLoadFields";
 import { Button } from "../../ui/Button";
 import { useDesign } from "../../workbench/session/hooks";
 import { workbench } from "../../workbench/session/session";
@@ -50,6 +51,7 @@ export function TopLoadPanel() {
       <AddElement />
       <OptionalGroup
         path="topLoad.breakoutPoint"
+        declaration={topLoadFields.parts.breakoutPoint}
         name="breakout point"
         title="Breakout point"
         fields={["length", "tipRadius"]}

@@ -1,13 +1,11 @@
 import type { Sphere, TopLoad, TopLoadElement, Toroid } from "../../calc/design-parts";
-import { numberField } from "../../design/fields";
+import { standardValue } from "../../fields/standard";
+import { topLoadFields } from "../../fields/topLoadFields";
+
+const { toroid, sphere } = topLoadFields.parts.elements.item.variants;
 
 /** m, air left between an element that is added and what stands below it */
 const gap = 0.02;
-
-function standard(name: string): number {
-  const field = numberField(`topLoad.elements.*.${name}`);
-  return field.default ?? field.range.minimum;
-}
 
 /** Height of the highest conductor so far. */
 function topOf(topLoad: TopLoad, windingTop: number): number {
@@ -18,14 +16,15 @@ function topOf(topLoad: TopLoad, windingTop: number): number {
 
 /** A toroid of the declared default size, standing clear of all that is below it. */
 export function newToroid(topLoad: TopLoad, windingTop: number): Toroid {
-  const [outerDiameter, tubeDiameter] = [standard("outerDiameter"), standard("tubeDiameter")];
+  const outerDiameter = standardValue(toroid.outerDiameter);
+  const tubeDiameter = standardValue(toroid.tubeDiameter);
   const centreHeight = topOf(topLoad, windingTop) + gap + tubeDiameter / 2;
   return { shape: "toroid", outerDiameter, tubeDiameter, centreHeight };
 }
 
 /** A sphere of the declared default size, standing clear of all that is below it. */
 export function newSphere(topLoad: TopLoad, windingTop: number): Sphere {
-  const diameter = standard("diameter");
+  const diameter = standardValue(sphere.diameter);
   return { shape: "sphere", diameter, centreHeight: topOf(topLoad, windingTop) + gap + diameter / 2 };
 }
 

@@ -1,5 +1,5 @@
 import { useRef } from "react";
-import { TAP_STEP } from "../../design/fields/primary";
+import { TAP_STEP } from "../../fields/primaryFields";
 import { formatQuantity } from "../../units/format";
 import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/session/hooks";
 import { moveTap } from "../../workbench/session/moveTap";

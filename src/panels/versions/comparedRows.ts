@@ -1,10 +1,10 @@
 /** Differences of documents as rows of a table, in the reader's words and units. */
 import type { Design } from "../../design/design";
 import { type Difference, differences } from "../../design/differences";
-import type { NumberField } from "../../design/field";
-import { fieldAt } from "../../design/fields";
-import { arrangementFields, spacingField } from "../../design/fields/score";
 import type { Show } from "../../design/show";
+import { fieldAt } from "../../fields/allFields";
+import type { NumberField } from "../../fields/field";
+import { arrangementFields, spacingField } from "../../fields/showFields";
 import { formatIn } from "../../units/format";
 import { fieldUnit } from "../../units/quantities";
 import type { UnitSystem } from "../../units/unitSystem";

@@ -1,7 +1,8 @@
 /** What stands in place of figures where a design could not be evaluated. */
-import { fieldAt } from "../../design/fields";
+
 import type { Evaluation } from "../../evaluation/evaluation";
 import { evaluationFailed } from "../../evaluation/findings/evaluationFailed";
+import { fieldAt } from "../../fields/allFields";
 import { openDesignOf } from "../session/showEdits";
 import { EMPTY_EVALUATION, type WorkbenchState } from "../session/workbenchState";
 

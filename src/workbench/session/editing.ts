@@ -3,8 +3,8 @@ import type { StoreApi } from "zustand/vanilla";
 import { withValueAt } from "../../design/changeAt";
 import { type Design, parseDesign } from "../../design/design";
 import type { Fault } from "../../design/document";
-import { fieldAt } from "../../design/fields";
 import { parseShow, type Show } from "../../design/show";
+import { fieldAt } from "../../fields/allFields";
 import {
   extendStep,
   type History,

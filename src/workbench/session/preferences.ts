@@ -1,5 +1,5 @@
 /** How this person likes the screen: kept in the browser, apart from the show and from undo. */
-import { z } from "zod";
+import * as z from "zod/mini";
 import { useStore } from "zustand";
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { UnitSystem } from "../../units/unitSystem";
@@ -36,11 +36,11 @@ const DEFAULTS: Preferences = {
 
 /** Each preference falls back to its default alone, so that one bad value does not take the others. */
 const preferencesSchema = z.object({
-  theme: z.enum(["light", "dark", "system"]).catch(DEFAULTS.theme),
-  unitSystem: z.enum(["metric", "inch"]).catch(DEFAULTS.unitSystem),
-  cautionsAcknowledged: z.boolean().catch(false),
-  cautionsAcknowledgedAt: z.string().nullable().catch(null),
-  panelsOpen: z.record(z.string(), z.boolean()).catch({}),
+  theme: z.catch(z.enum(["light", "dark", "system"]), DEFAULTS.theme),
+  unitSystem: z.catch(z.enum(["metric", "inch"]), DEFAULTS.unitSystem),
+  cautionsAcknowledged: z.catch(z.boolean(), false),
+  cautionsAcknowledgedAt: z.catch(z.nullable(z.string()), null),
+  panelsOpen: z.catch(z.record(z.string(), z.boolean()), {}),
 });
 
 function readPreferences(storage: Storage | null): Preferences {

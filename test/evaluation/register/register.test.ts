@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
-import { allFields, fieldAt } from "../../../src/design/fields";
 import { evaluate } from "../../../src/evaluation/evaluate";
 import { RESULTS, resultEntry, resultValue } from "../../../src/evaluation/register/register";
+import { allFields, fieldAt } from "../../../src/fields/allFields";
 
 /** Dotted paths of the numbers in a value, indices as `*`. */
 function numericPaths(value: unknown, path = ""): string[] {

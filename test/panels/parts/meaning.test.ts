@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { withValueAt } from "../../../src/design/changeAt";
 import { parseDesign } from "../../../src/design/design";
 import { pierHallLeft } from "../../../src/design/examples";
-import { allFields, numberField } from "../../../src/design/fields";
+import { allFields, numberField } from "../../../src/fields/allFields";
 import { meaningRefusal } from "../../../src/panels/parts/meaning";
 
 describe("a number that can be no value of its field", () => {

@@ -1,9 +1,9 @@
 import { fireEvent, render, screen } from "@testing-library/react";
 import { beforeEach, describe, expect, it } from "vitest";
 import { defaultArrangement } from "../../../src/design/arrangement";
-import { arrangementFields, laneFields } from "../../../src/design/fields/score";
+import { arrangementFields, laneFields } from "../../../src/fields/showFields";
+import { meaningRefusal } from "../../../src/panels/parts/meaning";
 import { ArrangementFields } from "../../../src/panels/score/ArrangementFields";
-import { scoreRefusal } from "../../../src/panels/score/ScoreQuantity";
 import { session, workbench } from "../../../src/workbench/session/session";
 
 const history = () => session.store.getState().history;
@@ -40,16 +40,16 @@ describe("the arrangement's fields", () => {
 
 describe("a refusal of the score", () => {
   it("names field, value and span", () => {
-    expect(scoreRefusal(laneFields.level, 1.5, "metric")).toMatch(
-      /Level must lie in 0.% to 100.%, and 150.%/,
+    expect(meaningRefusal(laneFields.level, 1.5, "metric")).toMatch(
+      /Level must be between 0.% and 100.%, and 150.% is not/,
     );
-    expect(scoreRefusal(laneFields.transpose, 0.5, "metric")).toMatch(/whole number/);
-    expect(scoreRefusal(laneFields.transpose, -128, "metric")).toMatch(/-127 to 127|−127 to 127/);
-    expect(scoreRefusal(arrangementFields.kneeRate, 0, "metric")).toMatch(/above zero/);
+    expect(meaningRefusal(laneFields.transpose, 0.5, "metric")).toMatch(/whole number/);
+    expect(meaningRefusal(laneFields.transpose, -128, "metric")).toMatch(/between [-−]127 and 127/);
+    expect(meaningRefusal(arrangementFields.kneeRate, 0, "metric")).toMatch(/above zero/);
   });
 
   it("is null for every declared default", () => {
     for (const field of [...Object.values(arrangementFields), ...Object.values(laneFields)])
-      expect(scoreRefusal(field, field.default ?? Number.NaN, "metric")).toBeNull();
+      expect(meaningRefusal(field, field.default ?? Number.NaN, "metric")).toBeNull();
   });
 });

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { withValueAt } from "../../../src/design/changeAt";
 import { exampleShow, pierHallLeft, pierHallRight } from "../../../src/design/examples";
-import { allFields } from "../../../src/design/fields";
+import { allFields } from "../../../src/fields/allFields";
 import { comparedShow, designRows } from "../../../src/panels/versions/comparedRows";
 
 const plain = (text: string) => text.replace(/[\u202f\u2009]/g, " ");

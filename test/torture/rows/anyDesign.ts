@@ -2,9 +2,9 @@
 import { withValueAt } from "../../../src/design/changeAt";
 import { type Design, parseDesign } from "../../../src/design/design";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
-import { allFields } from "../../../src/design/fields";
 import { evaluate } from "../../../src/evaluation/evaluate";
 import type { Finding } from "../../../src/evaluation/findings/finding";
+import { allFields } from "../../../src/fields/allFields";
 import { isFiniteThroughout } from "../../../src/workbench/background/finiteGroups";
 import { anyDesigns } from "../../evaluation/anyDesigns";
 import type { RowResult, TortureRow } from "../row";

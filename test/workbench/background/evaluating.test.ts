@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it, vi } from "vitest";
-import { fieldAt } from "../../../src/design/fields";
 import { NO_STRESS } from "../../../src/evaluation/bank/bankStage";
 import { findingMessage } from "../../../src/evaluation/findings/findingMessage";
+import { fieldAt } from "../../../src/fields/allFields";
 import type { EvaluatorReply } from "../../../src/workbench/background/evaluator";
 import { finiteDrive, finiteField, isFiniteThroughout } from "../../../src/workbench/background/finiteGroups";
 import { EMPTY_DRIVE, fieldWith, newBench, troubleOf } from "../fakes";

@@ -7,7 +7,7 @@ import { rateLimit } from "../../../calc/music/noteLimits";
 import { wantedOnTime } from "../../../calc/music/noteOnTime";
 import type { Arrangement } from "../../../design/arrangement";
 import type { Design } from "../../../design/design";
-import { arrangementFields } from "../../../design/fields/score";
+import { arrangementFields } from "../../../fields/showFields";
 import { Button } from "../../../ui/Button";
 import { formatQuantity } from "../../../units/format";
 import { useUnitSystem } from "../../../workbench/session/hooks";

@@ -1,6 +1,6 @@
-import { spacingField } from "../../../design/fields/score";
 import type { Show } from "../../../design/show";
 import { titleOf } from "../../../design/titleOf";
+import { spacingField } from "../../../fields/showFields";
 import { ChoiceField } from "../../../ui/ChoiceField";
 import { useShow } from "../../../workbench/session/hooks";
 import { workbench } from "../../../workbench/session/session";

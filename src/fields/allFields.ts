@@ -1,22 +1,20 @@
-/** Every field of a design, declared once; form, schema, units, defaults and help derive from here. */
-import type { ChoiceField, Field, NumberField, SwitchField } from "./field";
-import { DRIVE_FIELDS } from "./fields/drive";
-import { PRIMARY_FIELDS } from "./fields/primary";
-import { SECONDARY_FIELDS } from "./fields/secondary";
-import { SURROUNDINGS_FIELDS } from "./fields/surroundings";
-import { TANK_FIELDS } from "./fields/tank";
-import { TOP_LOAD_FIELDS } from "./fields/topLoad";
+/** The fields of a design and of a show, found by their paths. */
+import { designFields } from "./designFields";
+import { type ChoiceField, type Field, fieldsOf, type NumberField } from "./field";
+import { arrangementFields, laneFields, spacingField } from "./showFields";
 
+/** Every field of a design, once each. */
 export const allFields: readonly Field[] = [
-  ...SECONDARY_FIELDS,
-  ...TOP_LOAD_FIELDS,
-  ...PRIMARY_FIELDS,
-  ...TANK_FIELDS,
-  ...DRIVE_FIELDS,
-  ...SURROUNDINGS_FIELDS,
+  ...new Map(fieldsOf(designFields).map((field) => [field.path, field])).values(),
 ];
 
-const BY_PATH = new Map(allFields.map((field) => [field.path, field]));
+const OF_THE_SHOW: readonly Field[] = [
+  spacingField,
+  ...Object.values(arrangementFields),
+  ...Object.values(laneFields),
+];
+
+const BY_PATH = new Map([...allFields, ...OF_THE_SHOW].map((field) => [field.path, field]));
 
 /** The declaration of the field at a path, with or without indices; null where there is none. */
 export function fieldAt(path: string): Field | null {
@@ -40,12 +38,5 @@ export function numberField(path: string): NumberField {
 export function choiceField(path: string): ChoiceField {
   const field = declared(path);
   if (field.kind !== "choice") throw new Error(`“${path}” is no choice`);
-  return field;
-}
-
-/** @throws where no switch is declared at the path */
-export function switchField(path: string): SwitchField {
-  const field = declared(path);
-  if (field.kind !== "switch") throw new Error(`“${path}” is no switch`);
   return field;
 }

@@ -1,11 +1,12 @@
-import type { Field } from "../field";
-import { number } from "./declare";
+import { group, number, optional } from "./declare";
+import { ZERO_OR_MORE } from "./meaning";
 
 /** Turns: a hundredth is some degrees on the turn, wherever the tap is moved by keys or on the slider. */
 export const TAP_STEP = 0.01;
 
-export const PRIMARY_FIELDS: readonly Field[] = [
-  number("primary.innerRadius", "Inner radius", "length", {
+/** The primary's conductor, its tap and its rail; the tank's leads with it. */
+export const primaryFields = group({
+  innerRadius: number("Inner radius", "length", {
     range: [0.02, 2],
     default: 0.105,
     help: [
@@ -14,7 +15,7 @@ export const PRIMARY_FIELDS: readonly Field[] = [
       "Former radius plus 25 to 60 mm.",
     ],
   }),
-  number("primary.turns", "Turns", "turns", {
+  turns: number("Turns", "turns", {
     range: [1, 40],
     default: 8,
     help: [
@@ -23,7 +24,7 @@ export const PRIMARY_FIELDS: readonly Field[] = [
       "5 to 12; a turn or two more than the tap needs.",
     ],
   }),
-  number("primary.tap", "Tap", "turns", {
+  tap: number("Tap", "turns", {
     range: [0.5, 40],
     default: 6.2,
     step: TAP_STEP,
@@ -33,7 +34,7 @@ export const PRIMARY_FIELDS: readonly Field[] = [
       "Where the primary meets the tuning aim.",
     ],
   }),
-  number("primary.pitch", "Pitch", "smallLength", {
+  pitch: number("Pitch", "smallLength", {
     range: [0.003, 0.1],
     default: 0.0145,
     help: [
@@ -42,22 +43,22 @@ export const PRIMARY_FIELDS: readonly Field[] = [
       "1.3 to 2 tube diameters.",
     ],
   }),
-  number("primary.inclinationDegrees", "Inclination", "degrees", {
+  inclinationDegrees: number("Inclination", "degrees", {
     range: [0, 90],
     default: 0,
-    meaning: "zero or more",
+    meaning: ZERO_OR_MORE,
     help: [
       "Slope of the winding: 0° a flat spiral, 90° a helix, between them a cone.",
       "Protractor on one of the supports.",
       "0 to 30°; helical for tight coupling at low height.",
     ],
   }),
-  number("primary.tubeDiameter", "Tube diameter", "smallLength", {
+  tubeDiameter: number("Tube diameter", "smallLength", {
     range: [0.001, 0.05],
     default: 0.0095,
     help: ["Outside diameter of the copper tube.", "Calliper.", "6 to 12 mm."],
   }),
-  number("primary.wallThickness", "Wall thickness", "smallLength", {
+  wallThickness: number("Wall thickness", "smallLength", {
     range: [0.0002, 0.025],
     default: 0.0008,
     help: [
@@ -66,7 +67,7 @@ export const PRIMARY_FIELDS: readonly Field[] = [
       "0.7 to 1 mm; several skin depths.",
     ],
   }),
-  number("primary.baseHeight", "Base height", "length", {
+  baseHeight: number("Base height", "length", {
     range: [0.005, 5],
     default: 0.1,
     help: [
@@ -75,37 +76,39 @@ export const PRIMARY_FIELDS: readonly Field[] = [
       "Level with the lowest turn of the secondary, or a little below.",
     ],
   }),
-  number("primary.leadInductance", "Lead inductance", "inductance", {
+  leadInductance: number("Lead inductance", "inductance", {
     range: [0, 2e-5],
     default: 6e-7,
-    meaning: "zero or more",
+    meaning: ZERO_OR_MORE,
     help: [
       "Inductance of bank, bridge and leads in series with the primary.",
       "Bridge meter across the tank loop with the primary shorted at the start, or about 1 µH a metre of loop.",
       "0.3 to 1.5 µH.",
     ],
   }),
-  number("primary.strikeRail.radius", "Rail radius", "length", {
-    range: [0.03, 3],
-    default: 0.245,
-    help: [
-      "Axis to the strike rail's centre line.",
-      "Rule from the axis to the rail.",
-      "Just outside the primary's last turn.",
-    ],
+  strikeRail: optional({
+    radius: number("Rail radius", "length", {
+      range: [0.03, 3],
+      default: 0.245,
+      help: [
+        "Axis to the strike rail's centre line.",
+        "Rule from the axis to the rail.",
+        "Just outside the primary's last turn.",
+      ],
+    }),
+    tubeDiameter: number("Rail tube", "smallLength", {
+      range: [0.001, 0.05],
+      default: 0.0095,
+      help: ["Outside diameter of the rail's tube.", "Calliper.", "As the primary's."],
+    }),
+    height: number("Rail height", "length", {
+      range: [0.005, 5],
+      default: 0.16,
+      help: [
+        "Rail's centre line above the ground plane. The rail is an open ring; a closed one would be a shorted turn.",
+        "Rule from the ground plane.",
+        "40 to 80 mm above the primary.",
+      ],
+    }),
   }),
-  number("primary.strikeRail.tubeDiameter", "Rail tube", "smallLength", {
-    range: [0.001, 0.05],
-    default: 0.0095,
-    help: ["Outside diameter of the rail's tube.", "Calliper.", "As the primary's."],
-  }),
-  number("primary.strikeRail.height", "Rail height", "length", {
-    range: [0.005, 5],
-    default: 0.16,
-    help: [
-      "Rail's centre line above the ground plane. The rail is an open ring; a closed one would be a shorted turn.",
-      "Rule from the ground plane.",
-      "40 to 80 mm above the primary.",
-    ],
-  }),
-];
+});

@@ -1,0 +1,126 @@
+/**
+ * What a builder decides, declared once as a tree: type, schema, defaults, form, units, print row and help all follow
+ * from here. Values are in SI units; a number's unit is that of its dimension.
+ */
+import type { Dimension } from "../units/dimension";
+import type { Meaning } from "./meaning";
+
+export interface Help {
+  /** what it is, one sentence */
+  what: string;
+  /** how to measure or find it, one sentence */
+  measure: string;
+  /** typical values in words, with units */
+  typical: string;
+}
+
+export interface NumberDeclaration<Nullable extends boolean = boolean> {
+  kind: "number";
+  label: string;
+  dimension: Dimension;
+  /** SI; beyond it a finding, never a refusal */
+  range: { minimum: number; maximum: number };
+  meaning: Meaning;
+  /** may be none: the value is then null */
+  nullable: Nullable;
+  default: Nullable extends true ? number | null : number;
+  /** SI, of an arrow key and of what is dragged; null where the number's own size gives it */
+  step: number | null;
+  help: Help;
+}
+
+export interface ChoiceDeclaration<Word extends string = string> {
+  kind: "choice";
+  label: string;
+  options: readonly Word[];
+  default: Word;
+  help: Help;
+}
+
+export interface SwitchDeclaration {
+  kind: "switch";
+  label: string;
+  default: boolean;
+  help: Help;
+}
+
+export type Parts = Readonly<Record<string, Declaration>>;
+
+export interface GroupDeclaration<Of extends Parts = Parts, Nullable extends boolean = boolean> {
+  kind: "group";
+  parts: Of;
+  /** may be none as a whole */
+  nullable: Nullable;
+}
+
+export interface ListDeclaration<Item = Declaration> {
+  kind: "list";
+  item: Item;
+  least: number;
+  most: number;
+}
+
+/** Parts of several shapes, told apart by the word under one key. */
+export interface VariantsDeclaration<
+  Tag extends string = string,
+  Variants extends Readonly<Record<string, Parts>> = Readonly<Record<string, Parts>>,
+> {
+  kind: "variants";
+  tag: Tag;
+  variants: Variants;
+  /** where the word is a field of its own */
+  choice: ChoiceDeclaration | null;
+}
+
+export type Declaration = (
+  | NumberDeclaration
+  | ChoiceDeclaration
+  | SwitchDeclaration
+  | GroupDeclaration
+  | ListDeclaration
+  | VariantsDeclaration
+) & {
+  /** came within a version of the document: absent, it takes its default */
+  added?: boolean;
+};
+
+type Flat<Type> = { [Key in keyof Type]: Type[Key] };
+
+type ValuesOf<Of> = { -readonly [Key in keyof Of]: ValueOf<Of[Key]> };
+
+type VariantValue<Tag extends string, Variants> = {
+  [Word in keyof Variants]: Flat<Record<Tag, Word> & ValuesOf<Variants[Word]>>;
+}[keyof Variants];
+
+/** The type of what is declared. */
+export type ValueOf<Declared> =
+  Declared extends NumberDeclaration<infer Nullable>
+    ? Nullable extends true
+      ? number | null
+      : number
+    : Declared extends ChoiceDeclaration<infer Word>
+      ? Word
+      : Declared extends SwitchDeclaration
+        ? boolean
+        : Declared extends GroupDeclaration<infer Of, infer Nullable>
+          ? ValuesOf<Of> | (Nullable extends true ? null : never)
+          : Declared extends ListDeclaration<infer Item>
+            ? ValueOf<Item>[]
+            : Declared extends VariantsDeclaration<infer Tag, infer Variants>
+              ? VariantValue<Tag, Variants>
+              : never;
+
+/** Keys of parts that may be absent in a document, and those that may not. */
+type AddedKey<Of> = { [Key in keyof Of]: Of[Key] extends { added: true } ? Key : never }[keyof Of];
+
+/** What is declared as a document may write it: what was added may be left out. */
+export type InputOf<Declared> =
+  Declared extends GroupDeclaration<infer Of, infer Nullable>
+    ?
+        | Flat<
+            { [Key in Exclude<keyof Of, AddedKey<Of>>]: InputOf<Of[Key]> } & {
+              [Key in AddedKey<Of>]?: InputOf<Of[Key]>;
+            }
+          >
+        | (Nullable extends true ? null : never)
+    : ValueOf<Declared>;

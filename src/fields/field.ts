@@ -1,0 +1,44 @@
+/** A declaration with the place that it has in a document. */
+import type { ChoiceDeclaration, Declaration, NumberDeclaration, SwitchDeclaration } from "./declaration";
+
+interface Placed {
+  /** dotted path in the document; `*` stands for an index, as in `topLoad.elements.*.tubeDiameter` */
+  path: string;
+}
+
+export type NumberField = NumberDeclaration & Placed;
+export type ChoiceField = ChoiceDeclaration & Placed;
+export type SwitchField = SwitchDeclaration & Placed;
+export type Field = NumberField | ChoiceField | SwitchField;
+
+/** The declarations of a group's own fields, each with its path. */
+export function placed<Of extends Readonly<Record<string, object>>>(
+  prefix: string,
+  parts: Of,
+): { [Key in keyof Of]: Of[Key] & Placed };
+export function placed(prefix: string, parts: Readonly<Record<string, object>>) {
+  return Object.fromEntries(
+    Object.entries(parts).map(([key, part]) => [key, { ...part, path: `${prefix}.${key}` }]),
+  );
+}
+
+function fieldsOfParts(parts: Readonly<Record<string, Declaration>>, path: string): Field[] {
+  return Object.entries(parts).flatMap(([key, part]) => fieldsOf(part, path ? `${path}.${key}` : key));
+}
+
+/** Every field of a declaration, in its order; one that stands in several variants comes as often. */
+export function fieldsOf(declaration: Declaration, path = ""): Field[] {
+  switch (declaration.kind) {
+    case "group":
+      return fieldsOfParts(declaration.parts, path);
+    case "list":
+      return fieldsOf(declaration.item, `${path}.*`);
+    case "variants": {
+      const { choice, tag, variants } = declaration;
+      const word = choice ? [{ ...choice, path: `${path}.${tag}` }] : [];
+      return [...word, ...Object.values(variants).flatMap((parts) => fieldsOfParts(parts, path))];
+    }
+    default:
+      return [{ ...declaration, path }];
+  }
+}
