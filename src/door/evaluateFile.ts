@@ -7,9 +7,9 @@ import { coilsOf, readDocument } from "./readDocument";
 
 function printed(design: Design): PrintedEvaluation {
   const evaluation = evaluate(design);
-  const findings = evaluation.findings.map((finding) => ({
+  const findings = evaluation.findings.map(({ sentence, ...finding }) => ({
     ...finding,
-    message: findingMessage(finding, "metric"),
+    message: findingMessage({ ...finding, sentence }, "metric"),
   }));
   return { ...evaluation, findings };
 }

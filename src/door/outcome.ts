@@ -5,7 +5,7 @@ import type { Finding } from "../evaluation/findings/finding";
 
 /** An evaluation as it is printed: every finding carries its sentence in SI units. */
 export type PrintedEvaluation = Omit<Evaluation, "findings"> & {
-  findings: (Finding & { message: string })[];
+  findings: (Omit<Finding, "sentence"> & { message: string })[];
 };
 
 /** What became of one file, or of one coil of a show's file. */

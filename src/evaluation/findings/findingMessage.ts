@@ -4,9 +4,6 @@ import { formatQuantity } from "../../units/format";
 import type { UnitSystem } from "../../units/unitSystem";
 import { resultEntry } from "../register/register";
 import type { Finding } from "./finding";
-import { RULES } from "./rules";
-
-const SENTENCES = new Map(RULES.map((rule) => [rule.code, rule.sentence]));
 
 /** A quantity is a field of the design or a result; either knows its label and its dimension. */
 function described(quantity: string): { label: string; dimension: Dimension } {
@@ -24,13 +21,9 @@ function capitalised(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-/**
- * The sentence of a finding in the reader's units, ending with what to change.
- * @throws where the finding's code belongs to no rule
- */
+/** The sentence of a finding in the reader's units, ending with what to change. */
 export function findingMessage(finding: Finding, system: UnitSystem): string {
-  const sentence = SENTENCES.get(finding.code);
-  if (!sentence) throw new Error(`no rule has the code “${finding.code}”`);
+  const { sentence } = finding;
   const { label, dimension } = described(finding.quantity);
   const filled = sentence
     .replace("{field}", sentence.startsWith("{field}") ? label : within(label))

@@ -4,19 +4,21 @@ import type { SolvedCoil } from "../solvedCoil";
 import type { Finding } from "./finding";
 
 /** What a rule says of a design, apart from what is the same each time. */
-export type Judgement = Omit<Finding, "severity" | "code">;
+export type Judgement = Omit<Finding, "severity" | "code" | "sentence">;
 
 /** Every limit is one small rule. */
 export interface Rule {
   /** kebab-case, never renamed */
   code: string;
   severity: Finding["severity"];
-  /**
-   * the sentence, with {field}, {value} and {limit} filled in at the edge in the reader's units, and {ends} by
-   * “begins” where the value lies below the limit
-   */
+  /** as findings carry it */
   sentence: string;
   judge: (design: Design, evaluation: Judged, coil: SolvedCoil) => Judgement[];
+}
+
+/** A judgement with what its rule says each time. */
+export function findingOf({ severity, code, sentence }: Omit<Rule, "judge">, judgement: Judgement): Finding {
+  return { severity, code, sentence, ...judgement };
 }
 
 /** What a rule says where a graver one about the same thing says nothing. */

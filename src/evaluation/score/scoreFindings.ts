@@ -6,7 +6,7 @@ import type { UnitSystem } from "../../units/unitSystem";
 import type { Finding } from "../findings/finding";
 import { SCORE_RESULTS } from "./scoreResults";
 
-export interface ScoreFinding extends Finding {
+export interface ScoreFinding extends Omit<Finding, "sentence"> {
   /** s, of the worst moment; null where it is of the whole score */
   time: number | null;
 }

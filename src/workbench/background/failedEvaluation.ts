@@ -2,6 +2,7 @@
 
 import type { Evaluation } from "../../evaluation/evaluation";
 import { evaluationFailed } from "../../evaluation/findings/evaluationFailed";
+import { findingOf } from "../../evaluation/findings/rule";
 import { fieldAt } from "../../fields/allFields";
 import { openDesignOf } from "../session/showEdits";
 import { EMPTY_EVALUATION, type WorkbenchState } from "../session/workbenchState";
@@ -35,14 +36,12 @@ function lastChangedField({ history, gesture }: WorkbenchState): string {
 /** No figures, and one error finding at the field that was changed last. */
 export function failedEvaluation(state: WorkbenchState): Evaluation {
   const field = lastChangedField(state);
-  const finding = {
-    severity: evaluationFailed.severity,
-    code: evaluationFailed.code,
+  const finding = findingOf(evaluationFailed, {
     where: field,
     quantity: field,
     value: null,
     limit: null,
     remedy: "take back the last change, or bring the marked field into its range",
-  };
+  });
   return { ...EMPTY_EVALUATION, findings: [finding] };
 }

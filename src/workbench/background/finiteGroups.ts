@@ -2,6 +2,7 @@
 import type { DriveEvaluation, FieldEvaluation } from "../../evaluation/evaluation";
 import type { Finding } from "../../evaluation/findings/finding";
 import { resultNotFinite } from "../../evaluation/findings/resultNotFinite";
+import { findingOf } from "../../evaluation/findings/rule";
 
 /** Whether every number in plain data, however deep, is finite. */
 export function isFiniteThroughout(value: unknown): boolean {
@@ -35,14 +36,12 @@ const STANDS_FOR: Record<string, { quantity: string; where: string }> = {
 };
 
 function notFinite(group: string): Finding {
-  return {
-    severity: resultNotFinite.severity,
-    code: resultNotFinite.code,
+  return findingOf(resultNotFinite, {
     ...STANDS_FOR[group],
     value: null,
     limit: null,
     remedy: "take back the last change, or bring the marked fields into their ranges",
-  };
+  });
 }
 
 function finiteFinding(finding: Finding): Finding {

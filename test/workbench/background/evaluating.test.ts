@@ -169,6 +169,7 @@ describe("the guard against what is not finite", () => {
       fc.property(fc.double(), fc.double(), (value, limit) => {
         const finding = {
           severity: "note" as const,
+          sentence: "{field} is {value}.",
           code: "x",
           where: "a",
           quantity: "a",
