@@ -1,4 +1,4 @@
-/** Physical constants, SI (CODATA 2018). */
+/** Physical constants, SI. Source: codata2018. */
 
 /** H/m; 4π·10⁻⁷ to 10 digits since 2019 */
 export const MAGNETIC_CONSTANT = 4e-7 * Math.PI;

@@ -1,8 +1,8 @@
 /**
  * Lines of comma-separated values.
  *
- * Source: RFC 4180 for quotes; that spreadsheets run a text beginning with one of = + - @, a tab or a
- * return as a formula, and that an apostrophe before it stops them, is common practice, no source.
+ * Source: rfc4180, for quotes; common practice, no source, for that spreadsheets run a text beginning with one of
+ * = + - @, a tab or a return as a formula, and that an apostrophe before it stops them.
  */
 
 const FORMULA = /^[=+\-@\t\r]/;

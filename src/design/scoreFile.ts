@@ -7,7 +7,7 @@ export interface ScoreFile {
   length: number;
   /** of those bytes, in hexadecimal; also the key under which they are kept */
   sha256: string;
-  /** the bytes after RFC 1951 ("deflate-raw"), as base64 */
+  /** the bytes compressed ("deflate-raw"), as base64. Source: rfc1951. */
   deflated: string;
 }
 

@@ -23,7 +23,7 @@ function wire(conductor: number, ...overall: readonly [grade1: number, grade2: n
 /**
  * Sizes a secondary is wound from. What comes on a reel may be 4 to 8 % thinner over the enamel than
  * the standard's maximum (makers' minima), so measure it before winding.
- * @see IEC 60317-0-1 (2013), dimensions: nominal bare diameter, maximum overall of grades 1 and 2, mm
+ * Source: iec60317, dimensions: nominal bare diameter, maximum overall of grades 1 and 2, mm.
  */
 export const STOCK_WIRES: readonly StockWire[] = [
   ...wire(0.1, 0.117, 0.125),

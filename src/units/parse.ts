@@ -13,7 +13,7 @@ const LONGEST_TEXT = 100;
 /** Other spellings of a prefix. */
 const SAME_PREFIX: Record<string, string> = { u: "µ", μ: "µ", K: "k" };
 
-/** `4n7` is 4.7 n: the prefix stands where the point would; so does R for ohms (IEC 60062). */
+/** `4n7` is 4.7 n: the prefix stands where the point would; so does R for ohms. Source: iec60062. */
 const PREFIX_AS_POINT = /^(\d+)([pnuµμmkKMG])(\d+)([a-zA-ZΩ]*)$/;
 const OHM_AS_POINT = /^(\d+)R(\d*)$/;
 /** Marks between groups of three that can be nothing else: a second one follows, or the other mark. */

@@ -13,6 +13,9 @@ describe("the theory page in a real browser", () => {
     await row.waitFor();
     expect(await row.textContent()).toMatch(/1\.11265\s×\s10⁻¹¹/);
 
+    const works = page.getByRole("region", { name: "Works cited" });
+    await works.getByText("F. W. Grover, Inductance Calculations, 1946").waitFor();
+
     await page.evaluate(axe.source);
     const violations = await page.evaluate(async () => {
       const { axe: checker } = window as unknown as { axe: typeof axe };

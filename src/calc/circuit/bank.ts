@@ -70,7 +70,7 @@ function margin(limit: number, stress: number): number | null {
 
 /**
  * Stress of one unit of a bank of equal ones, which share voltage and current equally.
- * Source: U = I/(2πfC), P = I²·tan δ/(2πfC).
+ * Source: circuit theory, U = I/(2πfC), P = I²·tan δ/(2πfC).
  */
 export function unitStress({ unit, unitsInSeries, strings }: BankParts, duty: BankDuty): UnitStress {
   const peakVoltage = duty.peakVoltage / unitsInSeries;

@@ -1,6 +1,6 @@
 /**
  * One burst in time: exact between the switchings, which are found and not rounded to a step.
- * Source: N. J. Higham, Functions of Matrices (2008), sec. 2.1 and 10.3, for the propagation.
+ * Source: higham2008, sec. 2.1 and 10.3, for the propagation.
  */
 import { switchesInPath } from "./bridge";
 import type { BurstDrive } from "./burstDrive";

@@ -10,7 +10,7 @@
  * L·di/dt + Σ M_n·di_n/dt = w − R·i,  dw/dt = −(1/C + 1/C_R)·i,  M_n·di/dt + L_n·di_n/dt = −R_n·i_n − u_n,
  * C_n·du_n/dt = i_n − i_S.
  * While a current flows, rail and bank stand in series and the on-state voltage is constant, so that one voltage is
- * enough, and one matrix for both directions of the bridge. Source: mesh analysis.
+ * enough, and one matrix for both directions of the bridge. Source: circuit theory, mesh analysis.
  */
 import type { Network, SparkLoad } from "./network";
 import { type SquareMatrix, squareMatrix } from "./stepLadder";

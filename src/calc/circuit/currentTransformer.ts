@@ -29,7 +29,7 @@ function ratioOf(turns: readonly number[]): number {
 
 /**
  * Cores of a cascade: each secondary of N turns sees the burden through the cores after it, divided by their
- * turns squared. Source: u = N·A·dB/dt, so B = U/(2πf·N·A) for a sine.
+ * turns squared. Source: circuit theory, u = N·A·dB/dt, so B = U/(2πf·N·A) for a sine.
  */
 function coresOf(transformer: Chain, current: number, frequency: number): TransformerCore[] {
   const { turns, burden, coreArea, saturationFluxDensity } = transformer;
@@ -72,7 +72,7 @@ export interface SenseProposal {
   comparatorVoltage: number;
 }
 
-/** IEC 60063, E24. */
+/** Preferred values of a decade. Source: iec60063, E24. */
 const E24 = [
   1, 1.1, 1.2, 1.3, 1.5, 1.6, 1.8, 2, 2.2, 2.4, 2.7, 3, 3.3, 3.6, 3.9, 4.3, 4.7, 5.1, 5.6, 6.2, 6.8, 7.5, 8.2,
   9.1, 10,

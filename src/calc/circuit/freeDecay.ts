@@ -112,7 +112,7 @@ export interface Decayed {
 
 /**
  * Lets the modes ring down until their energy is below a value, and leaves the state there.
- * Source: doubling of the Gramian, exact for a linear system (Higham, Functions of Matrices, sec. 10.3).
+ * Source: higham2008, sec. 10.3: doubling of the Gramian, exact for a linear system.
  */
 export function ringDown(
   network: Network,

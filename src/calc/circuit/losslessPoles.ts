@@ -5,7 +5,7 @@
  * the primary's inductance, L(x) = L + x·Σ Mₙ²/(1/Cₙ − xLₙ): two coupled circuits, solved again as L
  * follows the pole. The poles stand one between each mode's own frequency and the next.
  *
- * Source: F. E. Terman, Radio Engineers' Handbook (1943), sec. 3, two coupled circuits.
+ * Source: terman1943, sec. 3, two coupled circuits.
  */
 import type { Network } from "./network";
 

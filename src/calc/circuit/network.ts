@@ -10,7 +10,7 @@
  * | Zₙ, Xₙ | – | Rₙ + sLₙ + Xₙ and 1/(sCₙ) of mode n | Ω |
  * | Y | – | admittance of the spark load | S |
  *
- * Source: mesh analysis; F. E. Terman, Radio Engineers' Handbook (1943), sec. 3, for two circuits.
+ * Source: circuit theory, mesh analysis; terman1943, sec. 3, for two circuits.
  */
 import { add, type Complex, complex, divide, multiply, scale, subtract } from "../linear/complex";
 

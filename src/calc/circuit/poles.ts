@@ -32,7 +32,7 @@ const MOST_STEPS = 60;
 /**
  * Zero of a determinant by Muller's parabola, which converges from a real guess to a complex zero.
  *
- * Source: D. E. Muller, Mathematical Tables and Other Aids to Computation 10 (1956), 208.
+ * Source: muller1956.
  * @param known zeros to divide out, so that a second zero is found and not the first again
  */
 function zero(
@@ -78,7 +78,7 @@ function poleOf(s: Complex): Pole {
   };
 }
 
-/** Lossless poles of two coupled circuits, rad/s: Terman (1943), sec. 3, eq. for ω at coupling k. */
+/** Lossless poles of two coupled circuits, rad/s. Source: terman1943, sec. 3, eq. for ω at coupling k. */
 function twoCircuitPoles({ primary, modes }: Network): [number, number] {
   const { inductance, capacitance, mutual } = modes[0];
   const first = 1 / (primary.inductance * primary.capacitance);

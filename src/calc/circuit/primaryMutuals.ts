@@ -41,7 +41,7 @@ export interface Couplings {
 
 /**
  * Coupling coefficients at a tap.
- * Source: k = M/√(L₁L₂), with a mode's current ΣMᵢIᵢ/√(L₁·IᵀLI).
+ * Source: definition, k = M/√(L₁L₂), with a mode's current ΣMᵢIᵢ/√(L₁·IᵀLI).
  */
 export function couplings(
   { uniform, modes: [fundamental] }: MutualsAtTap,

@@ -5,7 +5,7 @@
  * power, as bursts on the average are. A three-phase bridge is taken as its six-pulse envelope with two lines
  * in the loop, overlap of the phases left out. A doubler charges the upper half of its reservoir in one half
  * cycle, the lower in the other.
- * Source: the circuit's own equations; O. H. Schade, Proc. IRE 31 (1943), 341, treats the same circuit by charts.
+ * Source: circuit theory; schade1943, which treats the same circuit by charts.
  */
 import type { Supply } from "../design-parts";
 import { type Rectification, SUPPLY_ARRANGEMENTS } from "./supplyArrangement";

@@ -1,6 +1,6 @@
 /** Charging, discharging and heating of the reservoir. */
 
-/** V of direct current that is taken as safe to touch in dry rooms: IEC 61010-1 (2010), 6.3.1, normal condition. */
+/** V of direct current that is taken as safe to touch in dry rooms. Source: iec61010, 6.3.1, normal condition. */
 export const SAFE_VOLTAGE = 60;
 
 export interface Discharge {
@@ -14,9 +14,9 @@ export interface Discharge {
 
 /**
  * Discharge of a reservoir through its resistor.
+ * Source: circuit theory, t = RC·ln(U/60 V), P = U²/R.
  * @param voltage V, of the bus
  * @param resistance Ω; Infinity for none
- * Source: t = RC·ln(U/60 V), P = U²/R, any textbook of circuits.
  */
 export function discharge(capacitance: number, voltage: number, resistance: number): Discharge {
   return {
@@ -29,7 +29,7 @@ export function discharge(capacitance: number, voltage: number, resistance: numb
 /**
  * Largest current into an empty capacitance from a steady voltage through a resistance and an inductance:
  * the step response of a series circuit at its first maximum.
- * Source: underdamped t = atan(ω/α)/ω, overdamped likewise with atanh; any textbook of circuits.
+ * Source: circuit theory, underdamped t = atan(ω/α)/ω, overdamped likewise with atanh.
  * @returns A; Infinity for an ideal source
  */
 export function inrushPeak(
@@ -69,7 +69,7 @@ export function prechargeInTurns(
   return { peakCurrent, time: turns * time };
 }
 
-/** Charging an empty reservoir through a resistor, from a steady voltage. Source: as above, 3RC. */
+/** Charging an empty reservoir through a resistor, from a steady voltage. Source: circuit theory, 3RC. */
 export function precharge(capacitance: number, voltage: number, resistance: number): Precharge {
   return {
     peakCurrent: voltage / resistance,
@@ -95,12 +95,12 @@ export function reservoirRmsCurrent(
   return Math.sqrt(charging + bursts);
 }
 
-/** A; preferred fuse ratings, IEC 60269-1 (figures from memory). */
+/** A; preferred fuse ratings. Source: iec60269. */
 const FUSE_RATINGS = [2, 4, 6, 10, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125, 160, 200, 250];
 
 /**
- * Preferred fuse rating above 1.25 times the mains current, a hint for the licensed person who decides; the
- * factor is common practice, no source. Null beyond the list.
+ * Preferred fuse rating above 1.25 times the mains current, a hint for the licensed person who decides. Null
+ * beyond the list. Source: common practice, no source, for the factor.
  */
 export function fuseHint(mainsCurrent: number): number | null {
   return FUSE_RATINGS.find((rating) => rating >= 1.25 * mainsCurrent) ?? null;

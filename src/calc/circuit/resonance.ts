@@ -1,6 +1,6 @@
 /**
  * Resonance of an inductance and a capacitance, undamped.
- * Source: W. Thomson (1853); ω = 1/√(LC).
+ * Source: thomson1853, ω = 1/√(LC).
  */
 
 /**
@@ -33,7 +33,7 @@ export function seriesQualityFactor(inductance: number, capacitance: number, res
 /**
  * Resonance of a circuit, Hz, whose coupled neighbour is a coil shorted at radio frequency: its inductance
  * falls to L(1 − k²).
- * Source: F. E. Terman, Radio Engineers' Handbook (1943), sec. 3 (coupled circuits).
+ * Source: terman1943, sec. 3 (coupled circuits).
  * @param open Hz, with the neighbour open
  * @param coupling coefficient between the two circuits
  * @returns null where the two are coupled completely: no inductance is left

@@ -13,7 +13,7 @@ export function beatFrequency({ lower, upper }: PolePair): number {
 /**
  * Time of the first maximum of the top voltage's envelope, s, after a drive midway between the poles
  * begins: each pole is off by half the beat, so the envelope goes as 1 − cos(π·beat·t).
- * Source: superposition of two driven resonances; lossless. Infinity where the poles coincide.
+ * Lossless; Infinity where the poles coincide. Source: circuit theory, superposition of two driven resonances.
  */
 export function firstTopVoltageMaximum(poles: PolePair): number {
   return 1 / beatFrequency(poles);

@@ -3,7 +3,7 @@
  *
  * A rung holds exp(Aτ) − 1, not exp(Aτ): squared as 2E + E² nothing is lost to the one, however many rungs.
  * The lowest rung is short enough for Taylor's series, so that any time is the sum of some rungs and a rest.
- * Source: scaling and squaring, N. J. Higham, Functions of Matrices (2008), sec. 10.3.
+ * Source: higham2008, sec. 10.3 (scaling and squaring).
  */
 
 /** A square matrix, row after row. */
@@ -69,7 +69,7 @@ function balance(size: number, entries: Float64Array, at: number): void {
 
 /**
  * 1/s, above every rate of the system: the largest row's sum of magnitudes, in units that make it small.
- * Source: balancing; G. H. Golub and C. F. Van Loan, Matrix Computations, sec. 7.5.7.
+ * Source: golubVanLoan, sec. 7.5.7 (balancing).
  */
 function fastestRate({ size, entries }: SquareMatrix): number {
   const magnitudes = new Float64Array(entries.length);

@@ -101,7 +101,7 @@ export interface GateDrive {
   power: number;
 }
 
-/** Gate charge and its power. Source: E = Q·ΔU a cycle, data-sheet practice of every maker. */
+/** Gate charge and its power. Source: data sheet, E = Q·ΔU a cycle. */
 export function gateDrive(drive: Drive, burst: BurstResult, repetitionRate: number): GateDrive {
   const { gateCharge, gateVoltage, gateResistance, parallelDevices } = drive.switch;
   const energyPerCycle = gateCharge * gateVoltage;

@@ -2,7 +2,7 @@
  * Ratios of Bessel functions of complex argument, Jₙ(z)/Jₙ₋₁(z), by the backward continued fraction
  * rₙ = 1/(2n/z − rₙ₊₁). Backward, because J is the minimal solution of the recurrence.
  *
- * Source: Abramowitz & Stegun 9.1.73; NIST DLMF 10.10, 10.74(v).
+ * Source: abramowitzStegun, 9.1.73; nistDlmf, 10.10, 10.74(v).
  */
 
 export interface ComplexArrays {

@@ -13,8 +13,8 @@ interface ConductorData {
 }
 
 /**
- * Copper: IEC 60028, 1/58 Ω·mm²/m, 0.00393 /K, 8890 kg/m³. Aluminium: IEC 60889 (hard-drawn), 0.028264
- * Ω·mm²/m, 0.00403 /K, 2703 kg/m³, from memory.
+ * Copper: 1/58 Ω·mm²/m, 0.00393 /K, 8890 kg/m³. Aluminium, hard-drawn: 0.028264 Ω·mm²/m, 0.00403 /K, 2703 kg/m³.
+ * Source: iec60028, copper; iec60889, aluminium.
  */
 const CONDUCTORS: Record<ConductorMaterial, ConductorData> = {
   copper: { resistivity: 1e-6 / 58, temperatureCoefficient: 0.00393, density: 8890 },
@@ -46,7 +46,7 @@ export function wireMass(length: number, diameter: number, material: ConductorMa
   return CONDUCTORS[material].density * length * 0.25 * Math.PI * diameter * diameter;
 }
 
-/** m, δ = √(ρ/(π·f·μ₀)); `frequency` in Hz (Smythe, Static and Dynamic Electricity, 10.02). */
+/** m, δ = √(ρ/(π·f·μ₀)); `frequency` in Hz. Source: smythe1950, sec. 10.02. */
 export function skinDepth(ohmMetres: number, frequency: number): number {
   return Math.sqrt(ohmMetres / (Math.PI * frequency * MAGNETIC_CONSTANT));
 }

@@ -8,9 +8,8 @@
  * | Q | top charge | total charge of the top load | C |
  * | P | elastance | energy is ½·xᵀPx with x = (a₀ … a_N−1, Q) | 1/F |
  *
- * Everything but winding and top load is at 0 V. Sources: R. F. Harrington, Field Computation by Moment
- * Methods (1968), ch. 2; the elimination of conductors at given potential: J. C. Maxwell, Treatise,
- * art. 86–87.
+ * Everything but winding and top load is at 0 V.
+ * Source: harrington1968, ch. 2; maxwell1873, art. 86–87 (elimination of conductors at given potential).
  */
 
 import { type Electrode, nodeCount } from "../field/electrode";

@@ -9,7 +9,7 @@ import type { SecondaryMode } from "./secondaryModes";
  *
  * ΔC = ε₀(εᵣ − 1)·2πR·w·∫(dV/dz)² dz / V_top²
  *
- * Source: J. D. Jackson, Classical Electrodynamics, sec. 4.7 (energy of a dielectric in a given field).
+ * Source: jackson, sec. 4.7 (energy of a dielectric in a given field).
  * @param radius m, of the wall's middle
  * @param wall m, thickness, small against the radius
  * @param length m, of the winding

@@ -3,8 +3,8 @@
  * the first as a wave in time. With the modes' charges scaled by √L, n = V·√C/ω:
  * n̈₂ + (ω₂/Q₂)·ṅ₂ + ω₂²·n₂ = −k_e·ω₁ω₂·n₁ − k_m·n̈₁.
  * What the neighbour gives back to the first is left out: an error of the order of the coupling times the cycles.
- * Source: L. D. Landau, E. M. Lifshitz, Mechanics, § 22–23; the wave is taken straight between its samples, and each
- * piece is followed exactly.
+ * The wave is taken straight between its samples, and each piece is followed exactly.
+ * Source: landauLifshitz, § 22–23.
  */
 import type { PairCoupling, PairedCoil } from "./pairCoupling";
 

@@ -4,7 +4,7 @@
  * z = ½L(1 − cos t) as exp(−4n·g/(L·√(sin²t + g/L))): near neighbours need more nodes, far ones a few, and
  * those at a sheet's ends, where the nodes crowd, fewer than those beside it.
  *
- * Source: L. N. Trefethen, J. A. C. Weideman, SIAM Review 56 (2014), 385, theorem 2.1.
+ * Source: trefethenWeideman2014, theorem 2.1.
  */
 import {
   type Electrode,

@@ -10,8 +10,8 @@
  *
  * Convention: both wound in the same sense, both top voltages of the same sign. Side by side k_m is
  * then negative and k_e positive.
- * Sources: Neumann's integral (`parallelAxisLoops`); mutual elastance by superposition, J. C. Maxwell,
- * Treatise, art. 86–87; coupling of modes by energy, L. D. Landau, E. M. Lifshitz, Mechanics, § 23.
+ * Source: as in `parallelAxisLoops`, Neumann's integral; maxwell1873, art. 86–87 (mutual elastance by
+ * superposition); landauLifshitz, § 23 (coupling of modes by energy).
  */
 import { parallelAxisMutualInductance } from "../field/parallelAxisLoops";
 import { parallelAxisInverseDistance } from "../field/parallelAxisRings";

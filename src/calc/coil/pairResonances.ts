@@ -3,8 +3,7 @@
  *
  * With the circuits' charges scaled by √L both equations of motion read
  * (ω₁² − ω²)·n₁ + (k_e·ω₁ω₂ − k_m·ω²)·n₂ = 0 and its mirror.
- * Source: L. D. Landau, E. M. Lifshitz, Mechanics, § 23; F. E. Terman, Radio Engineers' Handbook (1943),
- * sec. 3, coupled circuits.
+ * Source: landauLifshitz, § 23; terman1943, sec. 3, coupled circuits.
  */
 import type { PairCoupling, PairedCoil } from "./pairCoupling";
 

@@ -56,7 +56,8 @@ export const RING_POINTS = 6;
  * Solves the primary without its tap. `null` where the shape has no solution: a size that is not positive
  * or not finite, turns that touch, all but touch or reach the axis, more than 60 turns, or copper in a conducting floor.
  *
- * Sources: see `fluxSolve` and `spiralInductance`. Against the perfect-conductor references: 2·10⁻⁷.
+ * Against the perfect-conductor references: 2·10⁻⁷.
+ * Source: as in `fluxSolve`; as in `spiralInductance`.
  */
 export function solvePrimary(tube: PrimaryTube, options: PrimaryOptions = {}): PrimarySolution | null {
   if (!isSolvableShape(tube) || (tube.turns > 1 && tube.pitch < closestPitch(tube))) return null;

@@ -84,7 +84,7 @@ const MOST_TURNS = 60;
 /**
  * m, length of the conductor from the start to `turn`: ∫√(r² + (p/2π)²) dφ with r linear in φ.
  *
- * Source: arc length of the Archimedean spiral, any calculus text; primitive ½[r·s + c²·asinh(r/c)].
+ * Source: geometry, arc length of the Archimedean spiral with the primitive ½[r·s + c²·asinh(r/c)].
  */
 export function conductorLength(shape: PrimaryShape, turn: number): number {
   const radialPerRadian = advancePerTurn(shape).radial / (2 * Math.PI);

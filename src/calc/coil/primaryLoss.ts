@@ -8,8 +8,7 @@ import { readTurnTable } from "./turnTable";
  * Ω per square of a wall with the field on one side: (ρ/δ)·(sinh 2x + sin 2x)/(cosh 2x − cos 2x),
  * x = wall/δ; from ρ/wall (thin) to ρ/δ (thick).
  *
- * Source: Ramo, Whinnery & Van Duzer, Fields and Waves in Communication Electronics, 3.17 (plane conductor of
- * finite thickness, real part of (1 + j)·coth((1 + j)x)).
+ * Source: ramo, sec. 3.17 (plane conductor of finite thickness, real part of (1 + j)·coth((1 + j)x)).
  */
 export function wallResistance(wall: number, frequency: number, ohmMetres: number): number {
   const depth = skinDepth(ohmMetres, frequency);

@@ -11,8 +11,8 @@
  * by the transverse field from the rest of the coil, even ones by the neighbours' own currents. Loss per
  * length −(πωn/μ₀)|aₙ|²·Im τₙ. Orders 1–4.
  *
- * Sources: Smythe, Static and Dynamic Electricity, 10.05 ff. (cylinder in an alternating field); method of
- * coupled cylinders after Rayleigh, Phil. Mag. 34 (1892) 481.
+ * Source: smythe1950, sec. 10.05 ff. (cylinder in an alternating field); rayleigh1892 (method of coupled
+ * cylinders).
  */
 import { add, type Complex, complex, divide, multiply, scale, subtract } from "../linear/complex";
 import { besselRatios } from "./besselRatio";
@@ -30,7 +30,7 @@ export interface RowLoss {
 const ORDERS = 4;
 const ONE = complex(1);
 
-/** ζ(2) … ζ(8), Abramowitz & Stegun table 23.3 */
+/** ζ(2) … ζ(8). Source: abramowitzStegun, table 23.3. */
 const ZETA = [
   0, 0, 1.64493406684823, 1.20205690315959, 1.08232323371114, 1.03692775514337, 1.01734306198445,
   1.00834927738192, 1.00407735619794,

@@ -5,8 +5,8 @@
  * The charge functions of `electricField` carry a current I(t) = iω·(Q + ∫ₜ^π λ) through the winding, so
  * that ½xᵀPx and ½ω²·xᵀSᵀLSx are the two energies and P x = ω² SᵀLS x holds the modes.
  *
- * Sources: Ritz method, R. Courant, D. Hilbert, Methods of Mathematical Physics I, ch. IV; S and L as in
- * F. W. Grover (1946): section inductances from `windingInductance`.
+ * Source: courantHilbert, ch. IV (Ritz method); grover1946 (S and L); as in `windingInductance`, the inductances
+ * of sections.
  */
 import { EigenvalueDecomposition, Matrix } from "ml-matrix";
 import type { Elastance } from "./electricField";

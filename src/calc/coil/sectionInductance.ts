@@ -82,7 +82,7 @@ function doubleEnergy({ matrix }: SectionInductance, current: readonly number[])
 /**
  * Relative change of the resonance from one inductance to another, by Rayleigh's quotient with the
  * current held: its error is of second order in the change.
- * Source: Rayleigh, Theory of Sound, art. 88.
+ * Source: rayleighSound, art. 88.
  * @param current A per section of the mode
  */
 export function resonanceShift(

@@ -93,7 +93,7 @@ interface Filaments {
   turns: number;
 }
 
-/** Two-point Gauss rules over equal panels (Abramowitz & Stegun 25.4.30). */
+/** Two-point Gauss rules over equal panels. Source: abramowitzStegun, 25.4.30. */
 function filamentsOf(secondary: PlacedWinding, sections: number, refinement: number): Filaments {
   const panels = refinement * Math.max(1, Math.ceil(FEWEST_FILAMENTS / 2 / sections));
   const total = sections * panels * 2;
@@ -178,7 +178,7 @@ function cumulativeRows(values: Float64Array, width: number, step: number): Floa
   return integral;
 }
 
-/** Mean over one interval; at the ends by the parabola through three points (Abramowitz & Stegun 25.4.5 ff.). */
+/** Mean over one interval; at the ends by the parabola through three points. Source: abramowitzStegun, 25.4.5 ff. */
 function intervalMean(value: (row: number, s: number) => number, i: number, s: number, rows: number): number {
   const b = value(i, s);
   const c = value(i + 1, s);

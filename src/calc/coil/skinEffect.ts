@@ -1,7 +1,7 @@
 /**
  * Skin effect of an isolated round wire, exactly: Z/R₀ = (z/2)·J₀(z)/J₁(z), z = (1 − j)·(d/2δ).
  *
- * Source: Smythe, Static and Dynamic Electricity, 10.04; Ramo, Whinnery & Van Duzer, Fields and Waves, 4.5.
+ * Source: smythe1950, sec. 10.04; ramo, sec. 4.5.
  */
 import { MAGNETIC_CONSTANT } from "../constants";
 import { besselRatios } from "./besselRatio";
@@ -30,7 +30,7 @@ export const UNIFORM_INTERNAL_INDUCTANCE = MAGNETIC_CONSTANT / (8 * Math.PI);
 
 /**
  * H/m, internal inductance of a round tube whose wall carries the current evenly.
- * Source: Grover, Inductance Calculations (1946), ch. 3 (geometric mean distance of an annulus).
+ * Source: grover1946, ch. 3 (geometric mean distance of an annulus).
  */
 export function tubeInternalInductance(outerRadius: number, wall: number): number {
   const inner = outerRadius - wall;

@@ -2,7 +2,7 @@
  * Rows of values at whole turns 0, 1 … n (each of `width` values), read at any turn: cubic Hermite with
  * central differences as slopes (Catmull–Rom), so value and slope run through the whole turns unbroken.
  *
- * Source: Catmull & Rom, in Computer Aided Geometric Design (1974), 317.
+ * Source: catmullRom1974.
  */
 import { hermiteWeights } from "../linear/hermite";
 

@@ -5,8 +5,8 @@
  * radial field that the whole profile makes at its place: sections are current sheets of equal radius,
  * so their fields need only a table over the distance.
  *
- * Sources: row response, see `proximity`; field on a current sheet, Smythe, Static and Dynamic
- * Electricity, 7.10 (ring potential), and the sheet's axial field z·K(m)/(2π√(z² + 4a²)) per end.
+ * Source: as in `proximity`, the response of a row; smythe1950, sec. 7.10 (ring potential), for the field on a
+ * current sheet, and the sheet's axial field z·K(m)/(2π√(z² + 4a²)) per end.
  */
 import { MAGNETIC_CONSTANT } from "../constants";
 import { completeEllipticK } from "../field/elliptic";

@@ -6,9 +6,9 @@ import { besselRatios } from "./besselRatio";
  * the field of the winding and pushes flux out as a round cylinder in a transverse field does,
  * ΔL/L = −π·a²/(R·p)·Re D with D = −J₂(z)/J₀(z), z = (1 − j)·a/δ, from 0 (slow) to 1 (perfect conductor).
  *
- * Source: W. R. Smythe, Static and Dynamic Electricity (1950), ch. 11 (cylinder in an alternating
- * transverse field). To first order in a²/(R·p); the ends of a short winding are taken as its middle,
+ * To first order in a²/(R·p); the ends of a short winding are taken as its middle,
  * and each wire is taken alone, which finds three quarters of what close neighbours do together.
+ * Source: smythe1950, ch. 11 (cylinder in an alternating transverse field).
  * @param skinDepth m
  */
 export function wireDiamagnetism(

@@ -4,7 +4,7 @@
  * Convention: the argument is the complementary parameter m₁ = 1 − m = 1 − κ², taken from geometry
  * (for two coaxial rings ((a−b)² + d²) / ((a+b)² + d²)), because 1 − m loses all digits as m → 1.
  *
- * Source: Abramowitz & Stegun, Handbook of Mathematical Functions, 17.6.1–17.6.4; NIST DLMF 19.8(i).
+ * Source: abramowitzStegun, 17.6.1–17.6.4; nistDlmf, 19.8(i).
  */
 
 const RELATIVE_GAP = 1e-8; // the mean converges quadratically: the next step is at 1e-16

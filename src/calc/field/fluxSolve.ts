@@ -9,8 +9,7 @@
  * Solved once for all turns: turn × turn inductance matrix, and the surface currents that belong to one
  * ampere in each turn with no net current in the others. Any choice of tap is then a sum.
  *
- * Sources: Kress, Linear Integral Equations, ch. 12.3 (log split, weights); Smythe, Static and Dynamic
- * Electricity, 8.06 (flux function of a ring).
+ * Source: kress1989, sec. 12.3 (log split, weights); smythe1950, sec. 8.06 (flux function of a ring).
  */
 import { MAGNETIC_CONSTANT } from "../constants";
 import { choleskyFactor, choleskySolve } from "../linear/cholesky";
@@ -185,7 +184,10 @@ function sameTurnFlux(
   return smooth - coefficient * logWeight;
 }
 
-/** Coefficient of −ln m₁ in the ring mutual inductance: (μ₀D/π)·[E(m₁) − (m/2)K(m₁)] (A & S 17.3.26). */
+/**
+ * Coefficient of −ln m₁ in the ring mutual inductance: (μ₀D/π)·[E(m₁) − (m/2)K(m₁)].
+ * Source: abramowitzStegun, 17.3.26.
+ */
 function logarithmicCoefficient(a: number, b: number, distance: number): number {
   const farthestSquared = (a + b) ** 2 + distance * distance;
   const m = (4 * a * b) / farthestSquared;

@@ -2,8 +2,9 @@
  * Potentials that ring charges on electrodes make at the nodes of electrodes: the matrix of the
  * axisymmetric boundary-element solve, by Nyström's method with the logarithm taken out.
  *
- * Source: R. Kress, Linear Integral Equations (1989), ch. 12; ring potential: `ringPotential`.
- * Where a point comes near a ring, K(m) = −(1/π)·K(1 − m)·ln m₁ + a smooth part (A&S 17.3.26).
+ * Where a point comes near a ring, K(m) = −(1/π)·K(1 − m)·ln m₁ + a smooth part.
+ *
+ * Source: kress1989, ch. 12; abramowitzStegun, 17.3.26; as in `ringPotential`, the potential of a ring.
  */
 import type { Electrode } from "./electrode";
 import { completeEllipticK } from "./elliptic";

@@ -32,7 +32,7 @@ function periodic(count: number): Float64Array {
  * Weights for ∫₀^2π ln(4 sin²((t−s)/2)) f(s) ds on equidistant nodes, by the difference of the nodes'
  * numbers.
  *
- * Source: R. Kress, Linear Integral Equations (1989), sec. 12.3 (Martensen and Kussmaul).
+ * Source: kress1989, sec. 12.3 (Martensen and Kussmaul).
  * @param count even number of nodes
  */
 export function periodicLogarithmWeights(count: number): Float64Array {
@@ -64,8 +64,8 @@ function open(count: number): Float64Array {
  * Weights for ∫₀^π ln((cos t − cos s)²) f(s) ds on the nodes (j + ½)π/count, row by row in t: `count`²
  * values.
  *
- * Source: J. C. Mason, D. C. Handscomb, Chebyshev Polynomials (2003), sec. 9.3: the integral of
- * ln|cos t − cos s|·cos(ns) is −π ln 2 for n = 0 and −(π/n)·cos(nt) else.
+ * Source: masonHandscomb2003, sec. 9.3: the integral of ln|cos t − cos s|·cos(ns) is −π ln 2 for n = 0 and
+ * −(π/n)·cos(nt) else.
  */
 export function openLogarithmWeights(count: number): Float64Array {
   return remembered(openMemory, count, open);

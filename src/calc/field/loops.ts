@@ -24,8 +24,8 @@ export const SURFACE_CURRENT = 0;
  * mean the bracket is K·Σ 2ⁿ⁻¹cₙ² from n = 1 on, and cₙ₊₁ = cₙ²/(4aₙ₊₁): nothing cancels, neither for
  * rings that are far apart or small (m → 0) nor for rings that almost touch (m₁ → 0).
  *
- * Sources: Maxwell, Treatise on Electricity and Magnetism, art. 701; Abramowitz & Stegun 17.6.1–17.6.4.
  * Valid for positive radii and rings that do not coincide; coinciding rings give Infinity.
+ * Source: maxwell1873, art. 701; abramowitzStegun, 17.6.1–17.6.4.
  */
 export function ringMutualInductance(radiusA: number, radiusB: number, distance: number): number {
   const sum = radiusA + radiusB;
@@ -57,8 +57,8 @@ export function ringMutualInductance(radiusA: number, radiusB: number, distance:
  * @param conductorRadius m, bare wire
  * @param currentDistribution Y: {@link UNIFORM_CURRENT} ¼, {@link SURFACE_CURRENT} 0, or between them
  *
- * Source: Rosa & Grover, Bulletin of the Bureau of Standards 8 (1912), eqs. (63), (65). Error
- * O((ρ/R)²·ln): below 10⁻⁵ for ρ/R < 1/300.
+ * Error O((ρ/R)²·ln): below 10⁻⁵ for ρ/R < 1/300.
+ * Source: rosaGrover1912, eqs. (63), (65).
  */
 export function ringSelfInductance(
   radius: number,

@@ -13,7 +13,7 @@ const MOST_POINTS = 8192;
  * @param axisOffset m, distance of the two axes
  * @param distance m, distance of the two planes
  *
- * Source: Grover, Inductance Calculations (1946), ch. 20 (parallel axes).
+ * Source: grover1946, ch. 20 (parallel axes).
  */
 export function parallelAxisMutualInductance(
   radiusA: number,

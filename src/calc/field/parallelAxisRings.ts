@@ -22,8 +22,7 @@ function pointsFor(radiusA: number, radiusB: number, axisOffset: number, distanc
  * @param axisOffset m, distance of the two axes, above the sum of the radii where the planes coincide
  * @param distance m, distance of the two planes
  *
- * Source: ring of charge as in `ringPotential`, averaged; convergence: L. N. Trefethen,
- * J. A. C. Weideman, SIAM Review 56 (2014), 385, theorem 2.1.
+ * Source: as in `ringPotential`, averaged; trefethenWeideman2014, theorem 2.1 (convergence).
  */
 export function parallelAxisInverseDistance(
   radiusA: number,

@@ -8,8 +8,8 @@ export const COULOMB_CONSTANT = 1 / (4 * Math.PI * ELECTRIC_CONSTANT);
  * ring, 1/m. A ring of charge Q makes the potential Q·K(m)/(2π²ε₀D) there, and K(m)/D is π/2 over this
  * mean, so that Q/(4πε₀) times this value is the potential.
  *
- * Source: W. R. Smythe, Static and Dynamic Electricity (1950), ring of charge; Abramowitz & Stegun
- * 17.6.3. Valid off the ring; Infinity on it.
+ * Valid off the ring; Infinity on it.
+ * Source: smythe1950, ring of charge; abramowitzStegun, 17.6.3.
  */
 export function inverseMeanDistance(
   radius: number,

@@ -11,8 +11,8 @@
  * form, only the smooth rest by the trapezoidal rule with end corrections. L is tabulated cumulatively,
  * so one table serves all taps.
  *
- * Sources: Neumann's formula, Grover, Inductance Calculations (1946), ch. 1; geometric mean distance
- * ibid. ch. 3; Euler–Maclaurin end corrections, Abramowitz & Stegun 25.4.7.
+ * Source: grover1946, ch. 1 (Neumann's formula) and ch. 3 (geometric mean distance); abramowitzStegun,
+ * 25.4.7 (Euler–Maclaurin end corrections).
  */
 
 import { MAGNETIC_CONSTANT } from "../constants";

@@ -32,8 +32,7 @@ export interface WindingInductanceOptions {
  * lower end: `sections`² values. The sum of all entries is the winding's inductance: the sum over all turn pairs.
  * NaN where a size is not positive; valid for thin wire (conductorRadius ≪ radius).
  *
- * Sources: Maxwell's and Rosa & Grover's ring formulas (see `loops`); summation as in Rosa & Grover,
- * Bulletin of the Bureau of Standards 8 (1912), p. 122.
+ * Source: as in `loops`, the formulas of a ring; rosaGrover1912, p. 122, the summation.
  *
  * For a number of turns that is not whole, the two neighbouring whole numbers are taken, stretched to
  * the same length and ampere-turns, and blended: the result is continuous in `turns`.

@@ -2,7 +2,7 @@
  * Cholesky factorisation of a symmetric positive definite matrix in a flat array, row by row. Written
  * out here because it runs inside a display frame on every edit, on typed arrays without copies.
  *
- * Source: Golub & Van Loan, Matrix Computations, algorithm 4.2.2.
+ * Source: golubVanLoan, algorithm 4.2.2.
  */
 
 /** Lower factor in place (only the lower triangle is read); `null` if not positive definite. */

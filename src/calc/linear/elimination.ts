@@ -3,7 +3,7 @@
  * solves. Because rows keep their order, the factors of a leading part are the leading part of the
  * factors: the solution without the last unknowns costs nothing more.
  *
- * Source: G. H. Golub, C. F. Van Loan, Matrix Computations, sec. 3.2 (outer-product LU).
+ * Source: golubVanLoan, sec. 3.2 (outer-product LU).
  */
 
 /**

@@ -1,8 +1,7 @@
 /**
  * The cubic through two values with given slopes.
  *
- * Source: M. Abramowitz, I. A. Stegun, 25.2.29 with first derivatives; F. B. Hildebrand, Introduction to Numerical
- * Analysis, sec. 8.2 (from memory).
+ * Source: abramowitzStegun, 25.2.29 with first derivatives; hildebrand, sec. 8.2.
  */
 
 /**

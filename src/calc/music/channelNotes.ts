@@ -2,9 +2,9 @@
  * From the events of one channel to notes with a start and an end: key up, sustain pedal, bend,
  * volume and expression.
  *
- * Source: MIDI 1.0 Detailed Specification: note on with velocity 0 is a note off; controllers 7
- * (volume), 11 (expression), 64 (sustain), 120 and 123 (all sound, all notes off), 121 (reset); pitch
- * bend ± 2 semitones unless registered parameter 0 says otherwise; volume starts at 100.
+ * Source: midi: note on with velocity 0 is a note off, controllers 7
+ * (volume), 11 (expression), 64 (sustain), 120 and 123 (all sound, all notes off), 121 (reset), pitch
+ * bend ± 2 semitones unless registered parameter 0 says otherwise, volume starts at 100.
  */
 import type { Change, ScoreNote } from "./score";
 

@@ -1,7 +1,8 @@
 /**
  * Frequency of a key in twelve-tone equal temperament, A4 (key 69) = 440 Hz.
  *
- * Source: ISO 16:1975 for the reference pitch; f = 440·2^((n−69)/12).
+ * f = 440·2^((n−69)/12).
+ * Source: iso16, the reference pitch.
  * @param key MIDI key number, fractions allowed (a bent note)
  * @returns Hz
  */

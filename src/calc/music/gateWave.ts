@@ -3,8 +3,7 @@
  * A pulse begins at the next sample and ends at the last before its end, so that the file never holds
  * a longer pulse or a shorter gap than the schedule.
  *
- * Source: RIFF WAVE, PCM, 8 bits unsigned (Microsoft and IBM, Multimedia Programming Interface and
- * Data Specifications 1.0, 1991, "Waveform Audio File Format").
+ * Source: microsoft1991, "Waveform Audio File Format": RIFF WAVE, PCM, 8 bits unsigned.
  */
 import type { GateToRead } from "./gate";
 import type { Gates } from "./scheduleCsv";

@@ -1,7 +1,7 @@
 /**
  * A junction over its case from burst to burst. Each burst's heat is taken to come at once at its end, which
  * leaves no element colder than it is: the rise is met from above.
- * Source: IEC 60747-9, transient thermal impedance; Foster network, each element of first order.
+ * Source: iec60747, transient thermal impedance: a Foster network, each element of first order.
  */
 import type { FosterElement } from "../design-parts";
 

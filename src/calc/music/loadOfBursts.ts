@@ -30,7 +30,7 @@ const SHORT_OF_LIMIT = 2e-9;
 
 /**
  * One unit of the bank to still air: a case of some 50 cm² at 10 W/(m²K), natural convection and radiation together,
- * and 30 g at 1 J/(g·K). An order of magnitude, no source for any one capacitor.
+ * and 30 g at 1 J/(g·K). Source: an order of magnitude, no source, for any one capacitor.
  */
 const BANK_THERMAL: FosterElement = { resistance: 20, timeConstant: 600 };
 

@@ -2,7 +2,7 @@
  * A pre-pass over the chunks of a Standard MIDI File: unwraps a RIFF container, skips chunks of other
  * kinds, mends lengths that run past the end, and says what it did.
  *
- * Source: Standard MIDI Files 1.0 (RP-001), "Chunks" and "Header chunks".
+ * Source: standardMidiFiles, "Chunks" and "Header chunks".
  */
 import { type CleanTrack, cleanTrack } from "./midiTrackEvents";
 

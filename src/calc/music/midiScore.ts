@@ -1,7 +1,7 @@
 /**
  * From the bytes of a Standard MIDI File to a score.
  *
- * Source: Standard MIDI Files 1.0 (RP-001); MIDI 1.0 Detailed Specification.
+ * Source: standardMidiFiles; midi.
  */
 import { type MidiEvent, parseMidi } from "midi-file";
 import { type ChannelEvent, channelNotes } from "./channelNotes";

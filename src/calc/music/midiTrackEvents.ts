@@ -2,7 +2,7 @@
  * Walks the events of one track chunk and hands on what a score needs, each complete and well formed,
  * so that the library that reads them afterwards never meets a broken one.
  *
- * Source: Standard MIDI Files 1.0 (RP-001), "MTrk event": delta time as a variable-length quantity,
+ * Source: standardMidiFiles, "MTrk event": delta time as a variable-length quantity,
  * running status, meta events FF type length, system exclusive F0/F7 length.
  */
 

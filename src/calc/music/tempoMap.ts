@@ -1,8 +1,8 @@
 /**
  * From ticks to seconds under changing tempo.
  *
- * Source: Standard MIDI Files 1.0 (RP-001), "Set Tempo" and the division word; without a tempo the
- * file plays at 120 beats a minute.
+ * Source: standardMidiFiles, "Set Tempo" and the division word: without a tempo the file plays at 120 beats a
+ * minute.
  */
 import type { Change } from "./score";
 

@@ -1,8 +1,9 @@
 /** What a repeated burst asks of each unit of the bank, and banks that would do. */
 import type { ResultEntry } from "../register/entry";
+import { plain } from "../register/source";
 
 const COMMON = {
-  source: "Equal units share voltage and current; any textbook of circuits",
+  source: [plain("circuitTheory", "equal units share voltage and current")],
   validity: "The design's burst, repeated at its rate.",
   accuracy: "As the burst; equal units taken.",
 };
@@ -100,7 +101,7 @@ function arrangement(own: Own): ResultEntry {
     ...own,
     id: `tank.arrangements.*.${own.id}`,
     inputs: ["tank.unit", "tank.capacitance", "burst.peakBankVoltage", "burst.peakPrimaryCurrent"],
-    source: "Search over counts; every margin at least 1.2 (common practice, no source)",
+    source: [plain("ownModel", "search over counts"), plain("commonPractice", "every margin at least 1.2")],
     validity: "Peak current and charge as in the present bank's burst; within 5 % of the wanted capacitance.",
     accuracy: "As the burst; tune again with the bank that is built.",
   };
@@ -236,7 +237,7 @@ export const BANK_RESULTS: readonly ResultEntry[] = [
     words: "Strings in parallel of units in series.",
     formula: "C = C_unit·strings/series",
     inputs: ["tank.unit.capacitance", "tank.unitsInSeries", "tank.strings"],
-    source: "Circuit theory",
+    source: [plain("circuitTheory")],
     validity: "Equal units.",
     accuracy: "The units' tolerance, often 5 %.",
   },
@@ -249,7 +250,7 @@ export const BANK_RESULTS: readonly ResultEntry[] = [
       "Direct-voltage rating of a unit times the units in series; at these frequencies the data sheet allows less.",
     formula: "V = V_unit·series",
     inputs: ["tank.unit.dcVoltage", "tank.unitsInSeries"],
-    source: "Circuit theory",
+    source: [plain("circuitTheory")],
     validity: "Voltage shared equally.",
     accuracy: "Data sheet.",
   },
@@ -261,7 +262,7 @@ export const BANK_RESULTS: readonly ResultEntry[] = [
     words: "Series times strings.",
     formula: "n = series·strings",
     inputs: ["tank.unitsInSeries", "tank.strings"],
-    source: "Definition",
+    source: [plain("definition")],
     validity: "Always.",
     accuracy: "Exact.",
   },
@@ -273,7 +274,7 @@ export const BANK_RESULTS: readonly ResultEntry[] = [
     words: "Volts on the bank per ampere in the primary.",
     formula: "Z₀ = √((L_p + L_leads)/C)",
     inputs: ["primary.inductance", "primary.leadInductance", "tank.capacitance"],
-    source: "Circuit theory",
+    source: [plain("circuitTheory")],
     validity: "Uncoupled.",
     accuracy: "Half that of L and C.",
   },

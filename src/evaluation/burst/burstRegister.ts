@@ -1,10 +1,10 @@
 /** Results of one burst in time; the burst without the spark has the same entries. */
 
 import type { ResultEntry } from "../register/entry";
+import { cite, plain } from "../register/source";
 import { BURST_SERIES, type BurstEntry } from "./burstSeriesRegister";
 
-const SOURCE =
-  "State space, exact between the switchings: N. J. Higham, Functions of Matrices (2008), sec. 2.1 and 10.3";
+const SOURCE = [cite("higham2008", "sec. 2.1 and 10.3", "state space, exact between the switchings")];
 const VALIDITY =
   "One burst from rest at the bus's no-load voltage; ideal gates, one on-state line for switches and diodes.";
 const ACCURACY = "1e-3 of the network; a real spark is no fixed load: 10–20 % in the spark's energy.";
@@ -219,7 +219,7 @@ export const BURST_RESULTS: readonly ResultEntry[] = [
     words: "Steepest voltage along the winding in the fundamental, at the peak top voltage.",
     formula: "E_w = max |dv/dz|·v̂_top",
     inputs: ["secondary.maximumGradientPerVolt", "burst.peakTopVoltage"],
-    source: "Profile of the fundamental",
+    source: [plain("ownModel", "profile of the fundamental")],
     validity: "Voltage profile of the fundamental alone.",
     accuracy: "5 %; sparks that race along the winding are not in it.",
   },
@@ -238,7 +238,10 @@ export const BURST_RESULTS: readonly ResultEntry[] = [
       "primary.freeEndVoltage",
       "primary.innerRadius",
     ],
-    source: "Definition; whole voltage on every turn: a cautious simplification",
+    source: [
+      plain("definition"),
+      plain("ownModel", "whole voltage on every turn, a cautious simplification"),
+    ],
     validity: "Straight gaps in air.",
     accuracy: "An upper bound of the mean field; the field at an edge is higher.",
   },

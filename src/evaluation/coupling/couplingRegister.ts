@@ -1,4 +1,7 @@
 import type { ResultEntry } from "../register/entry";
+import { cite, plain } from "../register/source";
+
+const MUTUAL = [cite("maxwell1873", "art. 701"), cite("grover1946", "ch. 1", "Neumann's integral")];
 
 export const COUPLING_RESULTS: readonly ResultEntry[] = [
   {
@@ -10,7 +13,7 @@ export const COUPLING_RESULTS: readonly ResultEntry[] = [
       "Mutual inductance to a secondary with the same current in every turn, as a low-frequency measurement finds it.",
     formula: "k₀ = M/√(L_p·Lₛ)",
     inputs: ["coupling.mutualInductance", "primary.inductance", "secondary.inductance"],
-    source: "Definition; Maxwell's and Neumann's integrals",
+    source: [plain("definition"), ...MUTUAL],
     validity: "Without leads.",
     accuracy: "1e-3 of the model.",
   },
@@ -22,7 +25,7 @@ export const COUPLING_RESULTS: readonly ResultEntry[] = [
     words: "The coupling that the primary really sees: with the current profile of the fundamental.",
     formula: "k = Σ Mᵢ Iᵢ/√(L_p·IᵀLI)",
     inputs: ["primary.inductance", "secondary.profile", "secondary.inductance"],
-    source: "Energy definition with the modal current",
+    source: [plain("definition", "energies with the modal current")],
     validity: "At the fundamental, without leads.",
     accuracy: "3e-3 of the model.",
   },
@@ -34,7 +37,7 @@ export const COUPLING_RESULTS: readonly ResultEntry[] = [
     words: "Leads add inductance that couples to nothing.",
     formula: "k_c = k·√(L_p/(L_p + L_leads))",
     inputs: ["coupling.atResonance", "primary.inductance", "primary.leadInductance"],
-    source: "Coupled inductors",
+    source: [plain("circuitTheory", "coupled inductors")],
     validity: "At the fundamental.",
     accuracy: "3e-3 of the model.",
   },
@@ -52,7 +55,7 @@ export const COUPLING_RESULTS: readonly ResultEntry[] = [
       "secondary.baseHeight",
       "secondary.turns",
     ],
-    source: "Maxwell, Treatise, art. 701; Neumann's integral",
+    source: MUTUAL,
     validity: "Axisymmetric secondary.",
     accuracy: "1e-3 of the model.",
   },

@@ -1,9 +1,10 @@
 /** The chain of current transformers before the over-current comparator. */
 import { driveEntry, type Shared } from "../register/driveEntry";
 import type { ResultEntry } from "../register/entry";
+import { plain } from "../register/source";
 
 const SENSE: Shared = {
-  source: "Ampere-turns and u = N·A·dB/dt; any textbook of transformers",
+  source: [plain("circuitTheory", "ampere-turns and u = N·A·dB/dt")],
   validity: "Magnetising current left out; a sine at the running frequency.",
   accuracy: "2–5 %, as the turns and the burden.",
 };

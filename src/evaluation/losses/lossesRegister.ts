@@ -1,7 +1,10 @@
 import type { ResultEntry } from "../register/entry";
+import { cite, plain, type Source } from "../register/source";
 
-const WINDING_SOURCE =
-  "Exact skin effect: F. E. Terman, Radio Engineers' Handbook (1943), sec. 2 (Bessel functions); field of the other turns: coupled round-wire multipoles";
+const WINDING_SOURCE = [
+  cite("terman1943", "sec. 2", "exact skin effect"),
+  cite("rayleigh1892", "", "field of the other turns, by coupled multipoles"),
+];
 const WINDING_VALIDITY =
   "Single layer of round wire; the former's and the coating's dielectric loss left out.";
 
@@ -16,7 +19,7 @@ interface Part {
 
 interface Circuit {
   name: "secondary" | "primary";
-  source: string;
+  source: readonly Source[];
   validity: string;
   accuracy: string;
 }
@@ -44,7 +47,7 @@ function partResults({ id, symbol, inputs, ...part }: Part, circuit: Circuit): R
       words: `${part.words} As a share of the whole resistance of the ${name}.`,
       formula: `${symbol}/R`,
       inputs: [`${path}.resistance`, `losses.${name}.total`],
-      source: "Definition",
+      source: [plain("definition")],
       validity,
       accuracy,
     },
@@ -60,7 +63,10 @@ const SECONDARY: Circuit = {
 
 const PRIMARY: Circuit = {
   name: "primary",
-  source: "Surface current of the tube's field solution; data sheets of capacitors and switches",
+  source: [
+    plain("ownModel", "surface current of the tube's field solution"),
+    plain("dataSheet", "capacitors and switches"),
+  ],
   validity: "At the primary's resonance, uncoupled; joints and leads left out.",
   accuracy: "10 % of the tube's part; data sheets for the others.",
 };

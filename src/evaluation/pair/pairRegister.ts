@@ -1,11 +1,12 @@
 /** What is known of the pair's results: a register of its own, for they belong to no one design. */
 import type { Dimension } from "../../units/dimension";
 import type { ResultEntry } from "../register/entry";
+import { cite, plain } from "../register/source";
 
 const FIRST_ORDER =
   "Charges and currents of each coil alone; walls and ceiling left out, both wound in the same sense.";
 const ERROR = "First order in the coupling: its error grows as its square.";
-const MODES = "L. D. Landau, E. M. Lifshitz, Mechanics, § 23";
+const MODES = [cite("landauLifshitz", "§ 23")];
 
 type Side = "left" | "right";
 
@@ -38,7 +39,7 @@ function besideEntries(side: Side): ResultEntry[] {
       words: "The tap that keeps the tuning aim beside the other coil: the aim moves as the resonance does.",
       formula: "f_p(n′) = f_aim·f′/f",
       inputs: ["primary.tap", "tuning.suggestedTap"],
-      source: "Primary's own resonance against its turns",
+      source: [plain("ownModel", "the primary's own resonance against its turns")],
       validity: FIRST_ORDER,
       accuracy: "That of the suggested tap.",
     },
@@ -50,7 +51,7 @@ function besideEntries(side: Side): ResultEntry[] {
       words: "The largest of its burst at its design's on-time, with its spark.",
       formula: "V = max |v(t)|",
       inputs: ["burst.peakTopVoltage"],
-      source: "The simulated burst",
+      source: [plain("ownModel", "the simulated burst")],
       validity: "The coil alone: what the other induces is left out.",
       accuracy: "That of the burst.",
     },
@@ -63,7 +64,7 @@ function besideEntries(side: Side): ResultEntry[] {
         "At the breakout point, where there is one, typical of its band; of the top load's surface else.",
       formula: "V_b = E_c/(E/V)",
       inputs: ["topLoad.breakoutVoltage", "topLoad.breakoutVoltageAtPoint.typical"],
-      source: "F. W. Peek, Dielectric Phenomena in High-Voltage Engineering (1929), ch. 4",
+      source: [cite("peek1929", "ch. 4")],
       validity: "The coil alone: the other's field is left out.",
       accuracy: "Within a factor of 1.5 at a point.",
     },
@@ -86,7 +87,7 @@ function induced(
     words: `Largest while the ${OTHER[side]} coil bursts at its design's on-time and this one's bridge is off: its fundamental, driven by the other's top voltage.`,
     formula,
     inputs: ["interrupter.onTime", "secondary.resonance", "secondary.qualityFactor"],
-    source: "L. D. Landau, E. M. Lifshitz, Mechanics, § 22–23, over the simulated burst's wave",
+    source: [cite("landauLifshitz", "§ 22–23"), plain("ownModel", "wave of the simulated burst")],
     validity:
       "Nothing is given back to the burst: while the idle coil takes under a tenth of its net energy and its primary stays below its bridge's voltage. Beyond, an upper bound, at close spacing several times too high.",
     accuracy: "Some 20 % within that: the couplings' own error and the fundamental alone.",
@@ -116,7 +117,7 @@ export const PAIR_RESULTS: readonly ResultEntry[] = [
     words: "Mutual inductance of the two fundamentals; below zero where both are wound in the same sense.",
     formula: "kₘ = M/√(L₁L₂)",
     inputs: ["secondary.inductance", "secondary.profile"],
-    source: "Neumann's integral between parallel axes",
+    source: [cite("grover1946", "ch. 20", "Neumann's integral between parallel axes")],
     validity: FIRST_ORDER,
     accuracy: "3e-3 of the model at 1.5 winding lengths.",
   },
@@ -128,7 +129,7 @@ export const PAIR_RESULTS: readonly ResultEntry[] = [
     words: "Interaction energy of both coils' solved charges over the product of their own.",
     formula: "kₑ = P·√(C₁C₂)",
     inputs: ["topLoad.elements", "secondary.profile"],
-    source: "J. C. Maxwell, Treatise, art. 86–87",
+    source: [cite("maxwell1873", "art. 86–87")],
     validity: FIRST_ORDER,
     accuracy: ERROR,
   },
@@ -166,7 +167,7 @@ export const PAIR_RESULTS: readonly ResultEntry[] = [
     words: "Between the nearest points of both top loads, breakout points left out.",
     formula: "g = √(Δx² + Δz²) − r₁ − r₂",
     inputs: ["topLoad.elements"],
-    source: "Geometry",
+    source: [plain("geometry")],
     validity: "Round elements.",
     accuracy: "That of the measures.",
   },
@@ -179,7 +180,7 @@ export const PAIR_RESULTS: readonly ResultEntry[] = [
       "Both at the crest of their bursts, in the phase that is set; at breakout where there is no burst.",
     formula: "V = |V₁ ∓ V₂|",
     inputs: ["burst.peakTopVoltage"],
-    source: "Definition",
+    source: [plain("definition")],
     validity: "Both at their crest at once.",
     accuracy: "That of the bursts.",
   },
@@ -191,7 +192,7 @@ export const PAIR_RESULTS: readonly ResultEntry[] = [
     words: "The voltage between the top loads over their gap.",
     formula: "E = V/g",
     inputs: ["topLoad.elements"],
-    source: "Definition",
+    source: [plain("definition")],
     validity: "The field at the surfaces is higher.",
     accuracy: "That of the bursts.",
   },
@@ -203,7 +204,7 @@ export const PAIR_RESULTS: readonly ResultEntry[] = [
     words: "The spark lengths that both designs are made for, end to end.",
     formula: "ℓ = ℓ₁ + ℓ₂",
     inputs: ["spark.length"],
-    source: "The designs",
+    source: [plain("definition")],
     validity: "Sparks of a burst at its design's setting; common practice, no source.",
     accuracy: "An estimate.",
   },

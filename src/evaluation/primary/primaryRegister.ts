@@ -1,4 +1,5 @@
 import type { ResultEntry } from "../register/entry";
+import { cite, plain } from "../register/source";
 
 const SPIRAL_INPUTS = [
   "primary.innerRadius",
@@ -11,6 +12,11 @@ const SPIRAL_INPUTS = [
 const CROWDING =
   "Current on the skin of perfectly conducting tube, crowded by its neighbours (flux-function boundary elements), applied as a ratio to the true spiral's Neumann integral; turns beyond the tap carry no net current.";
 
+const CROWDED_SPIRAL = [
+  cite("grover1946", "ch. 1", "Neumann's integral"),
+  cite("jackson", "sec. 5.18", "perfect conductor"),
+];
+
 export const PRIMARY_RESULTS: readonly ResultEntry[] = [
   {
     id: "primary.inductance",
@@ -20,8 +26,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     words: CROWDING,
     formula: "L = L_spiral·(L_crowded/L_rings),  ψ = const on each turn",
     inputs: SPIRAL_INPUTS,
-    source:
-      "Neumann's integral (Grover 1946, ch. 1); J. D. Jackson, Classical Electrodynamics, sec. 5.18 (perfect conductor)",
+    source: CROWDED_SPIRAL,
     validity: "Skin depth small against the tube; axisymmetric neighbours.",
     accuracy: "3e-3 of the model.",
   },
@@ -33,7 +38,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     words: CROWDING,
     formula: "As L_p with the tap at the last turn",
     inputs: SPIRAL_INPUTS,
-    source: "As L_p",
+    source: CROWDED_SPIRAL,
     validity: "As L_p.",
     accuracy: "3e-3 of the model.",
   },
@@ -46,7 +51,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
       "The same spiral with its current spread evenly through the tube's section, as at the low frequency of a meter.",
     formula: "Neumann's integral of the spiral with the uniform-current self term",
     inputs: SPIRAL_INPUTS,
-    source: "Grover 1946, ch. 16",
+    source: [cite("grover1946", "ch. 16")],
     validity: "Meter frequency below some kilohertz; without leads.",
     accuracy: "0.5 %.",
   },
@@ -58,7 +63,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     words: "Active turns with the leads and the bank, uncoupled.",
     formula: "f_p = 1/(2π√((L_p + L_leads)·C))",
     inputs: ["primary.inductance", "primary.leadInductance", "tank.capacitance"],
-    source: "Thomson's formula",
+    source: [cite("thomson1853", "", "Thomson's formula")],
     validity: "Uncoupled.",
     accuracy: "Half that of L_p and of the bank.",
   },
@@ -70,7 +75,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     words: "Arc length of the spiral to the tap.",
     formula: "ℓ = ∫ √(r² + (dr/dθ)² + (dz/dθ)²) dθ",
     inputs: SPIRAL_INPUTS,
-    source: "Geometry of the spiral",
+    source: [plain("geometry")],
     validity: "Without leads.",
     accuracy: "As the dimensions.",
   },
@@ -82,7 +87,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     words: "Arc length of the whole spiral.",
     formula: "ℓ = ∫ √(r² + (dr/dθ)² + (dz/dθ)²) dθ",
     inputs: SPIRAL_INPUTS,
-    source: "Geometry of the spiral",
+    source: [plain("geometry")],
     validity: "Without leads.",
     accuracy: "As the dimensions.",
   },
@@ -94,7 +99,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     words: "Where along the conductor.",
     formula: "0, 1, 2 … and the end",
     inputs: ["primary.turns"],
-    source: "Definition",
+    source: [plain("definition")],
     validity: "Always.",
     accuracy: "Exact.",
   },
@@ -106,7 +111,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     words: "Conductor's centre to the axis.",
     formula: "r = r₀ + n·p·cos α",
     inputs: ["primary.innerRadius", "primary.pitch", "primary.inclinationDegrees"],
-    source: "Geometry of the spiral",
+    source: [plain("geometry")],
     validity: "Always.",
     accuracy: "Exact.",
   },
@@ -118,7 +123,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     words: "Conductor's centre above ground.",
     formula: "z = z₀ + n·p·sin α",
     inputs: ["primary.baseHeight", "primary.pitch", "primary.inclinationDegrees"],
-    source: "Geometry of the spiral",
+    source: [plain("geometry")],
     validity: "Always.",
     accuracy: "Exact.",
   },
@@ -130,7 +135,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     words: "Unused turns step the primary's voltage up as an autotransformer does.",
     formula: "V_free/V_tap = Σ_all L_ij I_j / Σ_active L_ij I_j",
     inputs: SPIRAL_INPUTS,
-    source: "Neumann's integral; turn × turn inductances",
+    source: [cite("grover1946", "ch. 1", "Neumann's integral")],
     validity: "Free end open.",
     accuracy: "1 %.",
   },
@@ -142,7 +147,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     words: "Loss of the surface current that the field solve found, in the tube's wall.",
     formula: "R = R_s·∮K² ds·ℓ / I²",
     inputs: ["primary.wallThickness", "primary.tubeDiameter", "primary.resonance"],
-    source: "J. D. Jackson, Classical Electrodynamics, sec. 8.1; slab of finite thickness: Terman (1943)",
+    source: [cite("jackson", "sec. 8.1"), cite("terman1943", "", "slab of finite thickness")],
     validity: "Copper; joints and contacts are not modelled.",
     accuracy: "5 % of the tube's loss.",
   },
@@ -154,7 +159,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     words: "Tube, bank and the bridge's on-state resistance together.",
     formula: "Q_p = ω(L_p + L_leads)/R",
     inputs: ["primary.acResistance", "tank.unit.dissipationFactor", "drive.switch.onStateResistance"],
-    source: "Definition of Q",
+    source: [plain("definition")],
     validity: "Without spark and secondary.",
     accuracy: "10 %; joints and contacts lower it.",
   },

@@ -1,4 +1,5 @@
 import type { Dimension } from "../../units/dimension";
+import type { Source } from "./source";
 
 /** What is known about one result: what it is called, how it comes about and how far it can be trusted. */
 export interface ResultEntry {
@@ -13,7 +14,7 @@ export interface ResultEntry {
   formula: string;
   /** paths of fields and ids of results that go in directly */
   inputs: readonly string[];
-  source: string;
+  source: readonly Source[];
   validity: string;
   accuracy: string;
 }

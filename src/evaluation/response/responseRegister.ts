@@ -1,5 +1,6 @@
 import type { ResultEntry } from "../register/entry";
-import { COUPLED_NETWORK, POLE_SOURCE, poleEntry } from "./poleEntry";
+import { plain } from "../register/source";
+import { COUPLED_NETWORK, POLE_SOURCE, poleEntry, TWO_CIRCUITS } from "./poleEntry";
 
 const NETWORK = "Primary loop, first modes of the secondary and spark load, linear.";
 
@@ -12,7 +13,7 @@ function quality(id: string, label: string, symbol: string, state: string): Resu
     words: `How slowly the coupled system rings down at this pole, ${state}.`,
     formula: "Q = |Im s|/(−2·Re s)",
     inputs: [`response.${id}`, "primary.qualityFactor", "secondary.qualityFactor"],
-    source: "F. E. Terman, Radio Engineers' Handbook (1943), sec. 3; state-space eigenvalues",
+    source: POLE_SOURCE,
     validity: NETWORK,
     accuracy: "As the losses: an upper bound.",
   };
@@ -22,7 +23,7 @@ function quality(id: string, label: string, symbol: string, state: string): Resu
 function crossings(id: string, state: string): ResultEntry[] {
   const common = {
     inputs: ["response.lowerPole", "response.upperPole", "primary.qualityFactor"],
-    source: "Bisection on the reactance of the network",
+    source: [plain("ownModel", "bisection on the reactance of the network")],
     validity: NETWORK,
     accuracy: "1e-3 of the network in frequency; as the losses in resistance.",
   };
@@ -86,7 +87,7 @@ export const RESPONSE_RESULTS: readonly ResultEntry[] = [
     words: "How often the energy goes to and fro between primary and secondary, no spark.",
     formula: "f_b = f₊ − f₋",
     inputs: ["response.lowerPole", "response.upperPole"],
-    source: "Superposition of two resonances",
+    source: [plain("circuitTheory", "superposition of two resonances")],
     validity: NETWORK,
     accuracy: "As the difference of the poles.",
   },
@@ -99,7 +100,7 @@ export const RESPONSE_RESULTS: readonly ResultEntry[] = [
       "Time after the drive begins, midway between the poles, until the top voltage's envelope first peaks.",
     formula: "t₁ = 1/f_b",
     inputs: ["response.beatFrequency"],
-    source: "Superposition of two driven resonances",
+    source: [plain("circuitTheory", "superposition of two driven resonances")],
     validity: "Lossless, drive midway between the poles, no spark.",
     accuracy: "A few per cent while the Q of both poles is well above f/f_b.",
   },
@@ -117,7 +118,7 @@ function curveResults(curve: "curve" | "loadedCurve", state: string): ResultEntr
       "secondary.qualityFactor",
       "primary.qualityFactor",
     ],
-    source: POLE_SOURCE,
+    source: [TWO_CIRCUITS],
     validity: COUPLED_NETWORK,
     accuracy: "1e-3 of the network.",
   };

@@ -1,11 +1,14 @@
 /** What is known of the lines along a score: a small register of its own. */
 import type { ScoreQuantity } from "../../calc/music/worstMoments";
 import type { ResultEntry } from "../register/entry";
+import { cite, plain } from "../register/source";
 
 const BURSTS =
   "Every burst alone, at a full bus, with the design's spark; ringing into the next burst is left out.";
 const BURST_ACCURACY =
   "That of the burst, met from above by some 5 %, at most 15 %: each on-time is taken to end at its worst phase.";
+
+const RECTIFIER = plain("circuitTheory", "rectifier stepped through the mains' cycles");
 
 export const SCORE_RESULTS: Record<ScoreQuantity, ResultEntry> = {
   duty: {
@@ -16,7 +19,7 @@ export const SCORE_RESULTS: Record<ScoreQuantity, ResultEntry> = {
     words: "On-time over the window that ends at each moment.",
     formula: "D = Σ t/W",
     inputs: ["interrupter.dutyLimit", "interrupter.dutyWindow"],
-    source: "Definition",
+    source: [plain("definition")],
     validity: "Windows of the interrupter, for long scores a whole number of them.",
     accuracy: "Exact for the schedule.",
   },
@@ -28,7 +31,7 @@ export const SCORE_RESULTS: Record<ScoreQuantity, ResultEntry> = {
     words: "What the bursts of the window take from the reservoir, over the window.",
     formula: "P = Σ E(t)/W",
     inputs: ["interrupter.longestOnTime", "drive.reservoirCapacitance"],
-    source: "Energy account of the simulated burst",
+    source: [plain("ownModel", "energy account of the simulated burst")],
     validity: BURSTS,
     accuracy: BURST_ACCURACY,
   },
@@ -40,7 +43,7 @@ export const SCORE_RESULTS: Record<ScoreQuantity, ResultEntry> = {
     words: "RMS in a line of the mains under the mean power of the window.",
     formula: "L·di/dt = u − R·i − U,  C·dU/dt = i − P/U",
     inputs: ["drive.supply.sourceResistance", "drive.supply.sourceInductance", "drive.supply.circuitCurrent"],
-    source: "Rectifier stepped through the mains' cycles",
+    source: [RECTIFIER],
     validity: "Means over a quarter of a second and more: single charging pulses are higher.",
     accuracy: "1 % of the supply's model.",
   },
@@ -53,7 +56,7 @@ export const SCORE_RESULTS: Record<ScoreQuantity, ResultEntry> = {
       "The least voltage of the bus under the mean power, followed with the lag of its capacitance, and lower by what the deepest burst takes.",
     formula: "U = U(P) − ΔU",
     inputs: ["drive.reservoirCapacitance", "drive.supply.sourceResistance"],
-    source: "Rectifier stepped through the mains' cycles; lag of first order",
+    source: [RECTIFIER, plain("circuitTheory", "lag of first order")],
     validity: "The limit, three quarters of the no-load voltage, is common practice, no source.",
     accuracy: "2 % of the supply's model.",
   },
@@ -66,7 +69,7 @@ export const SCORE_RESULTS: Record<ScoreQuantity, ResultEntry> = {
       "The hardest worked device from burst to burst: what earlier bursts have left, and the burst's own rise.",
     formula: "T = T_case + Σ Rᵢ/τᵢ·Σ E·e^(−Δt/τᵢ) + ΔT",
     inputs: ["drive.switch.caseTemperature", "drive.switch.junctionLimit"],
-    source: "IEC 60747-9, transient thermal impedance; Foster network",
+    source: [cite("iec60747", "", "transient thermal impedance as a Foster network")],
     validity: "The case held at its temperature; each burst's last turn-off at its worst phase.",
     accuracy:
       "Met from above, by some 10 % of the rise; by more where the last turn-off is most of the heat.",
@@ -79,7 +82,7 @@ export const SCORE_RESULTS: Record<ScoreQuantity, ResultEntry> = {
     words: "One unit of the bank, warmed by its dielectric loss and cooled by still air.",
     formula: "T_C = T_air + ∫ P·e^(−Δt/τ)·R/τ dt",
     inputs: ["tank.unit.dissipationFactor", "air.temperature"],
-    source: "Taken for a case of 50 cm² at 10 W/(m²K) and 30 J/K: an order of magnitude, no source",
+    source: [plain("orderOfMagnitude", "taken for a case of 50 cm² at 10 W/(m²K) and 30 J/K")],
     validity: "A unit by itself: one among many is warmer.",
     accuracy: "An order of magnitude.",
   },

@@ -1,4 +1,5 @@
 import type { ResultEntry } from "../register/entry";
+import { cite } from "../register/source";
 
 const COMMON = {
   dimension: "percent",
@@ -8,7 +9,7 @@ const COMMON = {
 
 const RAYLEIGH = {
   formula: "√(IᵀLI without / IᵀLI with) − 1",
-  source: "Rayleigh, Theory of Sound, art. 88 (quotient with the mode held)",
+  source: [cite("rayleighSound", "art. 88", "quotient with the mode held")],
   accuracy: "Of second order in the change: a shift of 1 % is known to about 1e-4.",
 } as const;
 
@@ -20,7 +21,7 @@ export const CORRECTION_RESULTS: readonly ResultEntry[] = [
     words: "How the dielectric of the former changes the secondary's resonance when it is counted.",
     formula: "√(C/(C + ΔC)) − 1",
     inputs: ["secondary.formerPermittivity", "secondary.formerWall", "secondary.effectiveCapacitance"],
-    source: "Field energy in the former's wall, first order",
+    source: [cite("jackson", "sec. 4.7", "field energy in the former's wall, to first order")],
     accuracy: "30 % of the shift.",
   },
   {

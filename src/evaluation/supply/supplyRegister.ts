@@ -1,16 +1,19 @@
 /** From the mains to the bus: what a repeated burst asks of the supply, and switching it on and off. */
 import { driveEntry, type Shared } from "../register/driveEntry";
 import type { ResultEntry } from "../register/entry";
+import { cite, plain } from "../register/source";
 
 const SUPPLY: Shared = {
-  source:
-    "The circuit stepped through the mains' cycles until it repeats; O. H. Schade, Proc. IRE 31 (1943), 341, treats it by charts",
+  source: [
+    plain("circuitTheory", "the circuit stepped through the mains' cycles until it repeats"),
+    cite("schade1943", "", "the same by charts"),
+  ],
   validity: "Load of constant mean power; one loop of source resistance and inductance, diodes without drop.",
   accuracy: "0.5 % of the circuit; the source's resistance and inductance decide.",
 };
 
 const CHARGING: Shared = {
-  source: "Step response of a series circuit; any textbook of circuits",
+  source: [plain("circuitTheory", "step response of a series circuit")],
   validity: "Empty reservoir, steady voltage at the mains' crest.",
   accuracy: "From rectified mains charging takes longer; fuses and contactor are not in it.",
 };
@@ -116,7 +119,7 @@ export const SUPPLY_RESULTS: readonly ResultEntry[] = [
   driveEntry(
     {
       ...SUPPLY,
-      source: "IEC 60269-1, preferred ratings (figures from memory); factor 1.25: common practice, no source",
+      source: [cite("iec60269", "", "preferred ratings"), plain("commonPractice", "factor 1.25")],
       accuracy: "A hint: the licensed person decides.",
     },
     {
@@ -192,7 +195,7 @@ export const SUPPLY_RESULTS: readonly ResultEntry[] = [
   driveEntry(
     {
       ...CHARGING,
-      source: "t = RC·ln(U/60 V); 60 V: IEC 61010-1 (2010), 6.3.1",
+      source: [plain("circuitTheory", "t = RC·ln(U/60 V)"), cite("iec61010", "6.3.1", "60 V")],
       validity: "Mains off, resistor intact: measure before touching.",
     },
     {

@@ -47,7 +47,7 @@ export const mainsNearRating: Rule = {
   ),
 };
 
-/** s; IEC 60204-1 (2016), 6.2.4, figure from memory. */
+/** s. Source: iec60204, 6.2.4. */
 const DISCHARGE_WITHIN = 5;
 
 export const dischargeSlow: Rule = {

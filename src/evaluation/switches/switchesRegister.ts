@@ -1,9 +1,10 @@
 /** What a repeated burst does to the switches, and the timing that spares them. */
 import { driveEntry, type Shared } from "../register/driveEntry";
 import type { ResultEntry } from "../register/entry";
+import { cite, plain } from "../register/source";
 
 const HEAT: Shared = {
-  source: "Foster network, exact for steps of power: IEC 60747-9, transient thermal impedance",
+  source: [cite("iec60747", "", "transient thermal impedance as a Foster network, exact for steps of power")],
   validity:
     "Conduction and turn-off from the burst's own half cycles; a device and its diode taken as one; turn-on and recovery left out.",
   accuracy: "20–30 %, as the data sheet's lines.",
@@ -110,7 +111,7 @@ export const SWITCH_RESULTS: readonly ResultEntry[] = [
   }),
   driveEntry(
     {
-      source: "Gate charge, data-sheet practice of every maker",
+      source: [plain("dataSheet", "gate charge")],
       validity: "Gate as a charge at its swing.",
       accuracy: "10 %.",
     },
@@ -126,7 +127,7 @@ export const SWITCH_RESULTS: readonly ResultEntry[] = [
   ),
   driveEntry(
     {
-      source: "Gate charge, data-sheet practice of every maker",
+      source: [plain("dataSheet", "gate charge")],
       validity: "Gate as a charge at its swing.",
       accuracy: "10 %.",
     },
@@ -143,7 +144,7 @@ export const SWITCH_RESULTS: readonly ResultEntry[] = [
 ];
 
 const LEAD: Shared = {
-  source: "The comparator sees i + τ·di/dt: a phase of atan(ωτ) ahead",
+  source: [plain("circuitTheory", "the comparator sees i + τ·di/dt, a phase of atan(ωτ) ahead")],
   validity: "The current taken as a sine at the running frequency; feedback from the primary current.",
   accuracy: "10 ns; trim on the bench at low bus voltage.",
 };

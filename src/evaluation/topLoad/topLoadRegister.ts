@@ -1,6 +1,7 @@
 import type { ResultEntry } from "../register/entry";
+import { cite, plain } from "../register/source";
 
-const PEEK = "F. W. Peek, Dielectric Phenomena in High-Voltage Engineering (1929), ch. 4";
+const PEEK = cite("peek1929", "ch. 4");
 
 /** One end of the band of the point's estimate, or its middle. */
 function pointVoltage(which: "low" | "typical" | "high", label: string): ResultEntry {
@@ -12,7 +13,7 @@ function pointVoltage(which: "low" | "typical" | "high", label: string): ResultE
     words: "An estimate: the breakout point as a rounded tip in the local field of the top load.",
     formula: "V_p = E_c(tip)/(E/V of the tip)",
     inputs: ["topLoad.breakoutPoint", "topLoad.surfaceFieldPerVolt"],
-    source: `${PEEK}; tip enhancement of a slender spheroid: J. A. Stratton, Electromagnetic Theory (1941), sec. 3.26`,
+    source: [PEEK, cite("stratton1941", "sec. 3.26", "tip enhancement of a slender spheroid")],
     validity: "A point is off the axis and tiny, so this is an estimate with a band.",
     accuracy: "Within a factor of 1.5.",
   };
@@ -27,7 +28,7 @@ export const TOP_LOAD_RESULTS: readonly ResultEntry[] = [
     words: "All elements of the top load at one potential, alone in free space, by boundary elements.",
     formula: "C = Q/V,  V(x) = Σ Q′·K(m)/(2π²ε₀√((r+r′)²+Δz²))",
     inputs: ["topLoad.elements"],
-    source: "W. R. Smythe, Static and Dynamic Electricity (1950), toroidal functions, as the check",
+    source: [cite("smythe1950", "", "toroidal functions, as the check")],
     validity: "Smooth closed surfaces; on the coil the effective value differs.",
     accuracy: "1e-4.",
   },
@@ -40,7 +41,7 @@ export const TOP_LOAD_RESULTS: readonly ResultEntry[] = [
       "The largest surface charge density on the top load over ε₀, in place, with the voltage profile of the fundamental; breakout point left out.",
     formula: "E = σ/ε₀",
     inputs: ["topLoad.elements", "secondary.resonance"],
-    source: "Gauss's law at a conductor",
+    source: [plain("fieldTheory", "Gauss's law at a conductor")],
     validity: "Smooth, clean surface.",
     accuracy: "1 %.",
   },
@@ -52,7 +53,7 @@ export const TOP_LOAD_RESULTS: readonly ResultEntry[] = [
     words: "Peak volts at which the surface reaches Peek's critical gradient at the design's air density.",
     formula: "V_b = E_c/(E/V),  E_c = 30 kV/cm·δ·(1 + 0.301/√(δr)) (r in cm; sphere 27.2 and 0.54)",
     inputs: ["topLoad.surfaceFieldPerVolt", "topLoad.surfaceFactor", "air.temperature", "air.pressure"],
-    source: PEEK,
+    source: [PEEK],
     validity: "Slowly rising voltage in dry air; a dirty or dented surface breaks out earlier.",
     accuracy: "5 % on a polished surface.",
   },
@@ -67,7 +68,7 @@ export const TOP_LOAD_RESULTS: readonly ResultEntry[] = [
     words: "The widest element.",
     formula: "D = max Dᵢ",
     inputs: ["topLoad.elements"],
-    source: "Geometry",
+    source: [plain("geometry")],
     validity: "Always.",
     accuracy: "Exact.",
   },
@@ -79,7 +80,7 @@ export const TOP_LOAD_RESULTS: readonly ResultEntry[] = [
     words: "From the lowest to the highest point of the top load.",
     formula: "h = z_max − z_min",
     inputs: ["topLoad.elements"],
-    source: "Geometry",
+    source: [plain("geometry")],
     validity: "Always.",
     accuracy: "Exact.",
   },
@@ -91,7 +92,7 @@ export const TOP_LOAD_RESULTS: readonly ResultEntry[] = [
     words: "Outside surface of all elements.",
     formula: "A = Σ π²·(D − d)·d (toroid), π·d² (sphere)",
     inputs: ["topLoad.elements"],
-    source: "Geometry (Pappus)",
+    source: [plain("geometry", "Pappus's rule")],
     validity: "Always.",
     accuracy: "Exact.",
   },
@@ -103,7 +104,7 @@ export const TOP_LOAD_RESULTS: readonly ResultEntry[] = [
     words: "The surface in sheet aluminium of a usual wall.",
     formula: "m = A·t·ρ_m",
     inputs: ["topLoad.surfaceArea"],
-    source: "Wall thickness: common practice, no source",
+    source: [plain("commonPractice", "wall thickness")],
     validity: "A guide for comparing sizes.",
     accuracy: "30 %.",
   },

@@ -1,5 +1,6 @@
 import type { ResultEntry } from "../register/entry";
-import { poleEntry } from "../response/poleEntry";
+import { cite, plain } from "../register/source";
+import { poleEntry, TWO_CIRCUITS } from "../response/poleEntry";
 
 export const TUNING_RESULTS: readonly ResultEntry[] = [
   {
@@ -11,7 +12,7 @@ export const TUNING_RESULTS: readonly ResultEntry[] = [
       "Where the primary's resonance meets the tuning aim, by root search over the continuous tap. For most energy: the best tap of whole bursts swept over all taps, peak current within what switches and bank bear in pulses.",
     formula: "f_p(n*) = f_target, or n* = arg max W_spark(n)",
     inputs: ["primary.resonance", "tuning.targetResonance", "tuningAim"],
-    source: "Root search on the models above",
+    source: [plain("ownModel", "root search on the other models")],
     validity: "Null where no tap on the conductor reaches the aim.",
     accuracy: "The models' 1–3 % in frequency is about a quarter turn: trim on the bench.",
   },
@@ -23,7 +24,7 @@ export const TUNING_RESULTS: readonly ResultEntry[] = [
     words: "The tap for a target 1 % above, the tolerance of a usual winding.",
     formula: "f_p(n) = f_target·(1 + 1 %)",
     inputs: ["tuning.targetResonance"],
-    source: "Tolerance of 1 %: common practice, no source",
+    source: [plain("commonPractice", "tolerance of 1 %")],
     validity: "Winding tolerance alone.",
     accuracy: "A guide for where to put the first contact.",
   },
@@ -35,7 +36,7 @@ export const TUNING_RESULTS: readonly ResultEntry[] = [
     words: "The tap for a target 1 % below, the tolerance of a usual winding.",
     formula: "f_p(n) = f_target·(1 − 1 %)",
     inputs: ["tuning.targetResonance"],
-    source: "Tolerance of 1 %: common practice, no source",
+    source: [plain("commonPractice", "tolerance of 1 %")],
     validity: "Winding tolerance alone.",
     accuracy: "A guide for where to put the first contact.",
   },
@@ -48,7 +49,7 @@ export const TUNING_RESULTS: readonly ResultEntry[] = [
       "The secondary's resonance unloaded or with the spark that is tuned for, or the primary's at the tap with most energy; a measured resonance shifts it from the computed one.",
     formula: "f₁, or f₁ with the spark of the aim, or f_p(n*)",
     inputs: ["tuningAim", "secondary.resonance", "secondary.measuredResonance"],
-    source: "As the secondary's resonances",
+    source: [plain("ownModel", "resonances of the secondary")],
     validity: "As the secondary's resonances.",
     accuracy: "As the secondary's resonances.",
   },
@@ -60,7 +61,7 @@ export const TUNING_RESULTS: readonly ResultEntry[] = [
     words: "How far the primary's resonance at the present tap stands above the frequency aimed at.",
     formula: "Δ = f_p/f_target − 1",
     inputs: ["primary.resonance", "tuning.targetResonance"],
-    source: "Definition",
+    source: [plain("definition")],
     validity: "Always.",
     accuracy: "As the two frequencies.",
   },
@@ -72,7 +73,7 @@ export const TUNING_RESULTS: readonly ResultEntry[] = [
     words: "Turns from the start of the primary.",
     formula: "n",
     inputs: ["primary.turns"],
-    source: "Definition",
+    source: [plain("definition")],
     validity: "Along the conductor.",
     accuracy: "Exact.",
   },
@@ -84,12 +85,16 @@ export const TUNING_RESULTS: readonly ResultEntry[] = [
     words: "As the primary resonance, at this tap.",
     formula: "f_p = 1/(2π√((L_p(n) + L_leads)·C))",
     inputs: ["primary.inductance", "tank.capacitance"],
-    source: "Thomson's formula",
+    source: [cite("thomson1853", "", "Thomson's formula")],
     validity: "Uncoupled.",
     accuracy: "As the primary resonance.",
   },
-  poleEntry("tuning.curve.*.lowerPole", "Lower pole against tap", "f₋(n)", "Lossless, no spark."),
-  poleEntry("tuning.curve.*.upperPole", "Upper pole against tap", "f₊(n)", "Lossless, no spark."),
+  poleEntry("tuning.curve.*.lowerPole", "Lower pole against tap", "f₋(n)", "Lossless, no spark.", [
+    TWO_CIRCUITS,
+  ]),
+  poleEntry("tuning.curve.*.upperPole", "Upper pole against tap", "f₊(n)", "Lossless, no spark.", [
+    TWO_CIRCUITS,
+  ]),
   poleEntry(
     "tuning.curve.*.loadedLowerPole",
     "Lower pole with the spark against tap",
@@ -110,7 +115,7 @@ export const TUNING_RESULTS: readonly ResultEntry[] = [
     words: "As the coupling at the resonance, at this tap.",
     formula: "k = Σ Mᵢ Iᵢ/√(L_p·IᵀLI)",
     inputs: ["coupling.atResonance"],
-    source: "Energy definition with the modal current",
+    source: [plain("definition", "energies with the modal current")],
     validity: "At the fundamental, without leads.",
     accuracy: "3e-3 of the model.",
   },

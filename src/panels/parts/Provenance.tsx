@@ -1,5 +1,6 @@
 import { useContext } from "react";
 import type { ResultEntry } from "../../evaluation/register/entry";
+import { sourceText } from "../../evaluation/register/sourceText";
 import slip from "../../ui/SlipRows.module.css";
 import { Symbols } from "../../ui/Symbols";
 import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/session/hooks";
@@ -26,7 +27,7 @@ export function Provenance({ entry, close }: ProvenanceProps) {
           <Inputs ids={entry.inputs} close={close} />
         </dd>
         <dt>Source</dt>
-        <dd>{entry.source}</dd>
+        <dd>{sourceText(entry.source)}</dd>
         <dt>Holds</dt>
         <dd>{entry.validity}</dd>
         <dt>Accuracy</dt>

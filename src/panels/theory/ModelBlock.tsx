@@ -1,5 +1,6 @@
 import type { ResultEntry } from "../../evaluation/register/entry";
 import { resultEntry } from "../../evaluation/register/register";
+import { sourceText } from "../../evaluation/register/sourceText";
 import { Symbols } from "../../ui/Symbols";
 import type { Model } from "./section";
 import styles from "./Theory.module.css";
@@ -19,7 +20,7 @@ function Result({ entry }: { entry: ResultEntry }) {
         </p>
         <p>{entry.words}</p>
         <p className={styles.small}>
-          Valid: {entry.validity} Accuracy: {entry.accuracy} Source: {entry.source}.
+          Valid: {entry.validity} Accuracy: {entry.accuracy} Source: {sourceText(entry.source)}.
         </p>
       </dd>
     </div>
@@ -54,7 +55,7 @@ export function ModelBlock({ model }: { model: Model }) {
             <Symbols text={model.symbols} />
           </p>
         )}
-        <p className={styles.small}>Source: {model.source}.</p>
+        <p className={styles.small}>Source: {sourceText(model.source)}.</p>
       </div>
       {model.results.length > 0 && <ResultList entries={model.results.map(resultEntry)} />}
     </article>

@@ -4,8 +4,10 @@ import { ReferenceGroup } from "./ReferenceGroup";
 import type { TheorySection } from "./section";
 import { OTHER_RESULTS, SECTIONS } from "./sections";
 import styles from "./Theory.module.css";
+import { Works } from "./Works";
 
 const OTHER = { id: "other", title: "Geometry and definitions" };
+const WORKS_CITED = { id: "works", title: "Works cited" };
 
 function goTo(id: string) {
   const heading = document.getElementById(`theory-${id}`);
@@ -17,7 +19,7 @@ function goTo(id: string) {
 function Contents() {
   return (
     <nav className={styles.contents} aria-label="Contents">
-      {[...SECTIONS, OTHER].map(({ id, title }) => (
+      {[...SECTIONS, OTHER, WORKS_CITED].map(({ id, title }) => (
         <button type="button" key={id} onClick={() => goTo(id)}>
           {title}
         </button>
@@ -81,6 +83,11 @@ export function Theory() {
       <section className={styles.section} aria-labelledby="theory-other">
         <SectionHead {...OTHER} />
         <ResultList entries={OTHER_RESULTS} />
+      </section>
+      <section className={styles.section} aria-labelledby="theory-works">
+        <SectionHead {...WORKS_CITED} />
+        <p>A work that was not at hand is given from memory: look the place up before you rely on it.</p>
+        <Works />
       </section>
       <footer className={styles.foot}>
         <a href="./licences.txt">Licences of this program and of what it contains</a>

@@ -1,3 +1,4 @@
+import { cite, plain } from "../../evaluation/register/source";
 import type { TheorySection } from "./section";
 
 export const LOSSES: TheorySection = {
@@ -9,8 +10,7 @@ export const LOSSES: TheorySection = {
       words: "The field inside a lone round wire is known exactly.",
       equations: ["Z/R_dc = (z/2)·J₀(z)/J₁(z),  z = (1 − j)·d/(2δ),  δ = √(2ρ/(ωμ₀))"],
       symbols: "J Bessel functions, d wire diameter, δ skin depth, ρ resistivity.",
-      source:
-        "W. R. Smythe, Static and Dynamic Electricity, sec. 10.04; S. Ramo, J. R. Whinnery, T. Van Duzer, Fields and Waves in Communication Electronics, sec. 4.5",
+      source: [cite("smythe1950", "sec. 10.04"), cite("ramo", "sec. 4.5")],
       results: ["secondary.dcResistance"],
     },
     {
@@ -23,8 +23,7 @@ export const LOSSES: TheorySection = {
       ],
       symbols:
         "aₙ incident multipole, sₙ that of the source, C binomial coefficient, ζ Riemann's zeta function, p pitch.",
-      source:
-        "Rayleigh, Philosophical Magazine 34 (1892), 481; W. R. Smythe, Static and Dynamic Electricity, sec. 10.05; S. Butterworth, Phil. Trans. A 222 (1922)",
+      source: [cite("rayleigh1892"), cite("smythe1950", "sec. 10.05"), cite("butterworth1922")],
       results: ["secondary.acResistance", "secondary.qualityFactor"],
     },
     {
@@ -32,8 +31,7 @@ export const LOSSES: TheorySection = {
       words:
         "The surface current that the field solve found heats a wall of finite thickness with the field on one side; unused turns add the loss of their eddy currents.",
       equations: ["R_s = (ρ/δ)·(sinh 2x + sin 2x)/(cosh 2x − cos 2x),  x = wall/δ"],
-      source:
-        "S. Ramo, J. R. Whinnery, T. Van Duzer, Fields and Waves in Communication Electronics, sec. 3.17 (conductor of finite thickness)",
+      source: [cite("ramo", "sec. 3.17", "conductor of finite thickness")],
       results: ["primary.acResistance", "primary.qualityFactor"],
     },
   ],
@@ -53,8 +51,7 @@ export const COUPLED_CIRCUIT: TheorySection = {
         "(Rₙ + sLₙ + 1/sCₙ)·Iₙ + sMₙ·I = spark's part,  V_top = Σ Vₙ",
       ],
       symbols: "s complex frequency, Mₙ mutual inductance to mode n.",
-      source:
-        "Mesh analysis; F. E. Terman, Radio Engineers' Handbook (1943), sec. 3; D. E. Muller, Mathematical Tables and Other Aids to Computation 10 (1956), 208",
+      source: [plain("circuitTheory", "mesh analysis"), cite("terman1943", "sec. 3"), cite("muller1956")],
       results: [
         "response.lowerPole",
         "response.upperPole",
@@ -77,7 +74,7 @@ export const COUPLED_CIRCUIT: TheorySection = {
       ],
       symbols:
         "x primary current, bank and rail voltage, currents and voltages of the modes, spark; A their rates.",
-      source: "N. J. Higham, Functions of Matrices (2008), sec. 2.1 and 10.3",
+      source: [cite("higham2008", "sec. 2.1 and 10.3")],
       results: [
         "burst.peakPrimaryCurrent",
         "burst.peakTopVoltage",
@@ -108,7 +105,7 @@ export const COUPLED_CIRCUIT: TheorySection = {
       words:
         "A spark is a resistance and a capacitance at the top, in series or parallel. A growing spark breaks out at the top load's breakout voltage and lengthens at a constant rate; its capacitance goes with its length. Defaults are common practice, no source.",
       equations: ["C_spark ∝ length(t),  length(t) = min(rate·(t − t_breakout), full length)"],
-      source: "Common practice, no source",
+      source: [plain("commonPractice")],
       results: [],
     },
   ],
@@ -128,7 +125,7 @@ export const TUNING: TheorySection = {
       words:
         "The primary's resonance falls as the tap moves out. The suggestion is where it meets the frequency aimed at, found by bisection; its band is what a winding's tolerance does to it. On the bench the tap is trimmed from there, with the power off and the bank discharged.",
       equations: [],
-      source: "Root search on the models above",
+      source: [plain("ownModel", "root search on the models above")],
       results: [
         "tuning.targetResonance",
         "tuning.suggestedTap",

@@ -1,3 +1,4 @@
+import { cite, plain } from "../../evaluation/register/source";
 import type { TheorySection } from "./section";
 
 export const SUPPLY: TheorySection = {
@@ -9,7 +10,7 @@ export const SUPPLY: TheorySection = {
       words:
         "One loop of source resistance and inductance, ideal diodes and the reservoir, under a load of constant mean power, is stepped through the mains' cycles until it repeats. A doubler charges one half of its reservoir in each half cycle; three phases are taken as their six pulses with two lines in the loop.",
       equations: ["L·di/dt + R·i = |u_mains| − u_bus while i > 0,  C·du_bus/dt = i − P/u_bus"],
-      source: "The circuit's own equations; O. H. Schade, Proc. IRE 31 (1943), 341, treats it by charts",
+      source: [plain("circuitTheory"), cite("schade1943", "", "the same by charts")],
       results: [
         "drive.busVoltage",
         "drive.averagePower",
@@ -29,7 +30,7 @@ export const SUPPLY: TheorySection = {
       words:
         "Inrush is the step response of source and empty reservoir at the mains' crest; the pre-charge resistor takes as much energy as the reservoir then holds. The discharge resistor brings the bus to 60 V in the time given: wait it out, and measure before touching.",
       equations: ["t = RC·ln(U_bus/60 V),  W = ½·C·U²"],
-      source: "Any textbook of circuits; 60 V: IEC 61010-1 (2010), 6.3.1",
+      source: [plain("circuitTheory"), cite("iec61010", "6.3.1", "60 V")],
       results: [
         "drive.inrushCurrent",
         "drive.prechargeCurrent",
@@ -53,7 +54,7 @@ export const PARTS: TheorySection = {
       words:
         "Equal units share voltage and current. RMS is taken over bursts and pauses; the dielectric heats by its dissipation factor at the running frequency.",
       equations: ["I = √(f_rep·∫ i² dt),  P = I²·tan δ/(2πf·C)"],
-      source: "Any textbook of circuits; limits from the data sheet of the unit",
+      source: [plain("circuitTheory"), plain("dataSheet", "limits of the unit")],
       results: [
         "tank.unitPeakVoltage",
         "tank.unitRmsVoltage",
@@ -70,7 +71,7 @@ export const PARTS: TheorySection = {
       words:
         "Each half cycle of the burst heats the device that carries it: conduction along its on-state line, turn-off by the current that it switches. Every element of the Foster network is a first-order system of its own and is stepped exactly; a burst repeated for ever is a geometric series.",
       equations: ["W = ∫ (U₀·i + r·i²) dt + Σ e_off·i_off·U/U_test", "Z_th(t) = Σ R_k·(1 − e^(−t/τ_k))"],
-      source: "IEC 60747-9, transient thermal impedance",
+      source: [cite("iec60747", "", "transient thermal impedance")],
       results: [
         "drive.junctionTemperature",
         "drive.meanJunctionTemperature",
@@ -92,7 +93,7 @@ export const PARTS: TheorySection = {
         "The comparator sees the current and a part of its slope, and so its zero comes before the current's. The pair goes off a delay later, the other one comes on a dead time after that: the two together should end at the current's zero.",
       equations: ["t_lead = atan(ωτ)/ω,  turn-off at the zero: τ = tan(ω·delay)/ω"],
       symbols: "τ lead time, ω angular running frequency.",
-      source: "Phase of a sine and its derivative",
+      source: [plain("circuitTheory", "phase of a sine and its derivative")],
       results: [
         "drive.turnOffAdvance",
         "drive.leadAtZero",
@@ -105,7 +106,7 @@ export const PARTS: TheorySection = {
       words:
         "A chain of transformers divides the primary current by the product of their turns into a burden; each core carries the voltage of what comes after it.",
       equations: ["u = I·R_b/(N₁·N₂),  B = U/(2πf·N·A)"],
-      source: "Ampere-turns and induction, any textbook of transformers",
+      source: [plain("circuitTheory", "ampere-turns and induction")],
       results: [
         "drive.transformerRatio",
         "drive.limitVoltageAtComparator",

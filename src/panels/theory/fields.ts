@@ -1,3 +1,4 @@
+import { cite } from "../../evaluation/register/source";
 import type { TheorySection } from "./section";
 
 export const ELECTRIC_FIELD: TheorySection = {
@@ -15,8 +16,11 @@ export const ELECTRIC_FIELD: TheorySection = {
       ],
       symbols:
         "K complete elliptic integral of the parameter m, Q charge of a ring, Rⱼ weights of the logarithm.",
-      source:
-        "W. R. Smythe, Static and Dynamic Electricity (1950), ring of charge; R. Kress, Linear Integral Equations (1989), sec. 12.3; J. C. Mason, D. C. Handscomb, Chebyshev Polynomials (2003), sec. 9.3",
+      source: [
+        cite("smythe1950", "ring of charge"),
+        cite("kress1989", "sec. 12.3"),
+        cite("masonHandscomb2003", "sec. 9.3"),
+      ],
       results: ["topLoad.capacitance"],
     },
     {
@@ -30,8 +34,7 @@ export const ELECTRIC_FIELD: TheorySection = {
       ],
       symbols:
         "λ charge of the winding, G potentials of the conductors on themselves, B those of winding charges on them.",
-      source:
-        "R. F. Harrington, Field Computation by Moment Methods (1968), ch. 2; J. C. Maxwell, Treatise, art. 86–87",
+      source: [cite("harrington1968", "ch. 2"), cite("maxwell1873", "art. 86–87")],
       results: [],
     },
     {
@@ -43,8 +46,7 @@ export const ELECTRIC_FIELD: TheorySection = {
         "E_tip = E/n,  n the depolarisation factor of the spheroid along its axis",
       ],
       symbols: "p air pressure in Pa, T its temperature in K.",
-      source:
-        "F. W. Peek, Dielectric Phenomena in High-Voltage Engineering (1929), ch. 4; J. A. Stratton, Electromagnetic Theory (1941), sec. 3.26–3.27",
+      source: [cite("peek1929", "ch. 4"), cite("stratton1941", "sec. 3.26–3.27")],
       results: [
         "topLoad.surfaceFieldPerVolt",
         "topLoad.breakoutVoltage",
@@ -71,8 +73,10 @@ export const MODES: TheorySection = {
         "V(z₂) − V(z₁) = −jω·Σ (L·I) between the two heights",
       ],
       symbols: "S currents of the sections per unit of the charges, L inductance matrix of the sections.",
-      source:
-        "R. Courant, D. Hilbert, Methods of Mathematical Physics I, ch. IV (Ritz method); F. W. Grover, Inductance Calculations (1946)",
+      source: [
+        cite("courantHilbert", "ch. IV", "Ritz method"),
+        cite("grover1946", "", "inductances of sections"),
+      ],
       results: [
         "secondary.resonance",
         "secondary.bareResonance",
@@ -91,7 +95,7 @@ export const MODES: TheorySection = {
         "To first order the field stays as it is and its energy in the former's wall grows by εᵣ − 1. In a thin wall just inside the winding that field is the winding's own gradient.",
       equations: ["ΔC = ε₀(εᵣ − 1)·2πR·w·∫ (dV/dz)² dz / V_top²"],
       symbols: "R radius of the wall's middle, w its thickness.",
-      source: "J. D. Jackson, Classical Electrodynamics, sec. 4.7",
+      source: [cite("jackson", "sec. 4.7")],
       results: [],
     },
   ],

@@ -1,3 +1,4 @@
+import { cite } from "../../evaluation/register/source";
 import type { TheorySection } from "./section";
 
 export const MAGNETIC_FIELD: TheorySection = {
@@ -15,8 +16,11 @@ export const MAGNETIC_FIELD: TheorySection = {
       ],
       symbols:
         "K, E complete elliptic integrals, ρ wire radius, Y = ¼ for current that fills the wire, 0 on its surface.",
-      source:
-        "J. C. Maxwell, Treatise, art. 701; E. B. Rosa, F. W. Grover, Bulletin of the Bureau of Standards 8 (1912), eqs. (63), (65); M. Abramowitz, I. A. Stegun, 17.6",
+      source: [
+        cite("maxwell1873", "art. 701"),
+        cite("rosaGrover1912", "eqs. (63), (65)"),
+        cite("abramowitzStegun", "17.6"),
+      ],
       results: [],
     },
     {
@@ -25,7 +29,7 @@ export const MAGNETIC_FIELD: TheorySection = {
         "With equal radii the mutual inductance of two turns depends on their distance alone. One table of the inductance of n neighbouring turns then gives the whole winding and, as second differences, the matrix of its sections, which may cut a turn.",
       equations: ["M(first i, first j) = ½·[L(i) + L(j) − L(|i − j|)]"],
       symbols: "L(n) inductance of n neighbouring turns.",
-      source: "E. B. Rosa, F. W. Grover, Bulletin of the Bureau of Standards 8 (1912), p. 122",
+      source: [cite("rosaGrover1912", "p. 122")],
       results: ["secondary.inductance"],
     },
     {
@@ -35,7 +39,7 @@ export const MAGNETIC_FIELD: TheorySection = {
       equations: ["L(T) = (μ₀/4π)·2∫₀ᵀ ∫₀ᵗ r′(t)·r′(s)/|r(t) − r(s)| ds dt"],
       symbols:
         "T tap as an angle; within a turn the distance is √(d² + ρ²), the geometric mean distance of a surface current.",
-      source: "F. W. Grover, Inductance Calculations (1946), ch. 1 and 3",
+      source: [cite("grover1946", "ch. 1 and 3")],
       results: ["primary.lowFrequencyInductance", "primary.resonance"],
     },
     {
@@ -44,8 +48,7 @@ export const MAGNETIC_FIELD: TheorySection = {
         "At working frequency the tube is a perfect conductor: its current stays on the surface and crowds so that no flux enters. The flux function is constant on each turn, which is the magnetic twin of the charge problem. The ratio of this solution to plain circles multiplies the spiral's inductance; turns beyond the tap are there without net current.",
       equations: ["ψ(r, z) = Σ M(r, z; r′, z′)·K′ ds′ = const on each turn,  ∮ K ds = I of the turn"],
       symbols: "ψ flux through the circle at (r, z), K surface current.",
-      source:
-        "R. Kress, Linear Integral Equations (1989), sec. 12.3; W. R. Smythe, Static and Dynamic Electricity, sec. 8.06",
+      source: [cite("kress1989", "sec. 12.3"), cite("smythe1950", "sec. 8.06")],
       results: ["primary.inductance", "primary.fullInductance", "primary.freeEndVoltage"],
     },
     {
@@ -54,7 +57,7 @@ export const MAGNETIC_FIELD: TheorySection = {
         "Where only length and spacing of the leads are known, they are a two-wire line with its ends left out.",
       equations: ["L = (μ₀ℓ/π)·arcosh(D/2ρ)"],
       symbols: "ℓ length of the pair, D spacing, ρ radius of a lead.",
-      source: "W. R. Smythe, Static and Dynamic Electricity, sec. 4.14, by LC = μ₀ε₀",
+      source: [cite("smythe1950", "sec. 4.14, by LC = μ₀ε₀")],
       results: [],
     },
   ],
@@ -78,8 +81,10 @@ export const COUPLING: TheorySection = {
         "The flux that circular turns send through an arc is the line integral of r·A along it, so the mutual inductance is smooth in the tap. Each section of the winding counts with the current that the mode has there: this coupling, not that of a uniform current, is what the primary sees.",
       equations: ["M_i = ∮ A_i·dl along the active arc"],
       symbols: "A_i vector potential of section i per ampere.",
-      source:
-        "Neumann's integral (F. W. Grover 1946, ch. 1); F. E. Terman, Radio Engineers' Handbook (1943), sec. 3, generalised by energy",
+      source: [
+        cite("grover1946", "ch. 1", "Neumann's integral"),
+        cite("terman1943", "sec. 3, generalised by energy"),
+      ],
       results: [
         "coupling.mutualInductance",
         "coupling.uniformCurrent",
@@ -97,7 +102,7 @@ export const COUPLING: TheorySection = {
         "(ω₁² − ω²)·n₁ + (k_e·ω₁ω₂ − k_m·ω²)·n₂ = 0, and its mirror",
       ],
       symbols: "M₁₂ and P₁₂ mutual inductance and elastance of the modes, n charges of the modes times √L.",
-      source: "L. D. Landau, E. M. Lifshitz, Mechanics, § 23; J. C. Maxwell, Treatise, art. 86–87",
+      source: [cite("landauLifshitz", "§ 23"), cite("maxwell1873", "art. 86–87")],
       results: [],
     },
   ],

@@ -1,3 +1,5 @@
+import type { Source } from "../../evaluation/register/source";
+
 /** One model: what is solved and how, beyond what the register says of each result. */
 export interface Model {
   title: string;
@@ -5,7 +7,7 @@ export interface Model {
   equations: readonly string[];
   /** what the symbols stand for that the words leave open */
   symbols?: string;
-  source: string;
+  source: readonly Source[];
   /** ids of the register's results that come of it */
   results: readonly string[];
 }

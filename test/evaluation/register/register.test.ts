@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
 import { evaluate } from "../../../src/evaluation/evaluate";
 import { RESULTS, resultEntry, resultValue } from "../../../src/evaluation/register/register";
+import { sourceText } from "../../../src/evaluation/register/sourceText";
 import { allFields, fieldAt } from "../../../src/fields/allFields";
 
 /** Dotted paths of the numbers in a value, indices as `*`. */
@@ -43,7 +44,7 @@ describe("the register of results", () => {
     (_, entry) => {
       for (const input of entry.inputs) expect(isField(input) || isResult(input), input).toBe(true);
       const { label, symbol, words, formula, source, validity, accuracy } = entry;
-      for (const text of [label, symbol, words, formula, source, validity, accuracy])
+      for (const text of [label, symbol, words, formula, sourceText(source), validity, accuracy])
         expect(text.trim()).not.toBe("");
     },
   );

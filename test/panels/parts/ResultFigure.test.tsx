@@ -3,6 +3,7 @@ import { beforeEach, describe, expect, it, vi } from "vitest";
 import { pierHallLeft } from "../../../src/design/examples";
 import { evaluate } from "../../../src/evaluation/evaluate";
 import { resultEntry } from "../../../src/evaluation/register/register";
+import { sourceText } from "../../../src/evaluation/register/sourceText";
 import { GoToField } from "../../../src/panels/parts/GoToField";
 import { ResultFigure } from "../../../src/panels/parts/ResultFigure";
 import { session, workbench } from "../../../src/workbench/session/session";
@@ -45,7 +46,7 @@ describe("a result's figure", () => {
   it("says what it is, its formula, its source, where it holds and how far to trust it", () => {
     const entry = resultEntry("secondary.resonance");
     const slip = open(figure(entry.id));
-    for (const text of [entry.words, entry.formula, entry.source, entry.validity, entry.accuracy])
+    for (const text of [entry.words, entry.formula, sourceText(entry.source), entry.validity, entry.accuracy])
       expect(slip).toHaveTextContent(text);
     expect(slip).toHaveAttribute("aria-label", `${entry.label}, ${entry.symbol}`);
   });

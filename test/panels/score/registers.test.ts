@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { pierHallLeft } from "../../../src/design/examples";
 import { evaluate } from "../../../src/evaluation/evaluate";
 import { PAIR_RESULTS } from "../../../src/evaluation/pair/pairRegister";
+import { sourceText } from "../../../src/evaluation/register/sourceText";
 import { SCORE_RESULTS } from "../../../src/evaluation/score/scoreResults";
 import { provenanceInput } from "../../../src/panels/parts/provenanceInput";
 
@@ -18,7 +19,7 @@ describe("the registers of score and pair", () => {
         expect(value ?? "").not.toMatch(/NaN|undefined/);
       }
       const { label, symbol, words, formula, source, validity, accuracy } = entry;
-      for (const text of [label, symbol, words, formula, source, validity, accuracy])
+      for (const text of [label, symbol, words, formula, sourceText(source), validity, accuracy])
         expect(text.trim()).not.toBe("");
     },
   );

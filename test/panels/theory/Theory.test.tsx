@@ -20,7 +20,7 @@ describe("the theory page", () => {
   });
 
   it("gives each model a source", () => {
-    expect(models.filter(({ source }) => source === "")).toEqual([]);
+    expect(models.filter(({ source }) => source.length === 0)).toEqual([]);
   });
 
   it("shows words, equations and formulas of the register", () => {

@@ -10,7 +10,7 @@ export interface MidiListener {
 const ALL_SOUND_OFF = 120;
 const ALL_NOTES_OFF = 123;
 
-/** Source: MIDI 1.0 Detailed Specification, channel voice and channel mode messages. */
+/** Source: midi, channel voice and channel mode messages. */
 export function readMessage(data: Uint8Array, listener: MidiListener): void {
   const [status, first = 0, second = 0] = data;
   const kind = status & 0xf0;
