@@ -49,8 +49,18 @@ const node = (name: string, include: string[], rest: object = {}): TestProjectCo
 
 const folders = (names: string[]) => names.map((name) => `test/${name}/**/*.test.{ts,tsx}`);
 
+const screen = (name: string, names: string[], setup: string[]): TestProjectConfiguration => ({
+  extends: true,
+  test: {
+    name,
+    environment: "jsdom",
+    include: folders(names),
+    setupFiles: ["test/component.setup.ts", ...setup, "test/properties.setup.ts"],
+  },
+});
+
 const LOGIC = ["calc", "design", "fields", "units", "evaluation", "music", "door"];
-const SCREEN = ["ui", "panels", "charts", "app", "workbench", "drawing", "sheet"];
+const SCREEN = ["panels", "charts", "app", "workbench", "drawing", "sheet"];
 
 const licenceTexts = licences();
 
@@ -93,15 +103,8 @@ export default defineConfig({
     projects: [
       // what has no screen keeps nothing from one file to the next
       node("unit", ["test/*.test.ts", ...folders(LOGIC)], { isolate: false }),
-      {
-        extends: true,
-        test: {
-          name: "component",
-          environment: "jsdom",
-          include: folders(SCREEN),
-          setupFiles: ["test/component.setup.ts", "test/properties.setup.ts"],
-        },
-      },
+      screen("parts", ["ui"], []),
+      screen("component", SCREEN, ["test/workers.setup.ts"]),
       node("reference", folders(["reference"]), { isolate: false }),
       node("browser", folders(["browser"]), {
         globalSetup: ["test/browser/support/setup.ts"],

@@ -9,12 +9,17 @@ export interface SourceFile {
   text: string;
   /** relative to src, as far as the project's own files go */
   imports: string[];
+  /** of these, what is there at run time within the same thread: no types, no workers */
+  uses: string[];
   /** names of packages */
   packages: string[];
 }
 
 const IMPORT =
   /(?:^|\n)\s*(?:import|export)\b[^;'"]*?from\s*["']([^"']+)["']|\bimport\s*\(?\s*["']([^"']+)["']|new URL\(\s*["']([^"']+)["']\s*,\s*import\.meta\.url/g;
+
+const OF_TYPES = /(^|\n)\s*import\s+type\b[^;]*;/g;
+const OF_WORKERS = /new URL\([^)]*\)/g;
 
 function withoutComments(text: string): string {
   return text.replace(/\/\*[\s\S]*?\*\//g, "").replace(/(^|\s)\/\/.*$/gm, "$1");
@@ -33,12 +38,14 @@ function resolved(from: string, specifier: string, known: Set<string>): string {
 function read(path: string, known: Set<string>): SourceFile {
   const text = withoutComments(readFileSync(join(SRC, path), "utf8"));
   const named = specifiers(text);
-  const own = named.filter((specifier) => specifier.startsWith("."));
+  const own = (specifier: string) => specifier.startsWith(".");
+  const toFile = (specifier: string) => resolved(path, specifier, known);
   return {
     path,
     text,
-    imports: own.map((specifier) => resolved(path, specifier, known)),
-    packages: named.filter((specifier) => !specifier.startsWith(".")),
+    imports: named.filter(own).map(toFile),
+    uses: specifiers(text.replace(OF_TYPES, "").replace(OF_WORKERS, "")).filter(own).map(toFile),
+    packages: named.filter((specifier) => !own(specifier)),
   };
 }
 

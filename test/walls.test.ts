@@ -113,6 +113,34 @@ describe("the stages of the evaluation", () => {
   });
 });
 
+/** Everything that runs in the page's own thread, be it loaded at once or on demand. */
+function pageFiles(): Set<string> {
+  const usesOf = new Map(files.map((file) => [file.path, file.uses]));
+  const found = new Set<string>();
+  const visit = (path: string): void => {
+    if (found.has(path)) return;
+    found.add(path);
+    for (const next of usesOf.get(path) ?? []) visit(next);
+  };
+  for (const entry of ["app/start.ts", "app/main.tsx"]) visit(entry);
+  return found;
+}
+
+/** The page asks workers; what only they need would be loaded for nothing, and would hold up the page if it ran there. */
+describe("the page", () => {
+  const page = [...pageFiles()];
+
+  it("is followed through all that it loads", () => {
+    expect(page).toEqual(expect.arrayContaining(["app/App.tsx", "panels/theory/Theory.tsx"]));
+  });
+
+  it("holds no job, stage, rule or solver", () => {
+    const workers =
+      /Job\.ts$|Stages?\.ts$|Rules\.ts$|evaluation\/(evaluate|solvedCoil|solvable)\.ts$|^calc\/(field|linear)\//;
+    expect(page.filter((path) => workers.test(path))).toEqual([]);
+  });
+});
+
 describe("the calculation", () => {
   it("knows no library of the screen or of the document", () => {
     const used = calc.flatMap((file) => file.packages.filter((name) => SCREEN_PACKAGES.test(name)));

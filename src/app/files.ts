@@ -1,6 +1,6 @@
 import { fileStem } from "../design/fileName";
-import { burstNetlistOf, responseNetlistOf } from "../evaluation/response/netlist";
 import { saveFile } from "../ui/saveFile";
+import { newNetlistFiles } from "../workbench/background/netlistFiles";
 import { scoreFileOf } from "../workbench/keeping/travellingScore";
 import type { TextFile } from "../workbench/session/documents";
 import { type Notice, withNotice, withoutNotice } from "../workbench/session/notice";
@@ -28,13 +28,14 @@ export function saveDesign(id: string) {
   saveDocument(workbench.exportDesign(id));
 }
 
+const netlistFiles = newNetlistFiles((text, { design, kind }) =>
+  saveFile(`${fileStem(design.title)}-${kind}.cir`, text, "text/plain"),
+);
+
 /** Saves the coupled circuit of a design for a circuit simulator; nothing where the design has none. */
 export function saveNetlist(id: string, kind: "response" | "burst") {
   settleDrafts(id);
-  const design = session.store.getState().history.present.designs[id];
-  const netlist = kind === "burst" ? burstNetlistOf(design) : responseNetlistOf(design, true);
-  if (!netlist) return;
-  saveFile(`${fileStem(design.title)}-${kind}.cir`, netlist.text, "text/plain");
+  netlistFiles.insist({ kind, design: session.store.getState().history.present.designs[id] });
 }
 
 const WITHOUT_SCORE: Notice = {

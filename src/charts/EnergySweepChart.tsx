@@ -1,4 +1,4 @@
-import { BESIDE_BEST, type EnergySweep } from "../calc/circuit/energySweep";
+import type { EnergySweep } from "../calc/circuit/energySweep";
 import { Button } from "../ui/Button";
 import { FollowedProgress } from "../ui/FollowedProgress";
 import type { Dimension } from "../units/dimension";
@@ -127,14 +127,14 @@ function EnergyCharts({ sweep }: { sweep: EnergySweep }) {
 function BestTap({ sweep }: { sweep: EnergySweep }) {
   const design = useDesign((each) => each);
   const [energy, current, turns] = [useFormat("energy", 3), useFormat("current", 3), useFormat("turns", 4)];
-  const { points, onTime, mostEnergyTap, leastBeside } = sweep;
+  const { points, onTime, mostEnergyTap, leastBeside, beside } = sweep;
   const best = points.find((point) => point.onTime === onTime && point.tap === mostEnergyTap);
   if (!best) return <span>{whyNoEnergy(design)}.</span>;
   return (
     <>
       <span className={styles.figure}>
         Most energy: {energy(best.sparkEnergy)} at {turns(best.tap)}, {current(best.peakPrimaryCurrent)} peak
-        {leastBeside !== null && `; at least ${energy(leastBeside)} within ±${turns(BESIDE_BEST)}`}
+        {leastBeside !== null && `; at least ${energy(leastBeside)} within ±${turns(beside)}`}
       </span>
       <Button
         disabled={

@@ -34,10 +34,12 @@ export interface EnergySweep {
   mostEnergyTap: number | null;
   /** J, least energy of the taps that a clamp or the winding's tolerance may put in its place; null without one */
   leastBeside: number | null;
+  /** turns on either side of it that these taps reach */
+  beside: number;
 }
 
 /** Turns on either side of the best tap that a clamp and a winding's tolerance leave open; common practice, no source. */
-export const BESIDE_BEST = 0.06;
+const BESIDE_BEST = 0.06;
 const TAPS = 40;
 /** Steps on either side of a row's best tap that its second pass divides, and the taps that it puts into each. */
 const DIVIDED_STEPS = 2;
@@ -171,5 +173,6 @@ export function* sweepBursts(
     allowedCurrent: allowed,
     mostEnergyTap: best?.tap ?? null,
     leastBeside: leastBeside(own, best),
+    beside: BESIDE_BEST,
   };
 }

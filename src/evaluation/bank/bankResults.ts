@@ -25,3 +25,16 @@ export interface TankResult extends BankResult {
   /** banks of the same unit that would do within every margin, fewest units first */
   arrangements: Arrangement[];
 }
+
+/** Of a bank without a burst. */
+export const NO_STRESS: Omit<TankResult, keyof BankResult> = {
+  unitPeakVoltage: null,
+  unitRmsVoltage: null,
+  unitPeakCurrent: null,
+  unitRmsCurrent: null,
+  loss: null,
+  voltageMargin: null,
+  peakCurrentMargin: null,
+  rmsCurrentMargin: null,
+  arrangements: [],
+};

@@ -13,7 +13,7 @@ import type { PrimaryCircuit } from "../../calc/circuit/primaryCircuit";
 import { characteristicImpedance } from "../../calc/circuit/resonance";
 import type { DesignParts } from "../../calc/design-parts";
 import { areSolvable } from "../solvable";
-import type { BankResult, TankResult } from "./bankResults";
+import { type BankResult, NO_STRESS, type TankResult } from "./bankResults";
 
 /** What follows from the units and the primary alone; null where they cannot be computed with. */
 export function bankResult(design: DesignParts, primary: PrimaryCircuit | null): BankResult | null {
@@ -27,19 +27,6 @@ export function bankResult(design: DesignParts, primary: PrimaryCircuit | null):
     characteristicImpedance: primary && characteristicImpedance(primary.inductance, capacitance),
   };
 }
-
-/** Of a bank without a burst. */
-export const NO_STRESS: Omit<TankResult, keyof BankResult> = {
-  unitPeakVoltage: null,
-  unitRmsVoltage: null,
-  unitPeakCurrent: null,
-  unitRmsCurrent: null,
-  loss: null,
-  voltageMargin: null,
-  peakCurrentMargin: null,
-  rmsCurrentMargin: null,
-  arrangements: [],
-};
 
 /**
  * @param burst null while it cannot be computed: what the bank is stays known

@@ -11,24 +11,7 @@ import { areSolvable, BURST, PRIMARY_CIRCUIT } from "../solvable";
 import { solveCoil } from "../solvedCoil";
 import { stage } from "../stage";
 import { breakoutVoltage, topLoadResult } from "../topLoad/topLoadStage";
-
-/** What a burst at any tap reads of a design; all else is set to one value, so that equal parts are equal bursts. */
-export function sweptParts(design: DesignParts): DesignParts {
-  const { air, room, secondary, topLoad, primary, tank, drive, interrupter, spark, corrections } = design;
-  return {
-    air,
-    room: { ...room, audienceDistance: null },
-    secondary: { ...secondary, measuredResonance: null },
-    topLoad,
-    primary: { ...primary, tap: primary.turns },
-    tank: { ...tank, wantedCapacitance: null, unitCost: null },
-    drive,
-    interrupter: { ...interrupter, repetitionRate: 1, shortestGap: 0, dutyLimit: 1, dutyWindow: 1 },
-    spark,
-    tuningAim: { kind: "most energy" },
-    corrections,
-  };
-}
+import { sweptParts } from "./sweptParts";
 
 function sweptCoil(design: DesignParts): SweptCoil | null {
   if (!areSolvable(design, [...BURST, ...PRIMARY_CIRCUIT])) return null;

@@ -5,7 +5,8 @@ import type { EnergySweep } from "../../calc/circuit/energySweep";
 import type { Design } from "../../design/design";
 import { openDesignOf } from "../session/showEdits";
 import type { WorkbenchState } from "../session/workbenchState";
-import { burstKey, type EnergyRequest, energySweepJob } from "./energySweepJob";
+import { burstKey } from "./burstKey";
+import type { EnergyRequest } from "./energySweepJob";
 import type { ProgressStore } from "./progress";
 import type { WorkerLike } from "./runner";
 import { newTask } from "./task";
@@ -39,13 +40,10 @@ const PAUSE = 300;
 
 const NOTHING: EnergyState = { sweep: null, swept: false, stale: false, sweeping: false };
 
-/**
- * Follows the open design of a session and tells it the tap with most energy.
- * @param startWorker null where there are no workers: bursts are then swept in place
- */
+/** Follows the open design of a session and tells it the tap with most energy. */
 export function newEnergySweeps(
   board: StoreApi<WorkbenchState>,
-  startWorker: (() => WorkerLike) | null,
+  startWorker: () => WorkerLike,
 ): EnergySweeps {
   const store = createStore<EnergyState>(() => NOTHING);
   let watchers = 0;
@@ -61,7 +59,6 @@ export function newEnergySweeps(
   };
   const task = newTask<EnergyRequest, EnergySweep | null>({
     what: "the sweep of bursts",
-    job: energySweepJob,
     startWorker,
     grace: 0,
     report: (what, trouble) => report(what, trouble && { ...trouble, again }),

@@ -1,18 +1,13 @@
 /** What is asked of the worker that sweeps bursts. */
 import type { EnergySweep } from "../../calc/circuit/energySweep";
 import type { Design } from "../../design/design";
-import { energySweep, sweptParts } from "../../evaluation/tuning/energySweepStage";
+import { energySweep } from "../../evaluation/tuning/energySweepStage";
 import type { Tell } from "./protocol";
 
 export interface EnergyRequest {
   design: Design;
   /** "own": only what the tuning aim needs */
   onTimes: "all" | "own";
-}
-
-/** Equal for designs whose bursts are equal at every tap. */
-export function burstKey(design: Design): string {
-  return JSON.stringify(sweptParts(design));
 }
 
 /** Sweeps, telling how far it is; null where the coil has no solution. */

@@ -1,12 +1,11 @@
 /** Keeps the evaluation in step with the open design: asks at each change, takes what is not stale. */
 
 import type { StoreApi } from "zustand/vanilla";
-import type { BankResult, TankResult } from "../../evaluation/bank/bankResults";
-import { NO_STRESS } from "../../evaluation/bank/bankStage";
+import { type BankResult, NO_STRESS, type TankResult } from "../../evaluation/bank/bankResults";
 import { withNotice, withoutNotice } from "../session/notice";
 import { openDesignOf } from "../session/showEdits";
 import { EMPTY_EVALUATION, type WorkbenchState } from "../session/workbenchState";
-import { burstKey } from "./energySweepJob";
+import { burstKey } from "./burstKey";
 import type { Evaluator, EvaluatorReply } from "./evaluator";
 import { failedEvaluation } from "./failedEvaluation";
 import { lastEditOf, type Trouble, troubleNotice } from "./trouble";

@@ -2,13 +2,13 @@
 import type { DriveEvaluation, FieldEvaluation } from "../../evaluation/evaluation";
 import { session } from "../session/session";
 import type { BatchOptions } from "./batch";
-import { type EvaluationRequest, evaluationJob } from "./evaluationJob";
+import type { EvaluationRequest } from "./evaluationJob";
 import { newPool, spareProcessors } from "./pool";
 import { lastEditOf, reportTo } from "./trouble";
 import { startEvaluation } from "./workers";
 
 export const evaluationPool = newPool<EvaluationRequest, DriveEvaluation, FieldEvaluation>(
-  { what: "an evaluation", job: evaluationJob, startWorker: startEvaluation },
+  { what: "an evaluation", startWorker: startEvaluation },
   spareProcessors(),
 );
 

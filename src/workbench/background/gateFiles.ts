@@ -1,6 +1,6 @@
 /** Gates as files, written beside the page. */
 import { session } from "../session/session";
-import { type GateFileRequest, gateFileJob } from "./gateFileJob";
+import type { GateFileRequest } from "./gateFileJob";
 import { newTask, type Task } from "./task";
 import { lastEditOf, reportTo } from "./trouble";
 import { startGateFile } from "./workers";
@@ -12,7 +12,6 @@ import { startGateFile } from "./workers";
 export function newGateFiles(save: (fileName: string, content: Blob) => void): Task<GateFileRequest, Blob> {
   return newTask<GateFileRequest, Blob>({
     what: "the writing of the gate's file",
-    job: gateFileJob,
     startWorker: startGateFile,
     grace: 0,
     report: reportTo(session.store),

@@ -1,14 +1,13 @@
 /** The pair as it is computed beside the page. */
 import type { PairOutcome } from "../../evaluation/pair/pairResults";
 import { session } from "../session/session";
-import { type PairRequest, pairJob } from "./pairJob";
+import type { PairRequest } from "./pairJob";
 import { newTask } from "./task";
 import { lastEditOf, reportTo } from "./trouble";
 import { startPair } from "./workers";
 
 export const pairTask = newTask<PairRequest, PairOutcome>({
   what: "the computation of the pair",
-  job: pairJob,
   startWorker: startPair,
   grace: 2000,
   report: reportTo(session.store),

@@ -28,12 +28,12 @@ export function spareProcessors(): number {
 
 /** Makes a pool whose workers start when they are needed. */
 export function newPool<Request, Result, Part = never>(
-  work: Work<Request, Result, Part>,
+  work: Work,
   size: number,
 ): Pool<Request, Result, Part> {
   const slots = Array.from(
     { length: size },
-    (): Slot<Request, Result, Part> => ({ runner: newRunner(work), item: null }),
+    (): Slot<Request, Result, Part> => ({ runner: newRunner<Request, Result, Part>(work), item: null }),
   );
   let queue: Item<Request, Result, Part>[] = [];
   let pumping = false;
@@ -56,7 +56,7 @@ export function newPool<Request, Result, Part = never>(
     });
   };
   const freeSlot = () => slots.find(({ item }) => item === null);
-  /** A job in place ends before `begin` returns: this loop takes the next one, and no call nests. */
+  /** A worker that cannot start has failed before `begin` returns: this loop takes the next one, and no call nests. */
   const pump = () => {
     if (pumping) return;
     pumping = true;

@@ -8,7 +8,7 @@ export interface Tell<Part> {
   partial(part: Part): void;
 }
 
-/** What is computed: pure, so that it gives the same in a worker and in place. */
+/** What is computed: pure, so that it gives the same wherever it runs. */
 export type Job<Request, Result, Part = never> = (request: Request, tell: Tell<Part>) => Result;
 
 /** One message to a worker. */

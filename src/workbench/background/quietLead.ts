@@ -3,7 +3,6 @@ import { useEffect } from "react";
 import { useStore } from "zustand";
 import type { QuietLead } from "../../calc/circuit/commutationAdvice";
 import type { Design } from "../../design/design";
-import { designQuietLead } from "../../evaluation/switches/quietLead";
 import { session } from "../session/session";
 import { newTask } from "./task";
 import { lastEditOf, reportTo } from "./trouble";
@@ -11,7 +10,6 @@ import { startQuietLead } from "./workers";
 
 export const leadTask = newTask<Design, QuietLead | null>({
   what: "the search for the quietest lead",
-  job: designQuietLead,
   startWorker: startQuietLead,
   grace: 0,
   report: reportTo(session.store),

@@ -1,17 +1,15 @@
 /** One worker that does one job at a time and is watched while it does. */
 import { patience } from "./patience";
-import { isReply, type Job, type Order, type Reply } from "./protocol";
+import { isReply, type Order, type Reply } from "./protocol";
 
 /** What is used of a worker. */
 export type WorkerLike = Pick<Worker, "postMessage" | "addEventListener" | "terminate">;
 
 /** What is computed, and where. */
-export interface Work<Request, Result, Part = never> {
+export interface Work {
   /** as it stands within a sentence: “the sweep of bursts” */
   what: string;
-  job: Job<Request, Result, Part>;
-  /** null where there are no workers: the job then runs in place */
-  startWorker: (() => WorkerLike) | null;
+  startWorker: () => WorkerLike;
 }
 
 /** How a job ended without a result: by its own fault, with its worker, or in silence. */
@@ -35,26 +33,8 @@ export interface Runner<Request, Result, Part> {
 /** ms; seconds are counted one by one, so that a machine that slept, or a page that was busy, is no silence */
 const SECOND = 1000;
 
-function inPlace<Request, Result, Part>(
-  job: Job<Request, Result, Part>,
-  request: Request,
-  outcome: Outcome<Result, Part>,
-): void {
-  let result: Result;
-  try {
-    result = job(request, outcome);
-  } catch {
-    outcome.failure("threw");
-    return;
-  }
-  outcome.result(result);
-}
-
 /** Makes a runner whose worker starts with its first job and is kept from job to job. */
-export function newRunner<Request, Result, Part>({
-  job,
-  startWorker,
-}: Work<Request, Result, Part>): Runner<Request, Result, Part> {
+export function newRunner<Request, Result, Part>({ startWorker }: Work): Runner<Request, Result, Part> {
   let worker: WorkerLike | null = null;
   let running: { id: number; outcome: Outcome<Result, Part> } | null = null;
   let lastId = 0;
@@ -91,8 +71,8 @@ export function newRunner<Request, Result, Part>({
       outcome.result(reply.result);
     }
   };
-  const start = (starting: () => WorkerLike): WorkerLike => {
-    const started = starting();
+  const start = (): WorkerLike => {
+    const started = startWorker();
     const died = () => {
       if (started === worker) fail("died");
     };
@@ -107,9 +87,9 @@ export function newRunner<Request, Result, Part>({
     quietSeconds++;
     if (quietSeconds >= patience()) fail("silent");
   };
-  const order = (starting: () => WorkerLike, request: Request) => {
+  const order = (request: Request) => {
     try {
-      worker ??= start(starting);
+      worker ??= start();
       worker.postMessage({ id: lastId, request } satisfies Order<Request>);
     } catch {
       fail("died");
@@ -118,14 +98,10 @@ export function newRunner<Request, Result, Part>({
 
   return {
     run(request, outcome) {
-      if (startWorker === null) {
-        inPlace(job, request, outcome);
-        return;
-      }
       running = { id: ++lastId, outcome };
       quietSeconds = 0;
       watch = setInterval(listenForLife, SECOND);
-      order(startWorker, request);
+      order(request);
     },
     end,
   };

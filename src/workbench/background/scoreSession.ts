@@ -6,13 +6,8 @@ import type { Show } from "../../design/show";
 import { keepBytes, keptBytes } from "../keeping/scoreBytes";
 import { isScoreOf } from "../keeping/travellingScore";
 import { session, workbench } from "../session/session";
-import { type CoilOutcomes, type ScoreRequest, scoreJob } from "./scoreJob";
-import {
-  type ScoreOutline,
-  type ScoreReading,
-  type ScoreReadingRequest,
-  scoreReadingJob,
-} from "./scoreReadingJob";
+import type { CoilOutcomes, ScoreRequest } from "./scoreJob";
+import type { ScoreOutline, ScoreReading, ScoreReadingRequest } from "./scoreReadingJob";
 import { newTask } from "./task";
 import { lastEditOf, reportTo } from "./trouble";
 import { startScore, startScoreReading } from "./workers";
@@ -59,7 +54,6 @@ const ofSession = {
 export const scoreTask = newTask<ScoreRequest, CoilOutcomes>({
   ...ofSession,
   what: "the making of the gate schedule",
-  job: scoreJob,
   startWorker: startScore,
   grace: 0,
   listener: {
@@ -115,7 +109,6 @@ type Source = { fileName: string } | { bytesKey: string };
 export const readingTask = newTask<ScoreReadingRequest & { source: Source }, ScoreReading>({
   ...ofSession,
   what: "the reading of the score",
-  job: scoreReadingJob,
   startWorker: startScoreReading,
   grace: 0,
   listener: {

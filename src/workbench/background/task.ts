@@ -17,7 +17,7 @@ export interface Answer<Request, Result> {
   trouble: Trouble | null;
 }
 
-export interface TaskOptions<Request, Result, Part> extends Work<Request, Result, Part> {
+export interface TaskOptions<Request, Result, Part> extends Work {
   /** ms that a job under way may still take when a newer request waits; 0 where it always gives way at once */
   grace: number;
   report: Report;
@@ -65,7 +65,7 @@ export function newTask<Request, Result, Part = never>(
     trouble: null,
   }));
   const progress = newProgress();
-  const runner = newRunner(options);
+  const runner = newRunner<Request, Result, Part>(options);
   let current: (Asked<Request> & { since: number }) | null = null;
   let waiting: Asked<Request> | null = null;
   let deaths = 0;

@@ -1,5 +1,5 @@
 import type { DriveEvaluation, FieldEvaluation } from "../../evaluation/evaluation";
-import { type EvaluationRequest, evaluationJob } from "./evaluationJob";
+import type { EvaluationRequest } from "./evaluationJob";
 import type { Evaluator, EvaluatorReply } from "./evaluator";
 import { newListeners } from "./listeners";
 import type { ProgressStore } from "./progress";
@@ -20,16 +20,12 @@ interface Revised extends EvaluationRequest {
 /** ms; a healthy evaluation takes some hundredths of this */
 const GRACE = 3000;
 
-/**
- * An evaluator that never has two requests under way: the newest waits, and does not wait long.
- * @param startWorker null where there are no workers: it then answers at once, in place
- */
-export function taskEvaluator(startWorker: (() => WorkerLike) | null): TaskEvaluator {
+/** An evaluator that never has two requests under way: the newest waits, and does not wait long. */
+export function taskEvaluator(startWorker: () => WorkerLike): TaskEvaluator {
   const listeners = newListeners<EvaluatorReply>();
   let newest: Revised | null = null;
   const task = newTask<Revised, DriveEvaluation, FieldEvaluation>({
     what: "the evaluation of the design",
-    job: evaluationJob,
     startWorker,
     grace: GRACE,
     // who keeps the figures says what is the matter, and with which edit

@@ -1,39 +1,38 @@
-/** Where a worker of each kind starts. */
+/** Where a worker of each kind starts. What it computes is known to the worker alone; the page takes no part of it. */
 import type { WorkerLike } from "./runner";
 
-/** What starts a worker, or null where there are no workers. */
-function whereWorkers(start: () => WorkerLike): (() => WorkerLike) | null {
-  return typeof Worker === "undefined" ? null : start;
+export function startEvaluation(): WorkerLike {
+  return new Worker(new URL("./evaluation.worker.ts", import.meta.url), { type: "module" });
 }
 
-export const startEvaluation = whereWorkers(
-  () => new Worker(new URL("./evaluation.worker.ts", import.meta.url), { type: "module" }),
-);
+export function startEnergySweep(): WorkerLike {
+  return new Worker(new URL("./energySweep.worker.ts", import.meta.url), { type: "module" });
+}
 
-export const startEnergySweep = whereWorkers(
-  () => new Worker(new URL("./energySweep.worker.ts", import.meta.url), { type: "module" }),
-);
+export function startPair(): WorkerLike {
+  return new Worker(new URL("./pair.worker.ts", import.meta.url), { type: "module" });
+}
 
-export const startPair = whereWorkers(
-  () => new Worker(new URL("./pair.worker.ts", import.meta.url), { type: "module" }),
-);
+export function startCoilLoads(): WorkerLike {
+  return new Worker(new URL("./coilLoads.worker.ts", import.meta.url), { type: "module" });
+}
 
-export const startCoilLoads = whereWorkers(
-  () => new Worker(new URL("./coilLoads.worker.ts", import.meta.url), { type: "module" }),
-);
+export function startQuietLead(): WorkerLike {
+  return new Worker(new URL("./quietLead.worker.ts", import.meta.url), { type: "module" });
+}
 
-export const startQuietLead = whereWorkers(
-  () => new Worker(new URL("./quietLead.worker.ts", import.meta.url), { type: "module" }),
-);
+export function startScore(): WorkerLike {
+  return new Worker(new URL("./score.worker.ts", import.meta.url), { type: "module" });
+}
 
-export const startScore = whereWorkers(
-  () => new Worker(new URL("./score.worker.ts", import.meta.url), { type: "module" }),
-);
+export function startScoreReading(): WorkerLike {
+  return new Worker(new URL("./scoreReading.worker.ts", import.meta.url), { type: "module" });
+}
 
-export const startScoreReading = whereWorkers(
-  () => new Worker(new URL("./scoreReading.worker.ts", import.meta.url), { type: "module" }),
-);
+export function startGateFile(): WorkerLike {
+  return new Worker(new URL("./gateFile.worker.ts", import.meta.url), { type: "module" });
+}
 
-export const startGateFile = whereWorkers(
-  () => new Worker(new URL("./gateFile.worker.ts", import.meta.url), { type: "module" }),
-);
+export function startNetlist(): WorkerLike {
+  return new Worker(new URL("./netlist.worker.ts", import.meta.url), { type: "module" });
+}

@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { EnergySweep } from "../../../src/calc/circuit/energySweep";
 import { newEnergySweeps } from "../../../src/workbench/background/energySession";
 import type { EnergyRequest } from "../../../src/workbench/background/energySweepJob";
+import { startEnergySweep } from "../../../src/workbench/background/workers";
 import { newBench, newHands } from "../fakes";
 
 const SWEEP: EnergySweep = {
@@ -10,6 +11,7 @@ const SWEEP: EnergySweep = {
   allowedCurrent: 600,
   mostEnergyTap: 6.5,
   leastBeside: 4,
+  beside: 0.06,
 };
 const AIM = { kind: "most energy" };
 
@@ -220,10 +222,10 @@ describe("the tap with most energy", () => {
   });
 });
 
-describe("sweeping in place", () => {
-  it("gives the tap where there are no workers", () => {
+describe("the sweep's worker", () => {
+  it("finds the tap that the session is told", () => {
     const bench = newBench();
-    const sweeps = newEnergySweeps(bench.store, null);
+    const sweeps = newEnergySweeps(bench.store, startEnergySweep);
     bench.actions.setValue("tuningAim", AIM);
     vi.advanceTimersByTime(300);
     const { sweep, sweeping } = sweeps.store.getState();

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it, vi } from "vitest";
-import { NO_STRESS } from "../../../src/evaluation/bank/bankStage";
+import { NO_STRESS } from "../../../src/evaluation/bank/bankResults";
 import { findingMessage } from "../../../src/evaluation/findings/findingMessage";
 import { fieldAt } from "../../../src/fields/allFields";
 import type { EvaluatorReply } from "../../../src/workbench/background/evaluator";

@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { BatchListener } from "../../../src/workbench/background/batch";
 import { newPool } from "../../../src/workbench/background/pool";
 import type { Trouble } from "../../../src/workbench/background/trouble";
+import { inPlace } from "../../inPlaceWorker";
 import { newHands } from "../fakes";
 
 beforeEach(() => {
@@ -11,16 +12,17 @@ afterEach(() => {
   vi.useRealTimers();
 });
 
-function newSquares(size: number, inPlace = false) {
+function square(request: number): number {
+  if (request < 0) throw new RangeError("no");
+  return request * request;
+}
+
+function newSquares(size: number, answersItself = false) {
   const hands = newHands<number>();
   const reports: (Trouble | null)[] = [];
   const work = {
     what: "a square",
-    job: (request: number) => {
-      if (request < 0) throw new RangeError("no");
-      return request * request;
-    },
-    startWorker: inPlace ? null : hands.start,
+    startWorker: answersItself ? () => inPlace(square) : hands.start,
   };
   const pool = newPool<number, number>(work, size);
   const newBatch = (what: string) =>
@@ -57,7 +59,7 @@ describe("a pool", () => {
     expect(notes).toEqual(["1: 4", "2: 9", "0: 1", "4: 25", "3: 16", "done"]);
   });
 
-  it("computes thousands in place without nesting", () => {
+  it("takes thousands of answers that are there at once without nesting", () => {
     const { batch } = newSquares(1, true);
     const { notes, listener } = newNotes();
     batch.run(

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { newTask } from "../../../src/workbench/background/task";
 import type { Trouble } from "../../../src/workbench/background/trouble";
+import { inPlace } from "../../inPlaceWorker";
 import { newHands } from "../fakes";
 
 beforeEach(() => {
@@ -10,17 +11,18 @@ afterEach(() => {
   vi.useRealTimers();
 });
 
-function newDoubling(grace = Number.POSITIVE_INFINITY, inPlace = false) {
+function double(request: number): number {
+  if (request < 0) throw new RangeError("engine words");
+  return 2 * request;
+}
+
+function newDoubling(grace = Number.POSITIVE_INFINITY, answersItself = false) {
   const hands = newHands<number>();
   const reports: (Trouble | null)[] = [];
   const results: number[] = [];
   const task = newTask<number, number>({
     what: "the doubling",
-    job: (request) => {
-      if (request < 0) throw new RangeError("engine words");
-      return 2 * request;
-    },
-    startWorker: inPlace ? null : hands.start,
+    startWorker: answersItself ? () => inPlace(double) : hands.start,
     grace,
     report: (_, trouble) => reports.push(trouble),
     lastEdit: () => "change turns",
@@ -90,7 +92,7 @@ describe("a task", () => {
     expect(last().posted).toEqual([7]);
   });
 
-  it("computes in place where there are no workers, and survives what a job throws", () => {
+  it("takes an answer that is there at once, and survives what a job throws", () => {
     const { task, answer, reports } = newDoubling(0, true);
     task.ask(4);
     expect(answer()).toMatchObject({ result: 8, computing: false });
@@ -159,7 +161,6 @@ describe("the watch over a task", () => {
     const reports: (Trouble | null)[] = [];
     const task = newTask<number, number>({
       what: "the doubling",
-      job: (request) => request,
       startWorker: () => {
         throw new DOMException("refused", "SecurityError");
       },

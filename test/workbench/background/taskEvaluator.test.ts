@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { EvaluationRequest } from "../../../src/workbench/background/evaluationJob";
 import type { EvaluatorReply } from "../../../src/workbench/background/evaluator";
 import { taskEvaluator } from "../../../src/workbench/background/taskEvaluator";
+import { startEvaluation } from "../../../src/workbench/background/workers";
 import { EMPTY_DRIVE, fieldWith, type HandWorker, newBench, newHands } from "../fakes";
 
 type Asked = EvaluationRequest & { revision: number };
@@ -101,9 +102,9 @@ describe("the evaluator over a worker", () => {
     expect(replies).toMatchObject([{ group: "failure", revision: 1, trouble: { failure: "given up" } }]);
   });
 
-  it("answers at once where there are no workers", () => {
+  it("tells the field group before the drive group", () => {
     const replies: EvaluatorReply[] = [];
-    const evaluator = taskEvaluator(null);
+    const evaluator = taskEvaluator(startEvaluation);
     evaluator.listen((reply) => replies.push(reply));
     evaluator.request(1, newBench().open());
     expect(replies.map(({ group }) => group)).toEqual(["field", "drive"]);

@@ -1,16 +1,18 @@
 import { describe, expect, it, vi } from "vitest";
 import { pierHallLeft } from "../../../src/design/examples";
 import type { DriveEvaluation, FieldEvaluation } from "../../../src/evaluation/evaluation";
-import { type EvaluationRequest, evaluationJob } from "../../../src/workbench/background/evaluationJob";
+import type { EvaluationRequest } from "../../../src/workbench/background/evaluationJob";
 import { newPool } from "../../../src/workbench/background/pool";
+import type { WorkerLike } from "../../../src/workbench/background/runner";
 import { SWEEPS } from "../../../src/workbench/background/sweepVariables";
 import { evaluateSweep, type Sweep } from "../../../src/workbench/background/tuningSweeps";
+import { startEvaluation } from "../../../src/workbench/background/workers";
 import { EMPTY_DRIVE, fieldWith, newHands } from "../fakes";
 
 const OF_NOBODY = { what: "the sweep", report: () => undefined, lastEdit: () => null };
 
-function newBatch(start: (() => ReturnType<ReturnType<typeof newHands>["start"]>) | null, size = 1) {
-  const work = { what: "an evaluation", job: evaluationJob, startWorker: start };
+function newBatch(startWorker: () => WorkerLike, size = 1) {
+  const work = { what: "an evaluation", startWorker };
   return newPool<EvaluationRequest, DriveEvaluation, FieldEvaluation>(work, size).batch(OF_NOBODY);
 }
 
@@ -50,7 +52,7 @@ describe("a sweep of the tuning", () => {
 
   it("finds the primary falling with the bank's capacitance as Thomson's formula says", () => {
     let told: Sweep = { points: [], failed: 0 };
-    evaluateSweep(newBatch(null), pierHallLeft, "bank", (sweep) => {
+    evaluateSweep(newBatch(startEvaluation), pierHallLeft, "bank", (sweep) => {
       told = sweep;
     });
     expect(told.points.length).toBeGreaterThan(10);

@@ -1,0 +1,4 @@
+import { netlistJob } from "./netlistJob";
+import { serve } from "./serve";
+
+serve(netlistJob);

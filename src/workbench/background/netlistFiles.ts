@@ -1,0 +1,25 @@
+/** Netlists as files, written beside the page. */
+import type { Netlist } from "../../evaluation/response/netlist";
+import { session } from "../session/session";
+import type { NetlistRequest } from "./netlistJob";
+import { newTask, type Task } from "./task";
+import { lastEditOf, reportTo } from "./trouble";
+import { startNetlist } from "./workers";
+
+/** @param save hands the text to the reader; a design without a coupled circuit has none */
+export function newNetlistFiles(
+  save: (text: string, request: NetlistRequest) => void,
+): Task<NetlistRequest, Netlist | null> {
+  return newTask<NetlistRequest, Netlist | null>({
+    what: "the writing of the netlist",
+    startWorker: startNetlist,
+    grace: 0,
+    report: reportTo(session.store),
+    lastEdit: () => lastEditOf(session.store.getState()),
+    listener: {
+      result: (netlist, request) => {
+        if (netlist) save(netlist.text, request);
+      },
+    },
+  });
+}

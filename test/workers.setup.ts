@@ -1,0 +1,3 @@
+import { InPlaceWorker } from "./inPlaceWorker";
+
+Object.assign(globalThis, { Worker: InPlaceWorker });
