@@ -1,8 +1,8 @@
 /** What bursts cost: one of 150 µs with three modes, sixty over the tap; ngspice on the same burst beside them. */
 
-import { simulateBurst } from "../../src/calc/circuit/burst";
-import { type BurstCase, burstCase } from "../../src/calc/circuit/burstCase";
-import { burstNetlist } from "../../src/calc/circuit/burstNetlist";
+import { type BurstCase, burstCase } from "../../src/calc/burst/burstCase";
+import { burstNetlist } from "../../src/calc/burst/burstNetlist";
+import { simulateBurst } from "../../src/calc/burst/stepper";
 import { primaryCircuitAt, primaryCircuitParts } from "../../src/calc/circuit/primaryCircuit";
 import { mutualsAtTap } from "../../src/calc/circuit/primaryMutuals";
 import type { DesignParts } from "../../src/calc/design-parts";

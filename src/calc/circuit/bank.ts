@@ -1,7 +1,8 @@
 /** Stress of the tank's capacitors, and arrangements of units for a wanted bank. */
+
+import { rmsOfBursts } from "../burst/burstRepetition";
+import { type BurstResult, meanFrequency } from "../burst/burstResult";
 import type { CapacitorUnit, Tank } from "../design-parts";
-import { rmsOfBursts } from "./burstRepetition";
-import { type BurstResult, meanFrequency } from "./burstResult";
 
 /** How many of which unit a bank is made of. */
 type BankParts = Pick<Tank, "unit" | "unitsInSeries" | "strings">;

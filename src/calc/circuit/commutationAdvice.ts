@@ -1,7 +1,8 @@
 /** Phase lead and dead time that make the current at turn-off smallest. */
-import { simulateBurst } from "./burst";
-import type { BurstDrive } from "./burstDrive";
-import type { BurstOptions } from "./burstRun";
+
+import type { BurstDrive } from "../burst/burstDrive";
+import type { BurstOptions } from "../burst/burstRun";
+import { simulateBurst } from "../burst/stepper";
 import type { Network } from "./network";
 
 /** s by which i + leadTime·di/dt passes zero before a sine current does: atan(ω·leadTime)/ω. */

@@ -1,9 +1,10 @@
 /** Whole bursts swept over the tap and the on-time: how much energy the spark gets, and at what peak current. */
+
+import { burstCase, runBurst } from "../burst/burstCase";
 import type { PrimarySolution } from "../coil/primary";
 import type { SectionMutuals } from "../coil/sectionMutuals";
 import type { DesignParts, Interrupter } from "../design-parts";
 import { bankPeakCurrentRating } from "./bank";
-import { burstCase, runBurst } from "./burstCase";
 import { type PrimaryCircuitParts, primaryCircuitAt } from "./primaryCircuit";
 import { mutualsAtTap } from "./primaryMutuals";
 import type { SecondaryCircuit } from "./secondaryCircuit";

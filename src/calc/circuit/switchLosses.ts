@@ -1,8 +1,9 @@
 /** Losses and temperature of one switching device, and the power of its gate. */
+
+import type { BurstResult } from "../burst/burstResult";
+import type { HalfCycle, TurnOff } from "../burst/record";
 import type { Drive } from "../design-parts";
 import { switchesInPath } from "./bridge";
-import type { HalfCycle, TurnOff } from "./burstRecord";
-import type { BurstResult } from "./burstResult";
 import { type HeatPulse, type JunctionRise, repeatedRise } from "./foster";
 
 export interface SwitchLosses {

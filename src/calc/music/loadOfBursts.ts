@@ -1,7 +1,6 @@
 /** What bursts cost by their on-time, and what the parts of a coil allow. */
-import { bankPeakCurrentRating, bankVoltageRating, dissipationResistance } from "../circuit/bank";
-import { switchesInPath } from "../circuit/bridge";
-import type { BurstCase } from "../circuit/burstCase";
+
+import type { BurstCase } from "../burst/burstCase";
 import {
   allPhases,
   largestOf,
@@ -9,8 +8,10 @@ import {
   simulate,
   withWorstTurnOff,
   worstTurnOff,
-} from "../circuit/burstPhases";
-import { type BurstResult, meanFrequency } from "../circuit/burstResult";
+} from "../burst/burstPhases";
+import { type BurstResult, meanFrequency } from "../burst/burstResult";
+import { bankPeakCurrentRating, bankVoltageRating, dissipationResistance } from "../circuit/bank";
+import { switchesInPath } from "../circuit/bridge";
 import { noLoadBusVoltage } from "../circuit/rectifier";
 import { busLag, powerAt, supplyPoints } from "../circuit/supplyPoints";
 import { switchLosses } from "../circuit/switchLosses";

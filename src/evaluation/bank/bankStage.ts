@@ -1,4 +1,7 @@
 /** The bank of capacitors by itself, and under the design's burst, repeated at its rate. */
+
+import { averagePower } from "../../calc/burst/burstRepetition";
+import type { BurstResult } from "../../calc/burst/burstResult";
 import {
   bankCapacitance,
   bankDuty,
@@ -7,8 +10,6 @@ import {
   unitCount,
   unitStress,
 } from "../../calc/circuit/bank";
-import { averagePower } from "../../calc/circuit/burstRepetition";
-import type { BurstResult } from "../../calc/circuit/burstResult";
 import type { PrimaryCircuit } from "../../calc/circuit/primaryCircuit";
 import { characteristicImpedance } from "../../calc/circuit/resonance";
 import type { DesignParts } from "../../calc/design-parts";

@@ -1,6 +1,6 @@
 /** What is told of a design's bursts. */
-import type { Bursts } from "../../calc/circuit/burstCase";
-import { type BurstResult, meanFrequency, runningPole } from "../../calc/circuit/burstResult";
+import type { Bursts } from "../../calc/burst/burstCase";
+import { type BurstResult, meanFrequency, runningPole } from "../../calc/burst/burstResult";
 import type { Network } from "../../calc/circuit/network";
 import { polePair } from "../../calc/circuit/poles";
 import { gapField } from "../../calc/coil/gapField";

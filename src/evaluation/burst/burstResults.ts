@@ -1,7 +1,8 @@
 /** What is computed of one burst in time, in SI units. */
-import type { GateInterval, Waveform } from "../../calc/circuit/burstRecord";
-import type { RunningFrequency } from "../../calc/circuit/burstResult";
-import type { EnergyAccount } from "../../calc/circuit/energyAccount";
+
+import type { RunningFrequency } from "../../calc/burst/burstResult";
+import type { EnergyAccount } from "../../calc/burst/energyAccount";
+import type { GateInterval, Waveform } from "../../calc/burst/record";
 
 /** Largest values of each half cycle, at their times. */
 export interface Envelope {

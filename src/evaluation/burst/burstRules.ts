@@ -1,6 +1,6 @@
 /** Limits on the burst itself. */
 
-import { longestOnTime } from "../../calc/circuit/burst";
+import { longestOnTime } from "../../calc/burst/stepper";
 import { coupledNetwork } from "../../calc/circuit/coupledNetwork";
 import { pulseCurrentLimit } from "../../calc/circuit/switchLosses";
 import { above } from "../findings/aboveLimit";

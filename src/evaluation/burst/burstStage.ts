@@ -1,5 +1,5 @@
 /** One burst of a design, with its spark and without. */
-import { type BurstParts, type Bursts, burstCase, runBurst } from "../../calc/circuit/burstCase";
+import { type BurstParts, type Bursts, burstCase, runBurst } from "../../calc/burst/burstCase";
 import type { PrimaryCircuit } from "../../calc/circuit/primaryCircuit";
 import type { MutualsAtTap } from "../../calc/circuit/primaryMutuals";
 import type { SecondaryCircuit } from "../../calc/circuit/secondaryCircuit";

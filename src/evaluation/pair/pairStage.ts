@@ -1,6 +1,7 @@
 /** Two coils of a show side by side. */
+
+import type { BurstResult } from "../../calc/burst/burstResult";
 import { railVoltage } from "../../calc/circuit/bridge";
-import type { BurstResult } from "../../calc/circuit/burstResult";
 import { noLoadBusVoltage } from "../../calc/circuit/rectifier";
 import { chargeRings } from "../../calc/coil/chargeRings";
 import type { RoundConductor } from "../../calc/coil/conductors";

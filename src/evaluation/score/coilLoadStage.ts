@@ -1,5 +1,5 @@
 /** What a design's bursts cost by their on-time, and what its parts allow: read by score and live keyboard. */
-import type { BurstCase } from "../../calc/circuit/burstCase";
+import type { BurstCase } from "../../calc/burst/burstCase";
 import type { CoilLoad } from "../../calc/music/coilLoad";
 import { type LoadParts, loadOfBursts } from "../../calc/music/loadOfBursts";
 import type { Design } from "../../design/design";

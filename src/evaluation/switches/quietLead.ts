@@ -1,4 +1,4 @@
-import { meanFrequency } from "../../calc/circuit/burstResult";
+import { meanFrequency } from "../../calc/burst/burstResult";
 import { leadTimeFor, type QuietLead, quietLead } from "../../calc/circuit/commutationAdvice";
 import type { Design } from "../../design/design";
 import { designBursts } from "../burst/burstStage";

@@ -1,5 +1,5 @@
 /** Switches, gates and commutation under the design's burst, repeated at its rate. */
-import { type BurstResult, meanFrequency } from "../../calc/circuit/burstResult";
+import { type BurstResult, meanFrequency } from "../../calc/burst/burstResult";
 import { commutationAdvice } from "../../calc/circuit/commutationAdvice";
 import { gateDrive, switchLosses } from "../../calc/circuit/switchLosses";
 import type { DesignParts } from "../../calc/design-parts";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { rmsOfBursts } from "../../../src/calc/burst/burstRepetition";
+import { simulateBurst } from "../../../src/calc/burst/stepper";
 import { dissipationResistance, proposeArrangements, unitStress } from "../../../src/calc/circuit/bank";
-import { simulateBurst } from "../../../src/calc/circuit/burst";
-import { rmsOfBursts } from "../../../src/calc/circuit/burstRepetition";
 import type { CapacitorUnit } from "../../../src/calc/design-parts";
 import { STIFF_DRIVE } from "./drivenNetworks";
 

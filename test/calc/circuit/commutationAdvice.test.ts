@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { simulateBurst } from "../../../src/calc/circuit/burst";
+import { simulateBurst } from "../../../src/calc/burst/stepper";
 import {
   commutationAdvice,
   leadTimeFor,

@@ -1,6 +1,6 @@
 /** Random networks and drives as a coil may have them. */
 import fc from "fast-check";
-import type { BurstDrive } from "../../../src/calc/circuit/burstDrive";
+import type { BurstDrive } from "../../../src/calc/burst/burstDrive";
 import type { ModeCircuit, Network, SparkLoad } from "../../../src/calc/circuit/network";
 
 function between(low: number, high: number): fc.Arbitrary<number> {

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { EigenvalueDecomposition, Matrix } from "ml-matrix";
 import { describe, expect, it } from "vitest";
-import { conductingSystem, openSystem } from "../../../src/calc/circuit/burstSystem";
+import type { SquareMatrix } from "../../../src/calc/burst/stepLadder";
+import { conductingSystem, openSystem } from "../../../src/calc/burst/system";
 import type { Network } from "../../../src/calc/circuit/network";
 import { polePair, secondaryPole } from "../../../src/calc/circuit/poles";
-import type { SquareMatrix } from "../../../src/calc/circuit/stepLadder";
 import { network, primaryFrequency, SEEDED } from "./drivenNetworks";
 
 /** Natural frequencies by another road: eigenvalues of the state matrix, each state in units of its energy. */

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { runningPole } from "../../../src/calc/circuit/burstResult";
+import { runningPole } from "../../../src/calc/burst/burstResult";
 import { sineResponse } from "../../../src/calc/circuit/network";
 import { polePair } from "../../../src/calc/circuit/poles";
 import { responseCurve } from "../../../src/calc/circuit/responseCurve";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { simulateBurst } from "../../../src/calc/circuit/burst";
-import { burstDrive } from "../../../src/calc/circuit/burstDrive";
+import { burstDrive } from "../../../src/calc/burst/burstDrive";
+import { simulateBurst } from "../../../src/calc/burst/stepper";
 import type { Network } from "../../../src/calc/circuit/network";
 import { gateDrive, switchLosses } from "../../../src/calc/circuit/switchLosses";
 import type { Drive } from "../../../src/calc/design-parts";

@@ -1,11 +1,11 @@
 /** Bursts of whole designs against the transient analysis of ngspice, which runs the exported netlist. */
 
 import { describe, expect, it } from "vitest";
-import { simulateBurst } from "../../../src/calc/circuit/burst";
-import type { BurstCase } from "../../../src/calc/circuit/burstCase";
-import type { BurstDrive } from "../../../src/calc/circuit/burstDrive";
-import { burstNetlist } from "../../../src/calc/circuit/burstNetlist";
-import { type BurstResult, runningPole } from "../../../src/calc/circuit/burstResult";
+import type { BurstCase } from "../../../src/calc/burst/burstCase";
+import type { BurstDrive } from "../../../src/calc/burst/burstDrive";
+import { burstNetlist } from "../../../src/calc/burst/burstNetlist";
+import { type BurstResult, runningPole } from "../../../src/calc/burst/burstResult";
+import { simulateBurst } from "../../../src/calc/burst/stepper";
 import type { Network } from "../../../src/calc/circuit/network";
 import { type PolePair, polePair } from "../../../src/calc/circuit/poles";
 import type { Design } from "../../../src/design/design";

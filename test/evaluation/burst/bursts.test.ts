@@ -1,7 +1,7 @@
 /** One burst of whole designs: what must hold of any, and of odd ones. */
 
 import { describe, expect, it } from "vitest";
-import type { BurstResult } from "../../../src/calc/circuit/burstResult";
+import type { BurstResult } from "../../../src/calc/burst/burstResult";
 import { withValueAt } from "../../../src/design/changeAt";
 import type { Design } from "../../../src/design/design";
 import { pierHallLeft } from "../../../src/design/examples";

@@ -1,6 +1,6 @@
-import { simulateBurst } from "../../../src/calc/circuit/burst";
-import type { BurstDrive } from "../../../src/calc/circuit/burstDrive";
-import type { BurstResult } from "../../../src/calc/circuit/burstResult";
+import type { BurstDrive } from "../../../src/calc/burst/burstDrive";
+import type { BurstResult } from "../../../src/calc/burst/burstResult";
+import { simulateBurst } from "../../../src/calc/burst/stepper";
 import { type Network, sineResponse } from "../../../src/calc/circuit/network";
 import { polePair } from "../../../src/calc/circuit/poles";
 import { magnitude } from "../../../src/calc/linear/complex";

@@ -7,7 +7,7 @@ import {
   seriesRoom,
   stepLadder,
   travel,
-} from "../../../src/calc/circuit/stepLadder";
+} from "../../../src/calc/burst/stepLadder";
 
 function matrix(...rows: number[][]): SquareMatrix {
   return { size: rows.length, entries: Float64Array.from(rows.flat()) };

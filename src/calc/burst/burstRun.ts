@@ -1,7 +1,12 @@
 /** The running state of a burst, and how the primary's current finds its way through the bridge. */
-import { railCapacitance, railSeriesResistance, railVoltage, switchesInPath } from "./bridge";
+import { railCapacitance, railSeriesResistance, railVoltage, switchesInPath } from "../circuit/bridge";
+import type { Network, SparkLoad } from "../circuit/network";
 import type { BurstDrive } from "./burstDrive";
-import { type BurstRecord, burstRecord, highestTopVoltage } from "./burstRecord";
+import { type Control, type Polarity, startControl } from "./commutation";
+import { type Instant, type Integrals, type Losses, lossesOf, noIntegrals } from "./energyAccount";
+import { type BurstRecord, burstRecord, highestTopVoltage } from "./record";
+import { grownLoad, renewLoad, type SparkGrowth } from "./sparkGrowth";
+import { type StepLadder, seriesRoom, stepLadder, transform } from "./stepLadder";
 import {
   CURRENT,
   conductingSystem,
@@ -11,12 +16,7 @@ import {
   openSystem,
   SOURCE,
   stateSize,
-} from "./burstSystem";
-import { type Control, type Polarity, startControl } from "./commutation";
-import { type Instant, type Integrals, type Losses, lossesOf, noIntegrals } from "./energyAccount";
-import type { Network, SparkLoad } from "./network";
-import { grownLoad, renewLoad, type SparkGrowth } from "./sparkGrowth";
-import { type StepLadder, seriesRoom, stepLadder, transform } from "./stepLadder";
+} from "./system";
 
 export interface BurstOptions {
   /** Ω, the part of the network's primary resistance that is the bank's; 0 where absent */

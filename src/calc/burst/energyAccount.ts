@@ -1,6 +1,7 @@
 /** Where each joule of a burst goes. */
-import { CURRENT, LEAST_SPARK_RESISTANCE, modeCurrent, TIP, topVoltage } from "./burstSystem";
-import type { Network } from "./network";
+
+import type { Network } from "../circuit/network";
+import { CURRENT, LEAST_SPARK_RESISTANCE, modeCurrent, TIP, topVoltage } from "./system";
 
 /** J. supplied − returned = spark + primary + bank + switches + secondary + stored + imbalance. */
 export interface EnergyAccount {

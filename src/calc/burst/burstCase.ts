@@ -1,15 +1,16 @@
 /** What one burst of a design is simulated from. */
+
+import { coupledNetwork, sparkLoad } from "../circuit/coupledNetwork";
+import type { Network } from "../circuit/network";
+import type { PrimaryCircuit } from "../circuit/primaryCircuit";
+import type { MutualsAtTap } from "../circuit/primaryMutuals";
+import { noLoadBusVoltage } from "../circuit/rectifier";
+import type { SecondaryCircuit } from "../circuit/secondaryCircuit";
 import type { DesignParts } from "../design-parts";
-import { simulateBurst } from "./burst";
 import { type BurstDrive, burstDrive } from "./burstDrive";
 import type { BurstResult } from "./burstResult";
 import type { BurstOptions } from "./burstRun";
-import { coupledNetwork, sparkLoad } from "./coupledNetwork";
-import type { Network } from "./network";
-import type { PrimaryCircuit } from "./primaryCircuit";
-import type { MutualsAtTap } from "./primaryMutuals";
-import { noLoadBusVoltage } from "./rectifier";
-import type { SecondaryCircuit } from "./secondaryCircuit";
+import { simulateBurst } from "./stepper";
 
 /** The parts of a design that a burst reads beyond its circuits. */
 export interface BurstParts {

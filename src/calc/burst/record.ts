@@ -1,7 +1,8 @@
 /** What is kept of a burst while it runs: peaks, half cycles, gates, a thinned waveform. */
-import { CURRENT, modeCurrent, topVoltage } from "./burstSystem";
+
 import type { Polarity } from "./commutation";
 import type { Instant } from "./energyAccount";
+import { CURRENT, modeCurrent, topVoltage } from "./system";
 
 export interface Peak {
   /** magnitude */

@@ -1,8 +1,8 @@
 /** What ends a step of a burst, and when: the current's zero, its limit, the comparator's zero, a diode's turn-on. */
 import { type BurstRun, downwardVoltage, presentLadder, upwardVoltage } from "./burstRun";
-import { CURRENT } from "./burstSystem";
 import { comparatorInput } from "./commutation";
 import { climb, expand, lowestStep, sumSeries, transform } from "./stepLadder";
+import { CURRENT } from "./system";
 
 /** The part of the longest step to which an event's time is found: some femtoseconds. */
 export const RESOLUTION = 2 ** -24;

@@ -1,9 +1,9 @@
 /** A design's burst at many on-times, each at the phases in which it may end. */
 
+import { noLoadBusVoltage } from "../circuit/rectifier";
 import type { DesignParts } from "../design-parts";
 import { type BurstCase, runBurst } from "./burstCase";
 import type { BurstResult } from "./burstResult";
-import { noLoadBusVoltage } from "./rectifier";
 
 const ON_TIMES = 20;
 

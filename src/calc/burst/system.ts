@@ -12,7 +12,7 @@
  * While a current flows, rail and bank stand in series and the on-state voltage is constant, so that one voltage is
  * enough, and one matrix for both directions of the bridge. Source: circuit theory, mesh analysis.
  */
-import type { Network, SparkLoad } from "./network";
+import type { Network, SparkLoad } from "../circuit/network";
 import { type SquareMatrix, squareMatrix } from "./stepLadder";
 
 export const CURRENT = 0;

@@ -1,6 +1,7 @@
 /** A spark that grows while the burst lasts. */
-import { modeVoltage, storedEnergy, TIP, topVoltage } from "./burstSystem";
-import type { Network, SparkLoad } from "./network";
+
+import type { Network, SparkLoad } from "../circuit/network";
+import { modeVoltage, storedEnergy, TIP, topVoltage } from "./system";
 
 /**
  * The spark breaks out when the top first reaches a voltage and then grows at a constant rate to its full

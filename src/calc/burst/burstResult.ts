@@ -1,9 +1,10 @@
 /** What a burst has to say for itself. */
-import type { GateInterval, HalfCycle, Peak, TurnOff, Waveform } from "./burstRecord";
+
+import type { PolePair } from "../circuit/poles";
 import type { BurstRun } from "./burstRun";
-import { storedEnergy } from "./burstSystem";
 import type { EnergyAccount } from "./energyAccount";
-import type { PolePair } from "./poles";
+import type { GateInterval, HalfCycle, Peak, TurnOff, Waveform } from "./record";
+import { storedEnergy } from "./system";
 
 export interface RunningFrequency {
   /** s, end of the cycle */

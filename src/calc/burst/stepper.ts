@@ -2,10 +2,10 @@
  * One burst in time: exact between the switchings, which are found and not rounded to a step.
  * Source: higham2008, sec. 2.1 and 10.3, for the propagation.
  */
-import { switchesInPath } from "./bridge";
+import { switchesInPath } from "../circuit/bridge";
+import type { Network } from "../circuit/network";
 import type { BurstDrive } from "./burstDrive";
 import { comparatorMargin, limitMargin, margin, moveToEvent, RESOLUTION, watchesLimit } from "./burstEvent";
-import { closeHalfCycle, cubicPeak, gateOff, gateOn, recordInterval, takeSample } from "./burstRecord";
 import { type BurstResult, burstResult } from "./burstResult";
 import {
   type BurstOptions,
@@ -22,12 +22,12 @@ import {
   settle,
   startRun,
 } from "./burstRun";
-import { CURRENT, highestFrequency, leakageInductance, secondaryEnergy } from "./burstSystem";
 import { comparatorInput, nextTimer, passZero, reachLimit, switchAt } from "./commutation";
 import { addInterval, addPrimary } from "./energyAccount";
 import { ringDown, staysOpen } from "./freeDecay";
-import type { Network } from "./network";
+import { closeHalfCycle, cubicPeak, gateOff, gateOn, recordInterval, takeSample } from "./record";
 import { transform, travel } from "./stepLadder";
+import { CURRENT, highestFrequency, leakageInductance, secondaryEnergy } from "./system";
 
 /** The account is closed when the modes hold less than this part of the most that they held. */
 const RUNG_DOWN = 1e-3;

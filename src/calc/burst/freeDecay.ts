@@ -1,8 +1,9 @@
 /** What remains when nothing can conduct any more: the modes ring down into their own losses and the spark. */
-import { modeCurrent, modeVoltage, secondaryEnergy, TIP } from "./burstSystem";
+
+import type { Network } from "../circuit/network";
 import type { Losses } from "./energyAccount";
-import type { Network } from "./network";
 import { doubled, lowestStep, product, type SquareMatrix, type StepLadder, transform } from "./stepLadder";
+import { modeCurrent, modeVoltage, secondaryEnergy, TIP } from "./system";
 
 /** Doublings of a step of nanoseconds that are tried: beyond an hour nothing is left. */
 const MOST_DOUBLINGS = 44;

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { longestOnTime, simulateBurst } from "../../../src/calc/circuit/burst";
-import type { BurstDrive } from "../../../src/calc/circuit/burstDrive";
-import type { BurstResult } from "../../../src/calc/circuit/burstResult";
+import type { BurstDrive } from "../../../src/calc/burst/burstDrive";
+import type { BurstResult } from "../../../src/calc/burst/burstResult";
+import { longestOnTime, simulateBurst } from "../../../src/calc/burst/stepper";
 import type { Network } from "../../../src/calc/circuit/network";
-import { network, networkAndDrive, SEEDED, STIFF_DRIVE } from "./drivenNetworks";
+import { network, networkAndDrive, SEEDED, STIFF_DRIVE } from "../circuit/drivenNetworks";
 
 const coil: Network = {
   primary: { inductance: 1.2e-5, capacitance: 1.7e-7, resistance: 0.04 },

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { simulateBurst } from "../../../src/calc/circuit/burst";
-import type { BurstDrive } from "../../../src/calc/circuit/burstDrive";
-import { burstNetlist } from "../../../src/calc/circuit/burstNetlist";
+import type { BurstDrive } from "../../../src/calc/burst/burstDrive";
+import { burstNetlist } from "../../../src/calc/burst/burstNetlist";
+import { simulateBurst } from "../../../src/calc/burst/stepper";
 import type { Network } from "../../../src/calc/circuit/network";
-import { network, primaryFrequency, STIFF_DRIVE } from "./drivenNetworks";
-import { largest, simulate } from "./simulator";
+import { network, primaryFrequency, STIFF_DRIVE } from "../circuit/drivenNetworks";
+import { largest, simulate } from "../circuit/simulator";
 
 function driveOf(of: Network, part: Partial<BurstDrive>): BurstDrive {
   const period = 1 / primaryFrequency(of);

@@ -7,10 +7,10 @@
  * 1 Ω and an inductance of leadTime; delays are matched lines. The over-current limit and a growing spark are
  * not in it: take the time of the last turn-off for the on-time, and the full load.
  */
-import { railCapacitance, railSeriesResistance, railVoltage, switchesInPath } from "./bridge";
+import { railCapacitance, railSeriesResistance, railVoltage, switchesInPath } from "../circuit/bridge";
+import type { Network } from "../circuit/network";
+import { loadLines, modeLines, spiceNumber, titleLine } from "../circuit/spiceLines";
 import type { BurstDrive } from "./burstDrive";
-import type { Network } from "./network";
-import { loadLines, modeLines, spiceNumber, titleLine } from "./spiceLines";
 
 export interface BurstNetlistOptions {
   title?: string;
