@@ -1,5 +1,4 @@
 /** What bursts cost: one of 150 µs with three modes, sixty over the tap; ngspice on the same burst beside them. */
-
 import { type BurstCase, burstCase } from "../../src/calc/burst/burstCase";
 import { burstNetlist } from "../../src/calc/burst/burstNetlist";
 import { simulateBurst } from "../../src/calc/burst/stepper";

@@ -1,5 +1,4 @@
 /** What one burst of a design is simulated from. */
-
 import { coupledNetwork, sparkLoad } from "../circuit/coupledNetwork";
 import type { Network } from "../circuit/network";
 import type { PrimaryCircuit } from "../circuit/primaryCircuit";
@@ -9,7 +8,7 @@ import type { SecondaryCircuit } from "../circuit/secondaryCircuit";
 import type { DesignParts } from "../design-parts";
 import { type BurstDrive, burstDrive } from "./burstDrive";
 import type { BurstResult } from "./burstResult";
-import type { BurstOptions } from "./burstRun";
+import type { BurstOptions } from "./stepper";
 import { simulateBurst } from "./stepper";
 
 /** The parts of a design that a burst reads beyond its circuits. */

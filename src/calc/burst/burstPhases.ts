@@ -1,5 +1,4 @@
 /** A design's burst at many on-times, each at the phases in which it may end. */
-
 import { noLoadBusVoltage } from "../circuit/rectifier";
 import type { DesignParts } from "../design-parts";
 import { type BurstCase, runBurst } from "./burstCase";
@@ -11,25 +10,29 @@ const ON_TIMES = 20;
  * Bursts whose ends lie a third of a half cycle apart, the first at the on-time: what rings on, what is given back and
  * which device turns off go with the phase in which a burst ends, and a note's on-time may end in any.
  */
-export interface Phases {
+export interface BurstPhases {
   onTime: number;
   bursts: BurstResult[];
 }
 
 const PHASES = 3;
 
-export function largestOf({ bursts }: Phases, value: (burst: BurstResult) => number): number {
+/** The largest of a value over the phases. */
+export function largestOverPhases({ bursts }: BurstPhases, value: (burst: BurstResult) => number): number {
   return Math.max(...bursts.map(value));
 }
 
-export function simulate(burstCase: BurstCase, onTime: number): BurstResult | null {
+/** The burst with another on-time, s, without a waveform; null as with {@link runBurst}. */
+export function simulateOnTime(burstCase: BurstCase, onTime: number): BurstResult | null {
   const drive = { ...burstCase.drive, onTime };
   return runBurst({ ...burstCase, drive, options: { ...burstCase.options, waveform: false } });
 }
 
-function simulatePhases(burstCase: BurstCase, onTime: number, halfCycle: number): Phases {
+function simulatePhases(burstCase: BurstCase, onTime: number, halfCycle: number): BurstPhases {
   const step = halfCycle / PHASES;
-  const bursts = Array.from({ length: PHASES }, (_, index) => simulate(burstCase, onTime + index * step));
+  const bursts = Array.from({ length: PHASES }, (_, index) =>
+    simulateOnTime(burstCase, onTime + index * step),
+  );
   return { onTime, bursts: bursts.filter((burst) => burst !== null) };
 }
 
@@ -56,8 +59,8 @@ export function withWorstTurnOff(drive: DesignParts["drive"], burst: BurstResult
   return { ...burst, halfCycles };
 }
 
-/** On-times from one half cycle to the longest, closer together where they are short. */
-export function allPhases(burstCase: BurstCase, longest: number, halfCycle: number): Phases[] {
+/** The phases of on-times from one half cycle to the longest, closer together where they are short. */
+export function burstPhases(burstCase: BurstCase, longest: number, halfCycle: number): BurstPhases[] {
   const shortest = Math.min(halfCycle, longest / ON_TIMES);
   return Array.from({ length: ON_TIMES }, (_, index) => {
     const part = (index / (ON_TIMES - 1)) ** 1.5;

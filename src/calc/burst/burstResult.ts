@@ -1,10 +1,8 @@
-/** What a burst has to say for itself. */
-
+/** What a burst has to say for itself, and what it comes to when it is repeated. */
 import type { PolePair } from "../circuit/poles";
-import type { BurstRun } from "./burstRun";
-import type { EnergyAccount } from "./energyAccount";
-import type { GateInterval, HalfCycle, Peak, TurnOff, Waveform } from "./record";
-import { storedEnergy } from "./system";
+import type { BurstDrive } from "./burstDrive";
+import { type EnergyAccount, energyAccount, type PrimaryResistances } from "./energyAccount";
+import type { BurstRecord, GateInterval, HalfCycle, Peak, TurnOff, Waveform } from "./record";
 
 export interface RunningFrequency {
   /** s, end of the cycle */
@@ -86,54 +84,41 @@ function firstBeatMinimum(halfCycles: readonly HalfCycle[]): { time: number; cur
   return at < 0 ? null : { time: driven[at].peakTime, current: driven[at].peakCurrent };
 }
 
-function account(run: BurstRun, inPath: number): EnergyAccount {
-  const { sums, drive, network, here, record } = run;
-  const { onStateResistance, onStateVoltage } = drive;
-  const primary = run.conductorResistance * sums.squareCurrent;
-  const bank = (network.primary.resistance - run.conductorResistance) * sums.squareCurrent;
-  const switches = inPath * (onStateResistance * sums.squareCurrent + onStateVoltage * sums.charge);
-  const stored = storedEnergy(network, run.bank, here.x);
-  const used = sums.spark + primary + bank + switches + sums.secondary + stored;
-  return {
-    supplied: sums.supplied,
-    returned: sums.returned,
-    spark: sums.spark,
-    primary,
-    bank,
-    switches,
-    secondary: sums.secondary,
-    stored,
-    imbalance: sums.supplied - sums.returned - used,
-    turnOff: inPath * record.halfCycles.reduce((sum, { turnOffEnergy }) => sum + turnOffEnergy, 0),
-  };
+/** What the record does not know of a burst that is over. */
+export interface BurstEnd {
+  /** s; null where the over-current limit was not reached */
+  limitReachedAt: number | null;
+  /** s, when the primary current had ended for good */
+  primaryEnd: number;
+  cutShort: boolean;
+  resistances: PrimaryResistances;
+  /** J in coils and capacitances, reservoir left out */
+  stored: number;
 }
 
-export function burstResult(
-  run: BurstRun,
-  inPath: number,
-  primaryEnd: number,
-  cutShort: boolean,
-): BurstResult {
-  const { record, sums, control, drive } = run;
+/** What is read from the record of a burst that is over. */
+export function burstResult(record: BurstRecord, drive: BurstDrive, end: BurstEnd): BurstResult {
+  const { extremes, integrals, halfCycles, gates } = record;
+  const turnOff = halfCycles.reduce((sum, { turnOffEnergy }) => sum + turnOffEnergy, 0);
   return {
-    peakPrimaryCurrent: record.primaryCurrent,
-    peakTopVoltage: record.topVoltage,
-    peakBaseCurrent: record.baseCurrent,
-    peakBankVoltage: record.bankVoltage,
-    squareCurrentTime: sums.squareCurrent,
-    chargeMoved: sums.charge,
-    limitReachedAt: control.limitReachedAt,
-    driveEnd: record.gates.at(-1)?.to ?? 0,
-    primaryEnd,
-    reservoirSag: drive.busVoltage - run.lowestBus,
-    halfCycles: record.halfCycles,
-    runningFrequency: runningFrequency(record.halfCycles),
-    firstBeatMinimum: firstBeatMinimum(record.halfCycles),
-    gates: record.gates,
+    peakPrimaryCurrent: extremes.primaryCurrent,
+    peakTopVoltage: extremes.topVoltage,
+    peakBaseCurrent: extremes.baseCurrent,
+    peakBankVoltage: extremes.bankVoltage,
+    squareCurrentTime: integrals.squareCurrent,
+    chargeMoved: integrals.charge,
+    limitReachedAt: end.limitReachedAt,
+    driveEnd: gates.at(-1)?.to ?? 0,
+    primaryEnd: end.primaryEnd,
+    reservoirSag: drive.busVoltage - extremes.leastBusVoltage,
+    halfCycles,
+    runningFrequency: runningFrequency(halfCycles),
+    firstBeatMinimum: firstBeatMinimum(halfCycles),
+    gates,
     turnOffs: record.turnOffs,
-    waveform: record.waveform,
-    energy: account(run, inPath),
-    cutShort,
+    waveform: record.samples.waveform,
+    energy: energyAccount(integrals, drive, end.resistances, end.stored, turnOff),
+    cutShort: end.cutShort,
   };
 }
 
@@ -146,4 +131,19 @@ export function runningPole(frequency: number, { lower, upper }: PolePair): "low
 export function meanFrequency({ runningFrequency }: Pick<BurstResult, "runningFrequency">): number | null {
   const time = runningFrequency.reduce((sum, { frequency }) => sum + 1 / frequency, 0);
   return time > 0 ? runningFrequency.length / time : null;
+}
+
+/** RMS over bursts and pauses from one burst's ∫i²dt, A. */
+export function rmsOfBursts(squareCurrentTime: number, repetitionRate: number): number {
+  return Math.sqrt(squareCurrentTime * repetitionRate);
+}
+
+/** W of an energy in J that each burst takes. */
+export function averagePower(energy: number, repetitionRate: number): number {
+  return energy * repetitionRate;
+}
+
+/** Part of the time that the bursts take, their on-times in s. */
+export function dutyOf({ onTime, repetitionRate }: { onTime: number; repetitionRate: number }): number {
+  return onTime * repetitionRate;
 }

@@ -5,9 +5,7 @@
  * turned off a delay later, and the opposite one turned on a dead time after that. At a fixed frequency the
  * pairs change at every half period. A half cycle begins with its pair's turn-on.
  */
-import type { BurstDrive } from "./burstDrive";
-
-export type Polarity = 1 | -1;
+import type { BurstDrive, Polarity } from "./burstDrive";
 
 export interface Control {
   /** pair of the present half cycle: 1 drives the current up */
@@ -28,6 +26,7 @@ export interface Control {
   ended: boolean;
 }
 
+/** The first pair is on at once, unless the on-time is 0. */
 export function startControl(drive: BurstDrive): Control {
   const runs = drive.onTime > 0;
   const free = drive.commutation.mode === "primary current";
@@ -56,6 +55,7 @@ export function comparatorInput(control: Control, drive: BurstDrive, current: nu
   return control.half * (current + drive.commutation.leadTime * rate);
 }
 
+/** s, when a gate is next due to change; Infinity for never. */
 export function nextTimer(control: Control, drive: BurstDrive): number {
   if (control.ended) return Number.POSITIVE_INFINITY;
   return Math.min(control.offAt, control.onAt, control.limitOffAt, drive.onTime);
@@ -69,6 +69,7 @@ export function passZero(control: Control, drive: BurstDrive, time: number): voi
   control.onAt = control.offAt + deadTime;
 }
 
+/** The current has reached the over-current limit: the pair goes off a delay later. */
 export function reachLimit(control: Control, drive: BurstDrive, time: number): void {
   control.limitReachedAt ??= time;
   control.limitOffAt = time + drive.commutation.delay;
@@ -80,7 +81,8 @@ function allOff(control: Control): void {
   control.limitOffAt = Number.POSITIVE_INFINITY;
 }
 
-export function endControl(control: Control): void {
+/** All pairs off for good. */
+function endControl(control: Control): void {
   allOff(control);
   control.onAt = Number.POSITIVE_INFINITY;
   control.awaiting = false;

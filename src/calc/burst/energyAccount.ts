@@ -1,7 +1,81 @@
 /** Where each joule of a burst goes. */
+import { switchesInPath } from "../circuit/bridge";
+import type { BurstDrive } from "./burstDrive";
+import type { Instant } from "./stepLadder";
+import { CURRENT, type Losses, modeCurrent, sparkVoltage } from "./system";
 
-import type { Network } from "../circuit/network";
-import { CURRENT, LEAST_SPARK_RESISTANCE, modeCurrent, TIP, topVoltage } from "./system";
+/** Integrals since the start. */
+export interface Integrals {
+  /** A²s */
+  squareCurrent: number;
+  /** A·s, of the current's magnitude */
+  charge: number;
+  /** J out of the reservoir's terminals, and back into them */
+  supplied: number;
+  returned: number;
+  /** J into the modes' resistances and the spark's */
+  secondary: number;
+  spark: number;
+}
+
+/** At the start. */
+export function noIntegrals(): Integrals {
+  return { squareCurrent: 0, charge: 0, supplied: 0, returned: 0, secondary: 0, spark: 0 };
+}
+
+/**
+ * ∫a² over a time from a and its rate at both ends: the trapezium rule with its end correction,
+ * T/2·(f₀ + f₁) + T²/12·(f₀' − f₁') with f = a². Source: Euler–Maclaurin; Abramowitz and Stegun, 25.4.4 with its
+ * correction term.
+ */
+function squareIntegral(time: number, a: number, b: number, aRate: number, bRate: number): number {
+  return 0.5 * time * (a * a + b * b) + ((time * time) / 6) * (a * aRate - b * bRate);
+}
+
+/** Adds what a time in one conduction costs beside the primary: nothing in it switches. */
+export function addLosses(
+  integrals: Integrals,
+  losses: Losses,
+  time: number,
+  from: Instant,
+  to: Instant,
+): void {
+  const { modeResistances, sparkConductance } = losses;
+  const modes = modeResistances.length;
+  for (let mode = 0; mode < modes; mode++) {
+    const at = modeCurrent(mode);
+    const square = squareIntegral(time, from.x[at], to.x[at], from.rate[at], to.rate[at]);
+    integrals.secondary += modeResistances[mode] * square;
+  }
+  if (sparkConductance > 0) {
+    const [a, b] = [sparkVoltage(modes, from.x), sparkVoltage(modes, to.x)];
+    const [aRate, bRate] = [sparkVoltage(modes, from.rate), sparkVoltage(modes, to.rate)];
+    integrals.spark += sparkConductance * squareIntegral(time, a, b, aRate, bRate);
+  }
+}
+
+/**
+ * Adds what the primary's current costs in a time.
+ * @param charge A·s that it has moved
+ * @param rail V, mean over that charge, with the sign it drives the current with: it falls in proportion
+ */
+export function addPrimary(
+  integrals: Integrals,
+  time: number,
+  from: Instant,
+  to: Instant,
+  charge: number,
+  rail: number,
+  railResistance: number,
+): void {
+  const at = CURRENT;
+  const square = squareIntegral(time, from.x[at], to.x[at], from.rate[at], to.rate[at]);
+  const energy = rail * charge - railResistance * square;
+  integrals.squareCurrent += square;
+  integrals.charge += Math.abs(charge);
+  if (energy > 0) integrals.supplied += energy;
+  else integrals.returned -= energy;
+}
 
 /** J. supplied − returned = spark + primary + bank + switches + secondary + stored + imbalance. */
 export interface EnergyAccount {
@@ -29,91 +103,41 @@ export function energyTaken({ supplied, returned, turnOff }: EnergyAccount): num
   return Math.max(0, supplied - returned + turnOff);
 }
 
-/** Integrals since the start. */
-export interface Integrals {
-  /** A²s */
-  squareCurrent: number;
-  /** A·s, of the current's magnitude */
-  charge: number;
-  supplied: number;
-  returned: number;
-  secondary: number;
-  spark: number;
-}
-
-export function noIntegrals(): Integrals {
-  return { squareCurrent: 0, charge: 0, supplied: 0, returned: 0, secondary: 0, spark: 0 };
+/** Ω of the primary, the switches left out. */
+export interface PrimaryResistances {
+  conductor: number;
+  bank: number;
 }
 
 /**
- * ∫a² over a time from a and its rate at both ends: the trapezium rule with its end correction,
- * T/2·(f₀ + f₁) + T²/12·(f₀' − f₁') with f = a². Source: abramowitzStegun, 25.4.4 with its
- * correction term (Euler–Maclaurin).
+ * The account of a burst that is over.
+ * @param stored J in coils and capacitances, reservoir left out
+ * @param turnOff J of one switch's turn-offs
  */
-function squareIntegral(time: number, a: number, b: number, aRate: number, bRate: number): number {
-  return 0.5 * time * (a * a + b * b) + ((time * time) / 6) * (a * aRate - b * bRate);
-}
-
-/** A state and its rate. */
-export interface Instant {
-  x: Float64Array;
-  rate: Float64Array;
-}
-
-export interface Losses {
-  modeResistances: readonly number[];
-  /** S of the spark's resistance; 0 without a spark */
-  sparkConductance: number;
-}
-
-/** V across the spark's resistance, of a rate V/s: behind the capacitance of a series load, else the whole top voltage. */
-function sparkVoltage(modes: number, x: Float64Array): number {
-  return topVoltage(modes, x) - x[TIP];
-}
-
-export function lossesOf({ load, modes }: Network): Losses {
-  const sparks = load !== null && load.capacitance > 0;
+export function energyAccount(
+  integrals: Integrals,
+  drive: BurstDrive,
+  resistances: PrimaryResistances,
+  stored: number,
+  turnOff: number,
+): EnergyAccount {
+  const { supplied, returned, spark, secondary, squareCurrent, charge } = integrals;
+  const { onStateResistance, onStateVoltage } = drive;
+  const inPath = switchesInPath(drive);
+  const primary = resistances.conductor * squareCurrent;
+  const bank = resistances.bank * squareCurrent;
+  const switches = inPath * (onStateResistance * squareCurrent + onStateVoltage * charge);
+  const used = spark + primary + bank + switches + secondary + stored;
   return {
-    modeResistances: modes.map(({ resistance }) => resistance),
-    sparkConductance: sparks ? 1 / Math.max(load.resistance, LEAST_SPARK_RESISTANCE) : 0,
+    supplied,
+    returned,
+    spark,
+    primary,
+    bank,
+    switches,
+    secondary,
+    stored,
+    imbalance: supplied - returned - used,
+    turnOff: inPath * turnOff,
   };
-}
-
-/** Adds what a time in one conduction costs: nothing in it switches. */
-export function addInterval(sums: Integrals, losses: Losses, time: number, from: Instant, to: Instant): void {
-  const { modeResistances, sparkConductance } = losses;
-  const modes = modeResistances.length;
-  for (let mode = 0; mode < modes; mode++) {
-    const at = modeCurrent(mode);
-    const square = squareIntegral(time, from.x[at], to.x[at], from.rate[at], to.rate[at]);
-    sums.secondary += modeResistances[mode] * square;
-  }
-  if (sparkConductance > 0) {
-    const [a, b] = [sparkVoltage(modes, from.x), sparkVoltage(modes, to.x)];
-    const [aRate, bRate] = [sparkVoltage(modes, from.rate), sparkVoltage(modes, to.rate)];
-    sums.spark += sparkConductance * squareIntegral(time, a, b, aRate, bRate);
-  }
-}
-
-/**
- * Adds what the primary's current costs in a time.
- * @param charge A·s that it has moved
- * @param rail V, mean over that charge, with the sign it drives the current with: it falls in proportion
- */
-export function addPrimary(
-  sums: Integrals,
-  time: number,
-  from: Instant,
-  to: Instant,
-  charge: number,
-  rail: number,
-  railResistance: number,
-): void {
-  const at = CURRENT;
-  const square = squareIntegral(time, from.x[at], to.x[at], from.rate[at], to.rate[at]);
-  const energy = rail * charge - railResistance * square;
-  sums.squareCurrent += square;
-  sums.charge += Math.abs(charge);
-  if (energy > 0) sums.supplied += energy;
-  else sums.returned -= energy;
 }

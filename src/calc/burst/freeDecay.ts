@@ -1,9 +1,7 @@
 /** What remains when nothing can conduct any more: the modes ring down into their own losses and the spark. */
-
 import type { Network } from "../circuit/network";
-import type { Losses } from "./energyAccount";
 import { doubled, lowestStep, product, type SquareMatrix, type StepLadder, transform } from "./stepLadder";
-import { modeCurrent, modeVoltage, secondaryEnergy, TIP } from "./system";
+import { type Losses, modeCurrent, modeVoltage, SPARK, secondaryEnergy } from "./system";
 
 /** Doublings of a step of nanoseconds that are tried: beyond an hour nothing is left. */
 const MOST_DOUBLINGS = 44;
@@ -52,7 +50,7 @@ function firstForms(ladder: StepLadder, { modeResistances, sparkConductance }: L
   const { size } = ladder.system;
   const secondary = new Float64Array(size * size);
   const across = new Float64Array(size);
-  across[TIP] = -1;
+  across[SPARK] = -1;
   modeResistances.forEach((resistance, mode) => {
     const at = modeCurrent(mode);
     secondary[at * size + at] = resistance;

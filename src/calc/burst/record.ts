@@ -1,8 +1,8 @@
-/** What is kept of a burst while it runs: peaks, half cycles, gates, a thinned waveform. */
-
-import type { Polarity } from "./commutation";
-import type { Instant } from "./energyAccount";
-import { CURRENT, modeCurrent, topVoltage } from "./system";
+/** What is kept of a burst while it runs: peaks, half cycles, gates, a thinned waveform, beside the integrals. */
+import type { Polarity } from "./burstDrive";
+import { addLosses, type Integrals, noIntegrals } from "./energyAccount";
+import type { Instant } from "./stepLadder";
+import { CURRENT, type Losses, modeCurrent, topVoltage } from "./system";
 
 export interface Peak {
   /** magnitude */
@@ -60,23 +60,52 @@ export interface Waveform {
   bankVoltage: number[];
 }
 
-export interface BurstRecord {
-  modes: number;
-  baseCurrentRatios: Float64Array;
+/** Since the start; the peaks of primary current and top voltage without the half cycle that is not over yet. */
+interface Extremes {
+  /** A */
   primaryCurrent: Peak;
+  /** V */
   topVoltage: Peak;
+  /** A at the foot of the winding */
   baseCurrent: number;
+  /** V across the bank */
   bankVoltage: number;
+  /** V, the least of the whole bus */
+  leastBusVoltage: number;
+  /** J in modes and spark at a half cycle's end */
+  secondaryEnergy: number;
+}
+
+interface Samples {
+  /** whether a waveform is kept */
+  kept: boolean;
+  waveform: Waveform;
+  /** s between samples, and when the next is due */
+  period: number;
+  next: number;
+}
+
+export interface BurstRecord {
+  /** base current of each mode per ampere of its circuit current */
+  baseCurrentRatios: Float64Array;
+  extremes: Extremes;
+  integrals: Integrals;
+  /** integrals at the last half cycle's end */
+  atHalfCycleStart: { squareCurrent: number; charge: number };
   halfCycle: HalfCycle;
   halfCycles: HalfCycle[];
   gates: GateInterval[];
   turnOffs: TurnOff[];
-  /** whether a waveform is kept */
-  sampled: boolean;
-  waveform: Waveform;
-  /** s between samples, and when the next is due */
-  samplePeriod: number;
-  nextSample: number;
+  samples: Samples;
+}
+
+export interface RecordOptions {
+  /** base current of each mode per ampere of its circuit current; 1 where absent */
+  baseCurrentRatios?: readonly number[];
+  /** waveform samples per period of the fundamental */
+  samplesPerPeriod?: number;
+  /** false: no sample is taken, and the ringing after the last current is followed for a period only */
+  waveform?: boolean;
 }
 
 function emptyHalfCycle(from: number, driven: boolean): HalfCycle {
@@ -95,27 +124,39 @@ function emptyHalfCycle(from: number, driven: boolean): HalfCycle {
   };
 }
 
+/**
+ * A record of nothing yet.
+ * @param period s, of the fundamental
+ */
 export function burstRecord(
   modes: number,
-  samplePeriod: number,
-  baseCurrentRatios: readonly number[],
-  sampled: boolean,
+  period: number,
+  busVoltage: number,
+  options: RecordOptions,
 ): BurstRecord {
+  const { baseCurrentRatios = [], samplesPerPeriod = 32, waveform = true } = options;
   return {
-    modes,
     baseCurrentRatios: Float64Array.from({ length: modes }, (_, mode) => baseCurrentRatios[mode] ?? 1),
-    primaryCurrent: { value: 0, time: 0 },
-    topVoltage: { value: 0, time: 0 },
-    baseCurrent: 0,
-    bankVoltage: 0,
+    extremes: {
+      primaryCurrent: { value: 0, time: 0 },
+      topVoltage: { value: 0, time: 0 },
+      baseCurrent: 0,
+      bankVoltage: 0,
+      leastBusVoltage: busVoltage,
+      secondaryEnergy: 0,
+    },
+    integrals: noIntegrals(),
+    atHalfCycleStart: { squareCurrent: 0, charge: 0 },
     halfCycle: emptyHalfCycle(0, true),
     halfCycles: [],
     gates: [],
     turnOffs: [],
-    sampled,
-    waveform: { time: [], primaryCurrent: [], topVoltage: [], bankVoltage: [] },
-    samplePeriod,
-    nextSample: 0,
+    samples: {
+      kept: waveform,
+      waveform: { time: [], primaryCurrent: [], topVoltage: [], bankVoltage: [] },
+      period: period / samplesPerPeriod,
+      next: 0,
+    },
   };
 }
 
@@ -135,98 +176,144 @@ export function cubicPeak(a: number, b: number, aRate: number, bRate: number, ti
   return value > ends.value ? { value, time: at * time } : ends;
 }
 
-function sampleInto(record: BurstRecord, time: number, x: Float64Array, bank: number): void {
-  const { waveform } = record;
+function sampleInto(samples: Samples, modes: number, time: number, x: Float64Array, bank: number): void {
+  const { waveform } = samples;
   waveform.time.push(time);
   waveform.primaryCurrent.push(x[CURRENT]);
-  waveform.topVoltage.push(topVoltage(record.modes, x));
+  waveform.topVoltage.push(topVoltage(modes, x));
   waveform.bankVoltage.push(bank);
-  record.nextSample = time + record.samplePeriod;
+  samples.next = time + samples.period;
 }
 
 /** Takes a sample where one is due, or at once; none twice at a time. */
 export function takeSample(
-  record: BurstRecord,
+  { samples, baseCurrentRatios }: BurstRecord,
   time: number,
   x: Float64Array,
   bank: number,
   atOnce = false,
 ): void {
-  if (!record.sampled || !(atOnce || time >= record.nextSample)) return;
-  if (record.waveform.time.at(-1) !== time) sampleInto(record, time, x, bank);
+  if (!samples.kept || !(atOnce || time >= samples.next)) return;
+  if (samples.waveform.time.at(-1) !== time) sampleInto(samples, baseCurrentRatios.length, time, x, bank);
 }
 
-function baseCurrent({ modes, baseCurrentRatios }: BurstRecord, x: Float64Array): number {
-  let sum = 0;
-  for (let mode = 0; mode < modes; mode++) sum += baseCurrentRatios[mode] * x[modeCurrent(mode)];
-  return sum;
-}
-
-function noteCurrent({ halfCycle }: BurstRecord, value: number, time: number): void {
+function noteCurrent(halfCycle: HalfCycle, value: number, time: number): void {
   if (value <= halfCycle.peakCurrent) return;
   halfCycle.peakCurrent = value;
   halfCycle.peakTime = time;
 }
 
-function noteTop({ halfCycle }: BurstRecord, value: number, time: number): void {
+function noteTop(halfCycle: HalfCycle, value: number, time: number): void {
   if (value <= halfCycle.peakTopVoltage) return;
   halfCycle.peakTopVoltage = value;
   halfCycle.topPeakTime = time;
 }
 
-/** Peaks at the end of a time in one conduction, and within it where a slope changes its sign. */
-export function recordInterval(
-  record: BurstRecord,
+function noteCurrentPeaks(half: HalfCycle, start: number, time: number, from: Instant, to: Instant): void {
+  noteCurrent(half, Math.abs(to.x[CURRENT]), start + time);
+  if (from.rate[CURRENT] * to.rate[CURRENT] >= 0) return;
+  const peak = cubicPeak(from.x[CURRENT], to.x[CURRENT], from.rate[CURRENT], to.rate[CURRENT], time);
+  noteCurrent(half, peak.value, start + peak.time);
+}
+
+function noteTopPeaks(
+  half: HalfCycle,
+  modes: number,
   start: number,
   time: number,
   from: Instant,
   to: Instant,
 ): void {
-  const { modes } = record;
-  noteCurrent(record, Math.abs(to.x[CURRENT]), start + time);
-  if (from.rate[CURRENT] * to.rate[CURRENT] < 0) {
-    const { x, rate } = to;
-    const peak = cubicPeak(from.x[CURRENT], x[CURRENT], from.rate[CURRENT], rate[CURRENT], time);
-    noteCurrent(record, peak.value, start + peak.time);
-  }
   const top = topVoltage(modes, to.x);
-  noteTop(record, Math.abs(top), start + time);
-  const [topRate, topRateBefore] = [topVoltage(modes, to.rate), topVoltage(modes, from.rate)];
-  if (topRateBefore * topRate < 0) {
-    const peak = cubicPeak(topVoltage(modes, from.x), top, topRateBefore, topRate, time);
-    noteTop(record, peak.value, start + peak.time);
-  }
-  const base = baseCurrent(record, to.x);
-  record.baseCurrent = Math.max(record.baseCurrent, Math.abs(base));
-  const [baseRate, baseRateBefore] = [baseCurrent(record, to.rate), baseCurrent(record, from.rate)];
-  if (baseRateBefore * baseRate < 0) {
-    const peak = cubicPeak(baseCurrent(record, from.x), base, baseRateBefore, baseRate, time);
-    record.baseCurrent = Math.max(record.baseCurrent, peak.value);
-  }
+  noteTop(half, Math.abs(top), start + time);
+  const [rate, rateBefore] = [topVoltage(modes, to.rate), topVoltage(modes, from.rate)];
+  if (rateBefore * rate >= 0) return;
+  const peak = cubicPeak(topVoltage(modes, from.x), top, rateBefore, rate, time);
+  noteTop(half, peak.value, start + peak.time);
+}
+
+function baseCurrent(ratios: Float64Array, x: Float64Array): number {
+  let sum = 0;
+  for (let mode = 0; mode < ratios.length; mode++) sum += ratios[mode] * x[modeCurrent(mode)];
+  return sum;
+}
+
+function noteBasePeaks(
+  extremes: Extremes,
+  ratios: Float64Array,
+  time: number,
+  from: Instant,
+  to: Instant,
+): void {
+  const base = baseCurrent(ratios, to.x);
+  extremes.baseCurrent = Math.max(extremes.baseCurrent, Math.abs(base));
+  const [rate, rateBefore] = [baseCurrent(ratios, to.rate), baseCurrent(ratios, from.rate)];
+  if (rateBefore * rate >= 0) return;
+  const peak = cubicPeak(baseCurrent(ratios, from.x), base, rateBefore, rate, time);
+  extremes.baseCurrent = Math.max(extremes.baseCurrent, peak.value);
+}
+
+/**
+ * Peaks at the end of a time in one conduction, and within it where a slope changes its sign; what the time costs
+ * beside the primary.
+ */
+export function recordInterval(
+  record: BurstRecord,
+  losses: Losses,
+  start: number,
+  time: number,
+  from: Instant,
+  to: Instant,
+): void {
+  const { halfCycle, baseCurrentRatios, extremes, integrals } = record;
+  noteCurrentPeaks(halfCycle, start, time, from, to);
+  noteTopPeaks(halfCycle, baseCurrentRatios.length, start, time, from, to);
+  noteBasePeaks(extremes, baseCurrentRatios, time, from, to);
+  addLosses(integrals, losses, time, from, to);
 }
 
 /** Of the burst so far, the half cycle that is not over yet with it. */
-export function highestTopVoltage({ topVoltage, halfCycle }: BurstRecord): Peak {
+export function highestTopVoltage({ extremes, halfCycle }: BurstRecord): Peak {
   const { peakTopVoltage, topPeakTime } = halfCycle;
-  return peakTopVoltage > topVoltage.value ? { value: peakTopVoltage, time: topPeakTime } : topVoltage;
+  const highest = extremes.topVoltage;
+  return peakTopVoltage > highest.value ? { value: peakTopVoltage, time: topPeakTime } : highest;
 }
 
-/** Ends a half cycle and begins the next. */
-export function closeHalfCycle(record: BurstRecord, time: number, drivenNext: boolean): void {
-  const ended = record.halfCycle;
+/**
+ * Ends a half cycle and begins the next.
+ * @param direction that its current had
+ * @param drivenNext whether the drive has not ended
+ */
+export function closeHalfCycle(
+  record: BurstRecord,
+  time: number,
+  direction: Polarity,
+  drivenNext: boolean,
+): void {
+  const { halfCycle: ended, extremes, integrals, atHalfCycleStart } = record;
   ended.to = time;
-  if (ended.peakCurrent > record.primaryCurrent.value)
-    record.primaryCurrent = { value: ended.peakCurrent, time: ended.peakTime };
-  record.topVoltage = highestTopVoltage(record);
+  ended.direction = direction;
+  ended.squareCurrent = integrals.squareCurrent - atHalfCycleStart.squareCurrent;
+  ended.charge = integrals.charge - atHalfCycleStart.charge;
+  record.atHalfCycleStart = { squareCurrent: integrals.squareCurrent, charge: integrals.charge };
+  if (ended.peakCurrent > extremes.primaryCurrent.value)
+    extremes.primaryCurrent = { value: ended.peakCurrent, time: ended.peakTime };
+  extremes.topVoltage = highestTopVoltage(record);
   if (ended.peakCurrent > 0 && ended.to > ended.from) record.halfCycles.push(ended);
   record.halfCycle = emptyHalfCycle(time, drivenNext);
 }
 
-export function gateOn(record: BurstRecord, time: number, polarity: Polarity): void {
-  record.gates.push({ from: time, to: time, polarity });
+/** A pair goes on. */
+export function gateOn({ gates }: BurstRecord, time: number, polarity: Polarity): void {
+  gates.push({ from: time, to: time, polarity });
 }
 
-export function gateOff(record: BurstRecord, time: number): void {
-  const last = record.gates.at(-1);
+/**
+ * The pair that is on goes off.
+ * @param current A that it carries then, below zero where its diodes do
+ */
+export function gateOff({ gates, turnOffs }: BurstRecord, time: number, current: number): void {
+  const last = gates.at(-1);
   if (last) last.to = time;
+  turnOffs.push({ time, current });
 }

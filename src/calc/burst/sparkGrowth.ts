@@ -1,7 +1,7 @@
 /** A spark that grows while the burst lasts. */
-
 import type { Network, SparkLoad } from "../circuit/network";
-import { modeVoltage, storedEnergy, TIP, topVoltage } from "./system";
+import { type BurstRecord, highestTopVoltage } from "./record";
+import { modeVoltage, SPARK, storedEnergy, topVoltage } from "./system";
 
 /**
  * The spark breaks out when the top first reaches a voltage and then grows at a constant rate to its full
@@ -19,14 +19,43 @@ export interface SparkGrowth {
 /** A spark shorter than this part of its full length is none. */
 const LEAST_PART = 1e-4;
 
+/** A spark that grows in a burst. */
+export interface GrowingSpark {
+  growth: SparkGrowth;
+  full: SparkLoad;
+  /** s; Infinity before */
+  brokeOutAt: number;
+}
+
+/** Null where there is no spark, or where it stands at its full length from the start. */
+export function growingSpark(growth: SparkGrowth | undefined, full: SparkLoad | null): GrowingSpark | null {
+  return growth && full ? { growth, full, brokeOutAt: Number.POSITIVE_INFINITY } : null;
+}
+
 /**
  * The load at a time after the breakout, as a part of the full one; null before.
  * @param since s, since the breakout; below 0 before it
  */
-export function grownLoad(full: SparkLoad | null, growth: SparkGrowth, since: number): SparkLoad | null {
-  if (!full || !(since > 0) || !(growth.length > 0)) return null;
+function grownLoad({ full, growth }: GrowingSpark, since: number): SparkLoad | null {
+  if (!(since > 0) || !(growth.length > 0)) return null;
   const part = Math.min(1, (growth.rate * since) / growth.length);
   return part >= LEAST_PART ? { ...full, capacitance: full.capacitance * part } : null;
+}
+
+/** The load for the half cycle that begins at a time; null where it stays at the present one. */
+export function nextLoad(
+  spark: GrowingSpark,
+  present: SparkLoad | null,
+  record: BurstRecord,
+  time: number,
+): SparkLoad | null {
+  if (present?.capacitance === spark.full.capacitance) return null;
+  if (spark.brokeOutAt === Number.POSITIVE_INFINITY) {
+    const highest = highestTopVoltage(record);
+    if (highest.value < spark.growth.breakoutVoltage) return null;
+    spark.brokeOutAt = highest.time;
+  }
+  return grownLoad(spark, time - spark.brokeOutAt);
 }
 
 /**
@@ -38,7 +67,7 @@ export function renewLoad(before: Network, after: Network, x: Float64Array): num
   const energy = storedEnergy(before, 0, x);
   const [old, renewed] = [before.load?.capacitance ?? 0, after.load?.capacitance ?? 0];
   if (after.load?.topology === "series") {
-    x[TIP] *= renewed > 0 ? old / renewed : 0;
+    x[SPARK] *= renewed > 0 ? old / renewed : 0;
   } else {
     const elastance = after.modes.reduce((sum, { capacitance }) => sum + 1 / capacitance, 0);
     const voltage = topVoltage(after.modes.length, x);

@@ -2,8 +2,14 @@
  * Exact steps of a linear system dx/dt = Ax, by the matrix exponential at a ladder of halved steps.
  *
  * A rung holds exp(Aτ) − 1, not exp(Aτ): squared as 2E + E² nothing is lost to the one, however many rungs.
+<<<<<<< HEAD
  * The lowest rung is short enough for Taylor's series, so that any time is the sum of some rungs and a rest.
  * Source: higham2008, sec. 10.3 (scaling and squaring).
+=======
+ * The lowest rung is short enough for Taylor's series, so that any time is the sum of some rungs and a rest, and the
+ * moment at which something happens is found on the series.
+ * Source: scaling and squaring, N. J. Higham, Functions of Matrices (2008), sec. 10.3.
+>>>>>>> 0906fd9 (The burst's state falls into parts, and a function takes only the part it needs)
  */
 
 /** A square matrix, row after row. */
@@ -20,6 +26,7 @@ export interface StepLadder {
   rungs: Float64Array[];
 }
 
+/** All zero. */
 export function squareMatrix(size: number): SquareMatrix {
   return { size, entries: new Float64Array(size * size) };
 }
@@ -33,6 +40,7 @@ export function transform(size: number, matrix: Float64Array, x: Float64Array, o
   }
 }
 
+/** A·B */
 export function product(size: number, a: Float64Array, b: Float64Array): Float64Array {
   const result = new Float64Array(size * size);
   for (let row = 0, at = 0; row < size; row++) {
@@ -198,4 +206,91 @@ export function travel(
   if (left === 0) return;
   expand(ladder.system, left, out, terms);
   sumSeries(terms, 1, out);
+}
+
+/** A state and its rate. */
+export interface Instant {
+  x: Float64Array;
+  rate: Float64Array;
+}
+
+/** Where a system is, where it is moved to, and the room that this takes. */
+export interface Place {
+  here: Instant;
+  there: Instant;
+  /** a state that is tried */
+  next: Float64Array;
+  /** Taylor's terms of a state */
+  terms: Float64Array[];
+}
+
+/** All zero. */
+export function placeAtRest(size: number): Place {
+  const instant = () => ({ x: new Float64Array(size), rate: new Float64Array(size) });
+  return { here: instant(), there: instant(), next: new Float64Array(size), terms: seriesRoom(size) };
+}
+
+/** Writes the rate that goes with the state. */
+export function renewRate({ system }: StepLadder, { x, rate }: Instant): void {
+  transform(system.size, system.entries, x, rate);
+}
+
+/** Moves from here to there, in a time not longer than the longest step. */
+export function advance(ladder: StepLadder, { here, there, terms }: Place, time: number): void {
+  travel(ladder, time, here.x, there.x, terms);
+  renewRate(ladder, there);
+}
+
+/** The part of the longest step to which an event's time is found: some femtoseconds. */
+export const RESOLUTION = 2 ** -24;
+/** Least part of the bracket that a guess by secant keeps from its ends: what is left shrinks to it. */
+const FROM_ENDS = 0.01;
+
+/** How far a state is from changing what comes after; below 0 it has. */
+type Margin = (x: Float64Array) => number;
+
+/** Climbs from here as long as nothing happens, down to the lowest rung. Gives the time passed. */
+function approach(ladder: StepLadder, { here, there, next }: Place, time: number, margin: Margin): number {
+  const { x } = there;
+  x.set(here.x);
+  let passed = 0;
+  for (let rung = 0, part = ladder.step; rung < ladder.rungs.length; rung++, part /= 2) {
+    if (passed + part > time) continue;
+    climb(ladder, rung, x, next);
+    if (margin(next) < 0) continue;
+    x.set(next);
+    passed += part;
+  }
+  return passed;
+}
+
+/** Leaves there just after the event: a root search on the series, by secants kept from the bracket's ends. */
+function closeIn(
+  { system, step }: StepLadder,
+  { there, next, terms }: Place,
+  span: number,
+  margin: Margin,
+): number {
+  expand(system, span, there.x, terms);
+  sumSeries(terms, 1, next);
+  let [low, high] = [0, 1];
+  let [before, after] = [margin(there.x), margin(next)];
+  while ((high - low) * span > step * RESOLUTION && after < 0) {
+    const secant = before / (before - after);
+    const part = low + (high - low) * Math.min(Math.max(secant, FROM_ENDS), 1 - FROM_ENDS);
+    sumSeries(terms, part, next);
+    const between = margin(next);
+    if (between < 0) [high, after] = [part, between];
+    else [low, before] = [part, between];
+  }
+  sumSeries(terms, high, there.x);
+  return high * span;
+}
+
+/** Shortens a step in which something happens to just after that. Gives its time. */
+export function moveToEvent(ladder: StepLadder, place: Place, time: number, margin: Margin): number {
+  const passed = approach(ladder, place, time, margin);
+  const until = passed + closeIn(ladder, place, Math.min(lowestStep(ladder), time - passed), margin);
+  renewRate(ladder, place.there);
+  return until;
 }

@@ -1,11 +1,12 @@
 /**
- * State space of a burst: what changes, and how fast.
+ * State space of a burst: what changes, how fast, and what energies it holds.
  *
- * | place | meaning | unit |
- * | 0 | i, primary current | A |
- * | 1 | w, voltage that drives it: of the rail less the switches' on-state voltage and the bank's; 0 without it | V |
- * | 2 | v_S, voltage of the spark's capacitance where it stands in series with a resistance | V |
- * | 3 + 2n, 4 + 2n | i_n, u_n: current and voltage of mode n, normalised to 1 V at the top | A, V |
+ * | place | code name | meaning | unit |
+ * | 0 | CURRENT | i, primary current | A |
+ * | 1 | SOURCE | w, voltage that drives it: of the rail less the switches' on-state voltage and the bank's; 0 without it | V |
+ * | 2 | SPARK | v_S, voltage of the spark's capacitance where it stands in series with a resistance | V |
+ * | 3 + 2n | modeCurrent | i_n, current of mode n, normalised to 1 V at the top | A |
+ * | 4 + 2n | modeVoltage | u_n, its voltage | V |
  *
  * L·di/dt + Σ M_n·di_n/dt = w − R·i,  dw/dt = −(1/C + 1/C_R)·i,  M_n·di/dt + L_n·di_n/dt = −R_n·i_n − u_n,
  * C_n·du_n/dt = i_n − i_S.
@@ -13,24 +14,27 @@
  * enough, and one matrix for both directions of the bridge. Source: circuit theory, mesh analysis.
  */
 import type { Network, SparkLoad } from "../circuit/network";
-import { type SquareMatrix, squareMatrix } from "./stepLadder";
+import { type SquareMatrix, type StepLadder, squareMatrix, stepLadder } from "./stepLadder";
 
 export const CURRENT = 0;
 export const SOURCE = 1;
-export const TIP = 2;
+export const SPARK = 2;
 const FIRST_MODE = 3;
 
 /** Ω, least resistance of a spark: a shorted one stays a finite system. */
 export const LEAST_SPARK_RESISTANCE = 1e-3;
 
+/** Place of a mode's current in the state. */
 export function modeCurrent(mode: number): number {
   return FIRST_MODE + 2 * mode;
 }
 
+/** Place of a mode's voltage in the state. */
 export function modeVoltage(mode: number): number {
   return FIRST_MODE + 2 * mode + 1;
 }
 
+/** Numbers that a state has. */
 export function stateSize({ modes }: Network): number {
   return FIRST_MODE + 2 * modes.length;
 }
@@ -51,14 +55,14 @@ export function leakageInductance({ primary, modes }: Network): number {
 /** Spark current and rate of the spark's own voltage as rows over the state. */
 interface LoadRows {
   current: Float64Array;
-  tipRate: Float64Array;
+  sparkRate: Float64Array;
 }
 
 function seriesLoad(network: Network, load: SparkLoad, rows: LoadRows): LoadRows {
   const conductance = 1 / Math.max(load.resistance, LEAST_SPARK_RESISTANCE);
-  rows.current[TIP] = -conductance;
+  rows.current[SPARK] = -conductance;
   for (let mode = 0; mode < network.modes.length; mode++) rows.current[modeVoltage(mode)] = conductance;
-  for (let at = 0; at < rows.current.length; at++) rows.tipRate[at] = rows.current[at] / load.capacitance;
+  for (let at = 0; at < rows.current.length; at++) rows.sparkRate[at] = rows.current[at] / load.capacitance;
   return rows;
 }
 
@@ -76,7 +80,7 @@ function parallelLoad({ modes }: Network, load: SparkLoad, rows: LoadRows): Load
 
 function loadRows(network: Network): LoadRows {
   const size = stateSize(network);
-  const rows = { current: new Float64Array(size), tipRate: new Float64Array(size) };
+  const rows = { current: new Float64Array(size), sparkRate: new Float64Array(size) };
   const { load } = network;
   if (!load || !(load.capacitance > 0)) return rows;
   return load.topology === "series" ? seriesLoad(network, load, rows) : parallelLoad(network, load, rows);
@@ -84,8 +88,8 @@ function loadRows(network: Network): LoadRows {
 
 function writeModes(matrix: SquareMatrix, network: Network, currentRate: Float64Array): void {
   const { size, entries } = matrix;
-  const { current, tipRate } = loadRows(network);
-  entries.set(tipRate, TIP * size);
+  const { current, sparkRate } = loadRows(network);
+  entries.set(sparkRate, SPARK * size);
   network.modes.forEach(({ inductance, capacitance, resistance, mutual }, mode) => {
     const [i, u] = [modeCurrent(mode), modeVoltage(mode)];
     for (let at = 0; at < size; at++) {
@@ -164,7 +168,7 @@ export function storedEnergy({ primary, modes, load }: Network, bank: number, x:
 
 function loadEnergy(load: SparkLoad | null, x: Float64Array, modes: number): number {
   if (!load) return 0;
-  return load.capacitance * (load.topology === "series" ? x[TIP] : topVoltage(modes, x)) ** 2;
+  return load.capacitance * (load.topology === "series" ? x[SPARK] : topVoltage(modes, x)) ** 2;
 }
 
 /** J in the modes and the spark alone. */
@@ -184,4 +188,68 @@ export function highestFrequency(network: Network): number {
   const share = leakageInductance(network) / primary.inductance;
   const own = [primary, ...modes].map(({ inductance, capacitance }) => 1 / (inductance * capacitance));
   return Math.sqrt(Math.max(...own) / share);
+}
+
+/**
+ * Steps per period of what primary and fundamental can ring at, and of the highest overtone, which carries little.
+ * The integrals keep to some 1e-6, because the errors of the corrected trapezium rule cancel from step to step;
+ * peaks between steps are read from cubics, to 3e-5 and 4e-4 of an overtone's share.
+ */
+const STEPS_PER_PERIOD = 20;
+const STEPS_PER_OVERTONE = 10;
+
+/** s, what resolves the network's fastest ringing. */
+export function longestStep(network: Network): number {
+  const withoutOvertones = { ...network, modes: network.modes.slice(0, 1) };
+  const fundamental = STEPS_PER_PERIOD * highestFrequency(withoutOvertones);
+  return (2 * Math.PI) / Math.max(fundamental, STEPS_PER_OVERTONE * highestFrequency(network));
+}
+
+/** What turns energy into heat beside the primary. */
+export interface Losses {
+  modeResistances: readonly number[];
+  /** S of the spark's resistance; 0 without a spark */
+  sparkConductance: number;
+}
+
+function lossesOf({ load, modes }: Network): Losses {
+  const sparks = load !== null && load.capacitance > 0;
+  return {
+    modeResistances: modes.map(({ resistance }) => resistance),
+    sparkConductance: sparks ? 1 / Math.max(load.resistance, LEAST_SPARK_RESISTANCE) : 0,
+  };
+}
+
+/** V across the spark's resistance, of a rate V/s: behind the capacitance of a series load, else the whole top voltage. */
+export function sparkVoltage(modes: number, x: Float64Array): number {
+  return topVoltage(modes, x) - x[SPARK];
+}
+
+/** The network with its load of the moment, and what is worked out from it once. */
+export interface BurstSystem {
+  network: Network;
+  conducting: StepLadder;
+  /** made when it is first needed */
+  open: StepLadder | null;
+  losses: Losses;
+}
+
+/** @param step s, the longest */
+export function burstSystem(network: Network, path: ConductingPath, step: number): BurstSystem {
+  const conducting = stepLadder(conductingSystem(network, path), step);
+  return { network, conducting, open: null, losses: lossesOf(network) };
+}
+
+/** The steps while no current flows in the primary. */
+export function openLadder(system: BurstSystem): StepLadder {
+  system.open ??= stepLadder(openSystem(system.network), system.conducting.step);
+  return system.open;
+}
+
+/** A/s, of the primary while it conducts. */
+export function currentRate({ conducting }: BurstSystem, x: Float64Array): number {
+  const { size, entries } = conducting.system;
+  let sum = 0;
+  for (let column = 0; column < size; column++) sum += entries[CURRENT * size + column] * x[column];
+  return sum;
 }

@@ -1,7 +1,5 @@
 /** Stress of the tank's capacitors, and arrangements of units for a wanted bank. */
-
-import { rmsOfBursts } from "../burst/burstRepetition";
-import { type BurstResult, meanFrequency } from "../burst/burstResult";
+import { type BurstResult, meanFrequency, rmsOfBursts } from "../burst/burstResult";
 import type { CapacitorUnit, Tank } from "../design-parts";
 
 /** How many of which unit a bank is made of. */

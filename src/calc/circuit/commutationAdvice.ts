@@ -1,7 +1,6 @@
 /** Phase lead and dead time that make the current at turn-off smallest. */
-
 import type { BurstDrive } from "../burst/burstDrive";
-import type { BurstOptions } from "../burst/burstRun";
+import type { BurstOptions } from "../burst/stepper";
 import { simulateBurst } from "../burst/stepper";
 import type { Network } from "./network";
 

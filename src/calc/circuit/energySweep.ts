@@ -1,5 +1,4 @@
 /** Whole bursts swept over the tap and the on-time: how much energy the spark gets, and at what peak current. */
-
 import { burstCase, runBurst } from "../burst/burstCase";
 import type { PrimarySolution } from "../coil/primary";
 import type { SectionMutuals } from "../coil/sectionMutuals";

@@ -1,5 +1,4 @@
 /** Losses and temperature of one switching device, and the power of its gate. */
-
 import type { BurstResult } from "../burst/burstResult";
 import type { HalfCycle, TurnOff } from "../burst/record";
 import type { Drive } from "../design-parts";

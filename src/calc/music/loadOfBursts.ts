@@ -1,11 +1,10 @@
 /** What bursts cost by their on-time, and what the parts of a coil allow. */
-
 import type { BurstCase } from "../burst/burstCase";
 import {
-  allPhases,
-  largestOf,
-  type Phases,
-  simulate,
+  type BurstPhases,
+  burstPhases,
+  largestOverPhases,
+  simulateOnTime,
   withWorstTurnOff,
   worstTurnOff,
 } from "../burst/burstPhases";
@@ -44,20 +43,20 @@ interface Allowed {
 }
 
 /** J from the reservoir. */
-function energyOf(parts: LoadParts, phases: Phases): number {
+function energyOf(parts: LoadParts, phases: BurstPhases): number {
   const inPath = switchesInPath(parts.drive);
-  const taken = largestOf(phases, (burst) => {
+  const taken = largestOverPhases(phases, (burst) => {
     const { supplied, returned, turnOff } = burst.energy;
     return supplied - returned + turnOff + inPath * worstTurnOff(parts.drive, burst);
   });
   return Math.max(0, taken);
 }
 
-function cost(parts: LoadParts, phases: Phases, allowed: Allowed): BurstCost {
+function cost(parts: LoadParts, phases: BurstPhases, allowed: Allowed): BurstCost {
   const { drive, tank, interrupter } = parts;
   const losses = phases.bursts.map((burst) => switchLosses(drive, withWorstTurnOff(drive, burst), 0));
   const energy = energyOf(parts, phases);
-  const squareCurrentTime = largestOf(phases, (burst) => burst.squareCurrentTime);
+  const squareCurrentTime = largestOverPhases(phases, (burst) => burst.squareCurrentTime);
   const resistance = dissipationResistance(tank.unit, meanFrequency(phases.bursts[0]) ?? 0);
   const { onTime } = phases;
   return {
@@ -69,10 +68,10 @@ function cost(parts: LoadParts, phases: Phases, allowed: Allowed): BurstCost {
     junctionRise: Math.max(...losses.map(({ rise }) => rise.firstBurst)),
     bankHeat: (squareCurrentTime / tank.strings ** 2) * resistance,
     lasts: Math.min(
-      largestOf(phases, ({ primaryEnd }) => primaryEnd),
+      largestOverPhases(phases, ({ primaryEnd }) => primaryEnd),
       onTime + interrupter.shortestGap,
     ),
-    sag: largestOf(phases, ({ reservoirSag }) => reservoirSag),
+    sag: largestOverPhases(phases, ({ reservoirSag }) => reservoirSag),
     mainsTime: energy / allowed.mains,
     busTime: energy / allowed.bus,
     bankTime: squareCurrentTime / allowed.bank,
@@ -97,12 +96,19 @@ function allowedBy(
 type Ceiling = CoilLoad["ceilings"][number];
 
 /** s at which a peak of the burst first reaches a limit. */
-function peakCeiling(all: readonly Phases[], peak: (burst: BurstResult) => number, limit: number): number {
+function peakCeiling(
+  all: readonly BurstPhases[],
+  peak: (burst: BurstResult) => number,
+  limit: number,
+): number {
   const onTimes = all.map(({ onTime }) => onTime);
-  return longestWithin({ onTimes, values: all.map((phases) => largestOf(phases, peak)) }, USED_PART * limit);
+  return longestWithin(
+    { onTimes, values: all.map((phases) => largestOverPhases(phases, peak)) },
+    USED_PART * limit,
+  );
 }
 
-function peakCeilings({ tank }: LoadParts, all: readonly Phases[]): Ceiling[] {
+function peakCeilings({ tank }: LoadParts, all: readonly BurstPhases[]): Ceiling[] {
   const voltage = peakCeiling(all, ({ peakBankVoltage }) => peakBankVoltage, bankVoltageRating(tank));
   const current = peakCeiling(
     all,
@@ -121,7 +127,7 @@ function limitCeiling({ drive }: LoadParts, { limitReachedAt }: BurstResult): Ce
   return [{ limiter: "over-current limit", onTime: limitReachedAt - SHORT_OF_LIMIT }];
 }
 
-function loadOf(design: LoadParts, all: readonly Phases[], ceilings: Ceiling[]): CoilLoad {
+function loadOf(design: LoadParts, all: readonly BurstPhases[], ceilings: Ceiling[]): CoilLoad {
   const { interrupter, drive, air } = design;
   const noLoad = noLoadBusVoltage(drive.supply);
   const leastBusVoltage = LEAST_BUS * noLoad;
@@ -130,7 +136,7 @@ function loadOf(design: LoadParts, all: readonly Phases[], ceilings: Ceiling[]):
     0,
   );
   const supply = supplyPoints(design, 1.5 * mostPower);
-  const deepest = Math.max(...all.map((each) => largestOf(each, ({ reservoirSag }) => reservoirSag)));
+  const deepest = Math.max(...all.map((each) => largestOverPhases(each, ({ reservoirSag }) => reservoirSag)));
   const sag = Math.min(deepest, 0.5 * (noLoad - leastBusVoltage));
   const allowed = allowedBy(design, supply, leastBusVoltage, sag);
   const costs = neverFalling(all.map((each) => cost(design, each, allowed)));
@@ -162,11 +168,11 @@ function loadOf(design: LoadParts, all: readonly Phases[], ceilings: Ceiling[]):
  * @returns null where the burst cannot be followed
  */
 export function loadOfBursts(parts: LoadParts, burstCase: BurstCase): CoilLoad | null {
-  const longest = simulate(burstCase, parts.interrupter.longestOnTime);
+  const longest = simulateOnTime(burstCase, parts.interrupter.longestOnTime);
   if (!longest) return null;
   const limit = limitCeiling(parts, longest);
   const last = Math.min(parts.interrupter.longestOnTime, ...limit.map(({ onTime }) => onTime));
   const halfCycle = 0.5 / (meanFrequency(longest) ?? 1 / last);
-  const all = allPhases(burstCase, last, halfCycle);
+  const all = burstPhases(burstCase, last, halfCycle);
   return loadOf(parts, all, [...limit, ...peakCeilings(parts, all)]);
 }

@@ -1,7 +1,6 @@
 /** The bank of capacitors by itself, and under the design's burst, repeated at its rate. */
-
-import { averagePower } from "../../calc/burst/burstRepetition";
 import type { BurstResult } from "../../calc/burst/burstResult";
+import { averagePower } from "../../calc/burst/burstResult";
 import {
   bankCapacitance,
   bankDuty,

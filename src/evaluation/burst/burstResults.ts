@@ -1,5 +1,4 @@
 /** What is computed of one burst in time, in SI units. */
-
 import type { RunningFrequency } from "../../calc/burst/burstResult";
 import type { EnergyAccount } from "../../calc/burst/energyAccount";
 import type { GateInterval, Waveform } from "../../calc/burst/record";

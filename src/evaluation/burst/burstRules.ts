@@ -1,5 +1,4 @@
 /** Limits on the burst itself. */
-
 import { longestOnTime } from "../../calc/burst/stepper";
 import { coupledNetwork } from "../../calc/circuit/coupledNetwork";
 import { pulseCurrentLimit } from "../../calc/circuit/switchLosses";

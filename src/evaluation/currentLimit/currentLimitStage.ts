@@ -1,6 +1,5 @@
 /** Current transformer and comparator, at rest and under the design's burst, repeated at its rate. */
-import { rmsOfBursts } from "../../calc/burst/burstRepetition";
-import { type BurstResult, meanFrequency } from "../../calc/burst/burstResult";
+import { type BurstResult, meanFrequency, rmsOfBursts } from "../../calc/burst/burstResult";
 import { currentSense, hardestFluxDensity, proposeSense } from "../../calc/circuit/currentTransformer";
 import type { DesignParts } from "../../calc/design-parts";
 import { finiteOrNull } from "../../calc/finiteOrNull";

@@ -1,5 +1,4 @@
 /** Two coils of a show side by side. */
-
 import type { BurstResult } from "../../calc/burst/burstResult";
 import { railVoltage } from "../../calc/circuit/bridge";
 import { noLoadBusVoltage } from "../../calc/circuit/rectifier";

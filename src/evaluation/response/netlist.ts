@@ -1,5 +1,4 @@
 /** A design's coupled circuit as a SPICE netlist, with a word on what of the design is not in it. */
-
 import { burstNetlist } from "../../calc/burst/burstNetlist";
 import { responseNetlist } from "../../calc/circuit/responseNetlist";
 import type { Design } from "../../design/design";

@@ -1,7 +1,6 @@
 /** Mains, rectifier and reservoir, at rest and under the design's burst, repeated at its rate. */
-
-import { averagePower, dutyOf } from "../../calc/burst/burstRepetition";
 import type { BurstResult } from "../../calc/burst/burstResult";
+import { averagePower, dutyOf } from "../../calc/burst/burstResult";
 import { energyTaken } from "../../calc/burst/energyAccount";
 import { reservoirShare } from "../../calc/circuit/bridge";
 import {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { averagePower, dutyOf, rmsOfBursts } from "../../../src/calc/burst/burstRepetition";
+import { averagePower, dutyOf, rmsOfBursts } from "../../../src/calc/burst/burstResult";
 
 describe("bursts that are repeated", () => {
   it("heat as a steady current of their RMS does", () => {

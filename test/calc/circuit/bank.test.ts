@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { rmsOfBursts } from "../../../src/calc/burst/burstRepetition";
+import { rmsOfBursts } from "../../../src/calc/burst/burstResult";
 import { simulateBurst } from "../../../src/calc/burst/stepper";
 import { dissipationResistance, proposeArrangements, unitStress } from "../../../src/calc/circuit/bank";
 import type { CapacitorUnit } from "../../../src/calc/design-parts";

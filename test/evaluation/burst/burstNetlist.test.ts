@@ -1,5 +1,4 @@
 /** Bursts of whole designs against the transient analysis of ngspice, which runs the exported netlist. */
-
 import { describe, expect, it } from "vitest";
 import type { BurstCase } from "../../../src/calc/burst/burstCase";
 import type { BurstDrive } from "../../../src/calc/burst/burstDrive";

@@ -1,5 +1,4 @@
 /** One burst of whole designs: what must hold of any, and of odd ones. */
-
 import { describe, expect, it } from "vitest";
 import type { BurstResult } from "../../../src/calc/burst/burstResult";
 import { withValueAt } from "../../../src/design/changeAt";

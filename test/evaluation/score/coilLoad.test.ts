@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { runBurst } from "../../../src/calc/burst/burstCase";
-import { rmsOfBursts } from "../../../src/calc/burst/burstRepetition";
+import { rmsOfBursts } from "../../../src/calc/burst/burstResult";
 import { noLoadBusVoltage, rectifierUnderLoad } from "../../../src/calc/circuit/rectifier";
 import { switchLosses } from "../../../src/calc/circuit/switchLosses";
 import { keyFrequency } from "../../../src/calc/music/equalTemperament";
