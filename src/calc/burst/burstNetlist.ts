@@ -12,7 +12,7 @@ import type { Network } from "../circuit/network";
 import { loadLines, modeLines, spiceNumber, titleLine } from "../circuit/spiceLines";
 import type { BurstDrive } from "./burstDrive";
 
-export interface BurstNetlistOptions {
+interface BurstNetlistOptions {
   title?: string;
   /** s simulated; a third more than the on-time where absent */
   until?: number;

@@ -85,7 +85,7 @@ function firstBeatMinimum(halfCycles: readonly HalfCycle[]): { time: number; cur
 }
 
 /** What the record does not know of a burst that is over. */
-export interface BurstEnd {
+interface BurstEnd {
   /** s; null where the over-current limit was not reached */
   limitReachedAt: number | null;
   /** s, when the primary current had ended for good */

@@ -25,8 +25,8 @@ export function noIntegrals(): Integrals {
 
 /**
  * ∫a² over a time from a and its rate at both ends: the trapezium rule with its end correction,
- * T/2·(f₀ + f₁) + T²/12·(f₀' − f₁') with f = a². Source: Euler–Maclaurin; Abramowitz and Stegun, 25.4.4 with its
- * correction term.
+ * T/2·(f₀ + f₁) + T²/12·(f₀' − f₁') with f = a². Source: abramowitzStegun, 25.4.4 with its correction term
+ * (Euler–Maclaurin).
  */
 function squareIntegral(time: number, a: number, b: number, aRate: number, bRate: number): number {
   return 0.5 * time * (a * a + b * b) + ((time * time) / 6) * (a * aRate - b * bRate);

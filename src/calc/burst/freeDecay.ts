@@ -101,9 +101,7 @@ function quadratic(size: number, form: Float64Array, x: Float64Array): number {
   return image.reduce((sum, value, at) => sum + value * x[at], 0);
 }
 
-export interface Decayed {
-  /** s */
-  time: number;
+interface Decayed {
   /** J */
   secondary: number;
   spark: number;
@@ -123,7 +121,6 @@ export function ringDown(
   const { size } = ladder.system;
   let rung = ladder.rungs[0];
   let { secondary, spark } = firstForms(ladder, losses);
-  let time = ladder.step;
   const reached = new Float64Array(size);
   for (let doubling = 0; ; doubling++) {
     transform(size, rung, x, reached);
@@ -132,9 +129,8 @@ export function ringDown(
     secondary = twice(size, secondary, rung);
     spark = twice(size, spark, rung);
     rung = doubled(size, rung);
-    time *= 2;
   }
-  const decayed = { time, secondary: quadratic(size, secondary, x), spark: quadratic(size, spark, x) };
+  const decayed = { secondary: quadratic(size, secondary, x), spark: quadratic(size, spark, x) };
   x.set(reached);
   return decayed;
 }

@@ -2,14 +2,9 @@
  * Exact steps of a linear system dx/dt = Ax, by the matrix exponential at a ladder of halved steps.
  *
  * A rung holds exp(Aτ) − 1, not exp(Aτ): squared as 2E + E² nothing is lost to the one, however many rungs.
-<<<<<<< HEAD
- * The lowest rung is short enough for Taylor's series, so that any time is the sum of some rungs and a rest.
- * Source: higham2008, sec. 10.3 (scaling and squaring).
-=======
  * The lowest rung is short enough for Taylor's series, so that any time is the sum of some rungs and a rest, and the
  * moment at which something happens is found on the series.
- * Source: scaling and squaring, N. J. Higham, Functions of Matrices (2008), sec. 10.3.
->>>>>>> 0906fd9 (The burst's state falls into parts, and a function takes only the part it needs)
+ * Source: higham2008, sec. 10.3 (scaling and squaring).
  */
 
 /** A square matrix, row after row. */
@@ -160,12 +155,7 @@ export function seriesRoom(size: number): Float64Array[] {
 }
 
 /** Taylor's terms of the state over a time not longer than the lowest rung. */
-export function expand(
-  { size, entries }: SquareMatrix,
-  time: number,
-  x: Float64Array,
-  terms: Float64Array[],
-): void {
+function expand({ size, entries }: SquareMatrix, time: number, x: Float64Array, terms: Float64Array[]): void {
   terms[0].set(x);
   for (let order = 1; order <= ORDER; order++) {
     const term = terms[order];
@@ -175,7 +165,7 @@ export function expand(
 }
 
 /** out = the state after a part of the time that the terms are for */
-export function sumSeries(terms: readonly Float64Array[], part: number, out: Float64Array): void {
+function sumSeries(terms: readonly Float64Array[], part: number, out: Float64Array): void {
   out.set(terms[ORDER]);
   for (let order = ORDER - 1; order >= 0; order--) {
     const term = terms[order];
