@@ -54,6 +54,7 @@ const screen = (name: string, names: string[], setup: string[]): TestProjectConf
   test: {
     name,
     environment: "jsdom",
+    isolate: false,
     include: folders(names),
     setupFiles: ["test/component.setup.ts", ...setup, "test/properties.setup.ts"],
   },
@@ -104,7 +105,7 @@ export default defineConfig({
       // what has no screen keeps nothing from one file to the next
       node("unit", ["test/*.test.ts", ...folders(LOGIC)], { isolate: false }),
       screen("parts", ["ui"], []),
-      screen("component", SCREEN, ["test/workers.setup.ts"]),
+      screen("component", SCREEN, ["test/session.setup.ts"]),
       node("reference", folders(["reference"]), { isolate: false }),
       node("browser", folders(["browser"]), {
         globalSetup: ["test/browser/support/setup.ts"],
