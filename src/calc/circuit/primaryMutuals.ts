@@ -1,5 +1,5 @@
 /** Mutual inductances of primary and secondary at a tap, and the coupling coefficients that follow. */
-import { profileMutual } from "../coil/coupling";
+import { couplingCoefficient, profileMutual } from "../coil/coupling";
 import { mutualAtTap, type SectionMutuals } from "../coil/sectionMutuals";
 import type { PrimaryCircuit } from "./primaryCircuit";
 import type { SecondaryCircuit } from "./secondaryCircuit";
@@ -48,9 +48,9 @@ export function couplings(
   { atTap, inductance }: Pick<PrimaryCircuit, "atTap" | "inductance">,
   secondary: Pick<SecondaryCircuit, "modes" | "inductance">,
 ): Couplings {
-  const atResonance = fundamental / Math.sqrt(atTap.inductance * secondary.modes[0].inductance);
+  const atResonance = couplingCoefficient(fundamental, atTap.inductance, secondary.modes[0].inductance);
   return {
-    uniformCurrent: uniform / Math.sqrt(atTap.inductance * secondary.inductance),
+    uniformCurrent: couplingCoefficient(uniform, atTap.inductance, secondary.inductance),
     atResonance,
     circuit: atResonance * Math.sqrt(atTap.inductance / inductance),
   };

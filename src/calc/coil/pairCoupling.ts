@@ -13,10 +13,12 @@
  * Source: as in `parallelAxisLoops`, Neumann's integral; maxwell1873, art. 86–87 (mutual elastance by
  * superposition); landauLifshitz, § 23 (coupling of modes by energy).
  */
+
 import { parallelAxisMutualInductance } from "../field/parallelAxisLoops";
 import { parallelAxisInverseDistance } from "../field/parallelAxisRings";
 import { COULOMB_CONSTANT } from "../field/ringPotential";
 import type { ChargeRing } from "./chargeRings";
+import { couplingCoefficient } from "./coupling";
 
 /** One coil of a pair in its fundamental. */
 export interface PairedCoil {
@@ -120,7 +122,7 @@ export function pairCoupling(
   return {
     mutualInductance,
     mutualElastance,
-    magnetic: mutualInductance / Math.sqrt(first.inductance * second.inductance),
+    magnetic: couplingCoefficient(mutualInductance, first.inductance, second.inductance),
     capacitive: mutualElastance * Math.sqrt(first.capacitance * second.capacitance),
   };
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { criticalField } from "../../../src/calc/coil/breakout";
 import { coilConductors } from "../../../src/calc/coil/conductors";
+import { couplingCoefficient, profileMutual } from "../../../src/calc/coil/coupling";
 import { crossings } from "../../../src/calc/coil/crossings";
 import { solveElectricField } from "../../../src/calc/coil/electricField";
 import { coilMesh } from "../../../src/calc/coil/mesh";
@@ -11,7 +12,6 @@ import { topLoadFields } from "../../../src/calc/coil/topLoadField";
 import { sectionInductanceMatrix } from "../../../src/calc/field/windingInductance";
 import type { Design } from "../../../src/design/design";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
-import { couplingCoefficient } from "./couplingCoefficient";
 import { randomCoils } from "./randomCoils";
 
 function conductorsOf({ secondary, topLoad, primary, room }: Design) {
@@ -46,10 +46,15 @@ function solved(design: Design, refinement: number) {
   );
   const inductance = primaryAtTap(solution, primary.tap)?.inductance;
   if (!mutuals || !inductance) throw new Error("the tap is not on the conductor");
+  const [omega, capacitance] = [2 * Math.PI * mode.resonance, mode.effectiveCapacitance];
   const fields = topLoadFields(field, mode);
   return {
     resonance: mode.resonance,
-    coupling: couplingCoefficient(mutuals, matrix, mode.current, inductance),
+    coupling: couplingCoefficient(
+      profileMutual(mutuals, mode.current) / (omega * capacitance),
+      inductance,
+      1 / (omega ** 2 * capacitance),
+    ),
     breakout: Math.min(
       ...fields.map((each, index) => criticalField(topLoad.elements[index], air, 1) / each.largest),
     ),

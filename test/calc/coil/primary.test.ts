@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { couplingCoefficient, profileMutual } from "../../../src/calc/coil/coupling";
 import { closestPitch, type PrimaryTube, primaryAtTap, solvePrimary } from "../../../src/calc/coil/primary";
 import { conductorLength } from "../../../src/calc/coil/primaryGeometry";
 import { primaryAcResistance, wallResistance } from "../../../src/calc/coil/primaryLoss";
 import { mutualAtTap, sectionMutuals } from "../../../src/calc/coil/sectionMutuals";
 import { windingAcResistance } from "../../../src/calc/coil/windingLoss";
 import { sectionInductanceMatrix } from "../../../src/calc/field/windingInductance";
-import { couplingCoefficient } from "./couplingCoefficient";
 
 const TUBE: PrimaryTube = {
   innerRadius: 0.105,
@@ -25,6 +25,7 @@ const WINDING = {
   baseHeight: 0.11,
 };
 const SECTIONS = 40;
+const UNIFORM = new Float64Array(SECTIONS).fill(1);
 const COPPER = 1e-6 / 58;
 
 function at(tube: PrimaryTube, tap: number, options = {}) {
@@ -35,7 +36,11 @@ function at(tube: PrimaryTube, tap: number, options = {}) {
   const matrix = sectionInductanceMatrix(WINDING, SECTIONS);
   return {
     inductance,
-    k: couplingCoefficient(mutuals, matrix, new Float64Array(SECTIONS).fill(1), inductance),
+    k: couplingCoefficient(
+      profileMutual(mutuals, UNIFORM),
+      inductance,
+      matrix.reduce((sum, value) => sum + value, 0),
+    ),
   };
 }
 

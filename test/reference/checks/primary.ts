@@ -1,3 +1,4 @@
+import { couplingCoefficient } from "../../../src/calc/coil/coupling";
 import {
   type PrimarySolution,
   type PrimaryTube,
@@ -9,7 +10,6 @@ import { UNIFORM_INTERNAL_INDUCTANCE } from "../../../src/calc/coil/skinEffect";
 import { ringMutualInductance, ringSelfInductance } from "../../../src/calc/field/loops";
 import { spiralInductance } from "../../../src/calc/field/spiralInductance";
 import { sectionInductanceMatrix } from "../../../src/calc/field/windingInductance";
-import { couplingCoefficient } from "../../calc/coil/couplingCoefficient";
 import type { ReferenceCheck } from "../check";
 import reference from "../primary.json";
 import unused from "../primary-unused-turns.json";
@@ -121,7 +121,9 @@ const crowded: ReferenceCheck[] = reference.perfect_conductor.map((one) => ({
 }));
 
 const SECTIONS = 50;
-const UNIFORM = new Float64Array(SECTIONS).fill(1);
+
+/** Of sections that carry the same current. */
+const sum = (values: Float64Array): number => values.reduce((whole, value) => whole + value, 0);
 
 /** k with crowding is that of circles; the project's primary is a spiral, so the reference's own spiral/circle step is put in. */
 const couplings: ReferenceCheck[] = reference.coupling.flatMap((one) => {
@@ -163,10 +165,9 @@ const couplings: ReferenceCheck[] = reference.coupling.flatMap((one) => {
         const { inductance } = primaryAtTap(sections.solution, one.turns)!;
         const mutuals = mutualAtTap(sections, one.turns)!;
         return couplingCoefficient(
-          mutuals,
-          sectionInductanceMatrix(secondary, SECTIONS),
-          UNIFORM,
+          sum(mutuals),
           inductance,
+          sum(sectionInductanceMatrix(secondary, SECTIONS)),
         );
       },
     },
@@ -217,7 +218,7 @@ const example: ReferenceCheck[] = [
       const table = sectionMutuals(solved(EXAMPLE), EXAMPLE_SECONDARY, SECTIONS);
       const { inductance } = primaryAtTap(table.solution, 6)!;
       const matrix = sectionInductanceMatrix(EXAMPLE_SECONDARY, SECTIONS);
-      return couplingCoefficient(mutualAtTap(table, 6)!, matrix, UNIFORM, inductance);
+      return couplingCoefficient(sum(mutualAtTap(table, 6)!), inductance, sum(matrix));
     },
   },
   {
