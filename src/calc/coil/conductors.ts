@@ -118,7 +118,10 @@ const WALL_HEIGHTS = 3;
 /** Part of its radius or height that a wall stands above the ground plane, so that it does not touch its image. */
 const WALL_GAP = 0.01;
 
-function wallCylinder(room: Room, coilHeight: number): Cylinder | null {
+/** Of the room, what stands in the field. */
+type Surroundings = Pick<Room, "ceilingHeight" | "wallDistance" | "ceilingConducts" | "wallConducts">;
+
+function wallCylinder(room: Surroundings, coilHeight: number): Cylinder | null {
   if (!room.wallConducts || room.wallDistance === null) return null;
   const upperEnd = room.ceilingHeight ?? WALL_HEIGHTS * coilHeight;
   const lowerEnd = WALL_GAP * Math.min(room.wallDistance, upperEnd);
@@ -130,7 +133,7 @@ export function coilConductors(
   secondary: SecondaryShape,
   elements: readonly TopLoadElement[],
   primary: PrimaryShape & { strikeRail: StrikeRail | null },
-  room: Room,
+  room: Surroundings,
 ): CoilConductors {
   const winding = windingSheet(secondary);
   const topLoad = elements.map(topLoadConductor);

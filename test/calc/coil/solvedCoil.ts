@@ -1,4 +1,5 @@
 /** A coil solved from end to end, as the evaluation does it, with a factor on every number of nodes. */
+
 import fc from "fast-check";
 import { criticalField } from "../../../src/calc/coil/breakout";
 import {
@@ -16,6 +17,8 @@ import { topLoadFields } from "../../../src/calc/coil/topLoadField";
 import type { Room, StrikeRail, TopLoadElement } from "../../../src/calc/design-parts";
 import { sectionInductanceMatrix } from "../../../src/calc/field/windingInductance";
 import { pierHallLeft } from "../../../src/design/examples";
+import { standardValue } from "../../../src/fields/standard";
+import { roomFields } from "../../../src/fields/surroundingsFields";
 
 export interface CoilParts {
   secondary: SecondaryShape & { turns: number };
@@ -28,11 +31,10 @@ const AIR = { temperature: 293.15, pressure: 101325 };
 const SECTIONS = 100;
 
 export const OPEN_ROOM: Room = {
+  ...standardValue(roomFields),
   ceilingHeight: null,
   wallDistance: null,
   audienceDistance: null,
-  ceilingConducts: false,
-  wallConducts: false,
 };
 
 export function partsOf({ secondary, topLoad, primary, room }: typeof pierHallLeft): CoilParts {

@@ -8,7 +8,6 @@ export const COILS: readonly CoilName[] = ["A", "C"];
 const OPEN_AIR = {
   ceilingHeight: null,
   wallDistance: null,
-  audienceDistance: null,
   ceilingConducts: false,
   wallConducts: false,
 };
