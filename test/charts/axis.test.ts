@@ -8,6 +8,7 @@ import {
   roundedDomain,
   roundStep,
 } from "../../src/charts/axis";
+import { runs } from "../properties";
 
 describe("the axes of the charts", () => {
   it("step by 1, 2 or 5 times a power of ten", () => {
@@ -33,7 +34,7 @@ describe("the axes of the charts", () => {
           domain.to > domain.from
         );
       }),
-      { seed: 4 },
+      runs(100, 4),
     );
   });
 
@@ -66,7 +67,7 @@ describe("an axis over any two numbers", () => {
         const { from: low, to: high } = roundedDomain({ from, to }, 5);
         expect(Number.isFinite(low) && high > low).toBe(true);
       }),
-      { seed: 3, numRuns: 500 },
+      runs(500, 3),
     );
   });
 
@@ -79,7 +80,7 @@ describe("an axis over any two numbers", () => {
         expect(logTicks(domain).length).toBeLessThan(30);
         expect(logTicks({ from: 1e-300, to: 1e300 }).length).toBeLessThan(30);
       }),
-      { seed: 3, numRuns: 300 },
+      runs(300, 3),
     );
   });
 });

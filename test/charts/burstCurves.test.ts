@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { extremes } from "../../src/charts/burstCurves";
+import { runs } from "../properties";
 
 describe("a waveform of many samples", () => {
   it("keeps its order, its greatest and its least, in a number that can be drawn", () => {
@@ -15,7 +16,7 @@ describe("a waveform of many samples", () => {
           expect([Math.min(...ys), Math.max(...ys)]).toEqual([Math.min(...values), Math.max(...values)]);
         },
       ),
-      { seed: 6, numRuns: 60 },
+      runs(60, 6),
     );
   });
 });

@@ -8,6 +8,7 @@ import { type DocumentKind, readDocument } from "../../src/design/document";
 import { pierHallLeft, pierHallRight } from "../../src/design/examples";
 import { designJsonSchema } from "../../src/design/jsonSchema";
 import { allFields, fieldAt } from "../../src/fields/allFields";
+import { runs } from "../properties";
 
 function faults(source: unknown): string[] {
   const parsed = parseDesign(source);
@@ -119,11 +120,11 @@ describe("a design's file", () => {
   it("never throws, whatever is in the file", () => {
     fc.assert(
       fc.property(fc.jsonValue(), (json) => parseDesign(json).ok === false),
-      { numRuns: 300, seed: 2 },
+      runs(300, 2),
     );
     fc.assert(
       fc.property(fc.string(), (text) => parseDesign(text).ok === false),
-      { numRuns: 300, seed: 2 },
+      runs(300, 2),
     );
   });
 

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { fileStem } from "../../src/design/fileName";
+import { runs } from "../properties";
 
 describe("the stem of a file's name", () => {
   it.each([
@@ -24,7 +25,7 @@ describe("the stem of a file's name", () => {
         expect(stem).toMatch(/^[\p{L}\p{N}][\p{L}\p{N}\p{M}]*(-[\p{L}\p{N}][\p{L}\p{N}\p{M}]*)*$/u);
         expect(new TextEncoder().encode(stem).length).toBeLessThanOrEqual(200);
       }),
-      { numRuns: 100, seed: 9 },
+      runs(100, 9),
     );
   });
 });

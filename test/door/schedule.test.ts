@@ -11,6 +11,7 @@ import { exampleShow, pierHallLeft, pierHallRight } from "../../src/design/examp
 import { packScore } from "../../src/design/scoreFile";
 import { serialiseShow } from "../../src/design/show";
 import { scheduleCommand, scheduleShow } from "../../src/door/scheduleCommand";
+import { runs } from "../properties";
 
 let folder: string;
 
@@ -162,7 +163,7 @@ describe("the schedule door", () => {
         expect(complaints.length).toBeGreaterThan(0);
         expect(output).not.toMatch(/NaN|Infinity|undefined/);
       }),
-      { numRuns: 100 },
+      runs(100),
     );
   });
 

@@ -6,6 +6,7 @@ import { type CoilShape, coilExtent, turnSections } from "../../src/drawing/coil
 import { drawnShape, drawnTopLoad } from "../../src/drawing/drawnShape";
 import { fitView, xOf, yOf } from "../../src/drawing/view";
 import { allFields } from "../../src/fields/allFields";
+import { runs } from "../properties";
 
 const SHAPE: CoilShape = pierHallLeft;
 const PATHS = allFields
@@ -50,7 +51,7 @@ describe("what is drawn of a design", () => {
         ];
         for (const place of places) expect(Math.abs(place)).toBeLessThan(1e9);
       }),
-      { seed: 5, numRuns: 300 },
+      runs(300, 5),
     );
   });
 });

@@ -6,6 +6,7 @@ import { everyControl } from "./rows/everyControl";
 import { fullOfVersions } from "./rows/fullOfVersions";
 import { kills } from "./rows/kills";
 import { numberFields } from "./rows/numberFields";
+import { properties } from "./rows/properties";
 import { scoreFiles } from "./rows/scoreFiles";
 import { storageFaults } from "./rows/storageFaults";
 import { twoTabs } from "./rows/twoTabs";
@@ -25,4 +26,5 @@ export const ALL_ROWS: readonly TortureRow[] = [
   extremes,
   documents,
   scoreFiles,
+  properties,
 ];

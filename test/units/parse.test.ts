@@ -4,6 +4,7 @@ import type { Dimension } from "../../src/units/dimension";
 import { formatQuantity } from "../../src/units/format";
 import { parseQuantity } from "../../src/units/parse";
 import { QUANTITIES } from "../../src/units/quantities";
+import { runs } from "../properties";
 
 const READS: [string, Dimension, number][] = [
   ["12.5in", "length", 0.3175],
@@ -135,7 +136,7 @@ describe("the number parser", () => {
           return read.ok ? Number.isFinite(read.value) : read.message.length > 0;
         },
       ),
-      { numRuns: 3000, seed: 5 },
+      runs(3000, 5),
     );
   });
 
@@ -155,7 +156,7 @@ describe("the number parser", () => {
           return read.ok && Math.abs(read.value - value) <= 1e-9 * Math.max(value, 1e-3);
         },
       ),
-      { numRuns: 2000, seed: 3 },
+      runs(2000, 3),
     );
     for (const system of ["metric", "inch"] as const) {
       const { number, unit } = formatQuantity(318.15, "temperature", system, 12);

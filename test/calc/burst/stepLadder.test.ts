@@ -8,6 +8,7 @@ import {
   stepLadder,
   travel,
 } from "../../../src/calc/burst/stepLadder";
+import { runs } from "../../properties";
 
 function matrix(...rows: number[][]): SquareMatrix {
   return { size: rows.length, entries: Float64Array.from(rows.flat()) };
@@ -58,7 +59,7 @@ describe("a ladder of exact steps", () => {
         expect(x[0]).toBeCloseTo(Math.cos(time), 13);
         expect(x[1]).toBeCloseTo(-Math.sin(time), 13);
       }),
-      { seed: 20240517 },
+      runs(100, 20240517),
     );
   });
 

@@ -4,7 +4,8 @@ import type { BurstDrive } from "../../../src/calc/burst/burstDrive";
 import type { BurstResult } from "../../../src/calc/burst/burstResult";
 import { longestOnTime, simulateBurst } from "../../../src/calc/burst/stepper";
 import type { Network } from "../../../src/calc/circuit/network";
-import { network, networkAndDrive, SEEDED, STIFF_DRIVE } from "../circuit/drivenNetworks";
+import { runs } from "../../properties";
+import { network, networkAndDrive, STIFF_DRIVE } from "../circuit/drivenNetworks";
 
 const coil: Network = {
   primary: { inductance: 1.2e-5, capacitance: 1.7e-7, resistance: 0.04 },
@@ -56,7 +57,7 @@ describe("a burst", () => {
       fc.property(networkAndDrive, ({ network, drive }) => {
         expectSensible(simulateBurst(network, drive)!);
       }),
-      { ...SEEDED, numRuns: 200 },
+      runs(80, 20_240_517),
     );
   });
 
@@ -66,7 +67,7 @@ describe("a burst", () => {
         const growth = { breakoutVoltage: 2e4, rate: 4000, length: 0.7 };
         expectSensible(simulateBurst(network, drive, { growth })!);
       }),
-      { ...SEEDED, numRuns: 200 },
+      runs(80, 20_240_517),
     );
   });
 
@@ -76,7 +77,7 @@ describe("a burst", () => {
         const { imbalance: _, ...energy } = simulateBurst(network, drive)!.energy;
         for (const joules of Object.values(energy)) expect(joules).toBeGreaterThanOrEqual(0);
       }),
-      SEEDED,
+      runs(100, 20_240_517),
     );
   });
 
@@ -88,7 +89,7 @@ describe("a burst", () => {
         expect(two.peakTopVoltage.value / one.peakTopVoltage.value).toBeCloseTo(2, 6);
         expect(two.energy.supplied / one.energy.supplied).toBeCloseTo(4, 5);
       }),
-      SEEDED,
+      runs(100, 20_240_517),
     );
   });
 
@@ -171,7 +172,7 @@ describe("a burst without its waveform", () => {
         expect(bare.peakBaseCurrent / whole.peakBaseCurrent).toBeCloseTo(1, 3);
         expect(Math.abs(bare.energy.spark - whole.energy.spark)).toBeLessThan(1e-3 * whole.energy.supplied);
       }),
-      { ...SEEDED, numRuns: 50 },
+      runs(25, 20_240_517),
     );
   });
 });

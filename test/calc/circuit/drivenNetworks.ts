@@ -118,4 +118,3 @@ export const driveFor = (of: Network): fc.Arbitrary<BurstDrive> => {
 export const networkAndDrive = network.chain((of) => driveFor(of).map((drive) => ({ network: of, drive })));
 
 /** Runs of a property are the same each time. */
-export const SEEDED = { seed: 20240517 } as const;

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { repeatedRise, thermalResistance } from "../../../src/calc/circuit/foster";
 import type { FosterElement } from "../../../src/calc/design-parts";
-import { SEEDED } from "./drivenNetworks";
+import { runs } from "../../properties";
 
 /** K/W at a time after a steady power began: Σ R(1 − e^(−t/τ)), IEC 60747-9, published.json P-foster. */
 function thermalImpedance(network: readonly FosterElement[], time: number): number {
@@ -35,7 +35,7 @@ describe("the rise under repeated pulses", () => {
         const { firstBurst } = repeatedRise(network, pulses, 1e3);
         expect(firstBurst / (500 * thermalImpedance(network, time))).toBeCloseTo(1, 9);
       }),
-      SEEDED,
+      runs(100, 20_240_517),
     );
   });
 
@@ -63,7 +63,7 @@ describe("the rise under repeated pulses", () => {
         }));
         expect(repeatedRise(network, cut, 0.02).peak / whole.peak).toBeCloseTo(1, 9);
       }),
-      SEEDED,
+      runs(100, 20_240_517),
     );
   });
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { losslessPoles } from "../../../src/calc/circuit/losslessPoles";
 import type { Network } from "../../../src/calc/circuit/network";
 import { polePair } from "../../../src/calc/circuit/poles";
-import { SEEDED } from "./drivenNetworks";
+import { runs } from "../../properties";
 
 const TWO: Network = {
   primary: { inductance: 5.6e-6, resistance: 0, capacitance: 33e-9 },
@@ -57,7 +57,7 @@ describe("the lossless poles", () => {
         expect(upper).toBeGreaterThan(own);
         expect(Number.isFinite(upper)).toBe(true);
       }),
-      { ...SEEDED, numRuns: 200 },
+      runs(200, 20_240_517),
     );
   });
 });

@@ -5,7 +5,8 @@ import type { SquareMatrix } from "../../../src/calc/burst/stepLadder";
 import { conductingSystem, openSystem } from "../../../src/calc/burst/system";
 import type { Network } from "../../../src/calc/circuit/network";
 import { polePair, secondaryPole } from "../../../src/calc/circuit/poles";
-import { network, primaryFrequency, SEEDED } from "./drivenNetworks";
+import { runs } from "../../properties";
+import { network, primaryFrequency } from "./drivenNetworks";
 
 /** Natural frequencies by another road: eigenvalues of the state matrix, each state in units of its energy. */
 function eigenvalues({ size, entries }: SquareMatrix, of: Network) {
@@ -61,7 +62,7 @@ describe("the poles", () => {
           }
         }
       }),
-      { ...SEEDED, numRuns: 300 },
+      runs(150, 20_240_517),
     );
   });
 
@@ -74,7 +75,7 @@ describe("the poles", () => {
         expect(found.lower.frequency / lower.frequency).toBeCloseTo(1, 7);
         expect(found.upper.frequency / upper.frequency).toBeCloseTo(1, 7);
       }),
-      { ...SEEDED, numRuns: 300 },
+      runs(150, 20_240_517),
     );
   });
 
@@ -87,7 +88,7 @@ describe("the poles", () => {
         expect(pole).not.toBeNull();
         expect(all.some(({ frequency }) => Math.abs(frequency / pole!.frequency - 1) < 1e-7)).toBe(true);
       }),
-      { ...SEEDED, numRuns: 300 },
+      runs(150, 20_240_517),
     );
   });
 
@@ -99,7 +100,7 @@ describe("the poles", () => {
         for (const pole of [secondaryPole({ ...of, load }), polePair({ ...of, load })?.lower ?? null])
           if (pole) expect(pole.frequency).toBeGreaterThan(0.1 * primaryFrequency(of));
       }),
-      SEEDED,
+      runs(100, 20_240_517),
     );
   });
 
@@ -111,7 +112,7 @@ describe("the poles", () => {
         const [a, b] = [polePair({ ...bare, modes: [bare.modes[0]] })!, polePair(closer)!];
         expect(b.upper.frequency - b.lower.frequency).toBeGreaterThan(a.upper.frequency - a.lower.frequency);
       }),
-      SEEDED,
+      runs(100, 20_240_517),
     );
   });
 
@@ -128,7 +129,7 @@ describe("the poles", () => {
         expect(b.lower.qualityFactor).toBeLessThan(a.lower.qualityFactor);
         expect(b.upper.qualityFactor).toBeLessThan(a.upper.qualityFactor);
       }),
-      SEEDED,
+      runs(100, 20_240_517),
     );
   });
 
@@ -149,7 +150,7 @@ describe("the poles", () => {
           }
         }
       }),
-      SEEDED,
+      runs(100, 20_240_517),
     );
   });
 
@@ -164,7 +165,7 @@ describe("the poles", () => {
         expect(lower.frequency / Math.min(...own)).toBeCloseTo(1, 3);
         expect(upper.frequency / Math.max(...own)).toBeCloseTo(1, 3);
       }),
-      SEEDED,
+      runs(100, 20_240_517),
     );
   });
 });

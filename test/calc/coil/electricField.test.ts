@@ -3,10 +3,11 @@ import { describe, expect, it } from "vitest";
 import { coilMesh } from "../../../src/calc/coil/mesh";
 import type { TopLoadElement } from "../../../src/calc/design-parts";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
+import { runs } from "../../properties";
 import { capacitanceMatrix } from "../../reference/prescribedPotential";
 import { type CoilParts, conductorsOf, EXAMPLE, partsOf, randomCoils, solveCoil } from "./solvedCoil";
 
-const TWENTY = { numRuns: 20, seed: 20 };
+const TWENTY = runs(20, 20);
 
 function expectConverged(parts: CoilParts): void {
   const coarse = solveCoil(parts);

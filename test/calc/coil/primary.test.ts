@@ -7,6 +7,7 @@ import { primaryAcResistance, wallResistance } from "../../../src/calc/coil/prim
 import { mutualAtTap, sectionMutuals } from "../../../src/calc/coil/sectionMutuals";
 import { windingAcResistance } from "../../../src/calc/coil/windingLoss";
 import { sectionInductanceMatrix } from "../../../src/calc/field/windingInductance";
+import { runs } from "../../properties";
 
 const TUBE: PrimaryTube = {
   innerRadius: 0.105,
@@ -66,7 +67,7 @@ describe("the primary", () => {
         expect(coarse.k).toBeGreaterThanOrEqual(0);
         expect(coarse.k).toBeLessThanOrEqual(1);
       }),
-      { numRuns: 20, seed: 20 },
+      runs(20, 20),
     );
   });
 

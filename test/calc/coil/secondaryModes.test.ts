@@ -2,10 +2,11 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { formerCapacitance } from "../../../src/calc/coil/formerCorrection";
 import { modeCurrent, type SecondaryMode } from "../../../src/calc/coil/secondaryModes";
+import { runs } from "../../properties";
 import { EXAMPLE, randomCoils, solveCoil } from "./solvedCoil";
 
 const SECTIONS = 100;
-const TWENTY = { numRuns: 20, seed: 21 };
+const TWENTY = runs(20, 21);
 
 /** ½IᵀLI of the sections' currents, J. */
 function magneticEnergy({ current }: SecondaryMode, inductance: Float64Array): number {

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { criticalField, pointBreakoutVoltage, relativeAirDensity } from "../../../src/calc/coil/breakout";
 import { isolatedCapacitance, topLoadBody } from "../../../src/calc/coil/topLoadBody";
 import type { TopLoadElement } from "../../../src/calc/design-parts";
+import { runs } from "../../properties";
 import { EXAMPLE, randomCoils, solveCoil } from "./solvedCoil";
 
 const AIR = { temperature: 298.15, pressure: 101325 };
@@ -28,7 +29,7 @@ describe("the top load in place", () => {
         expect(breakoutVoltage).toBeGreaterThan(0);
         expect(breakoutVoltage).toBeLessThan(1e8);
       }),
-      { numRuns: 20, seed: 22 },
+      runs(20, 22),
     );
   });
 
@@ -83,7 +84,7 @@ describe("the estimate for a breakout point", () => {
         expect(Number.isFinite(at(length, tipRadius).typical)).toBe(true);
         expect(at(length, tipRadius).typical).toBeGreaterThan(0);
       }),
-      { seed: 23 },
+      runs(100, 23),
     );
   });
 });

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { ringMutualInductance } from "../../../src/calc/field/loops";
 import { parallelAxisMutualInductance } from "../../../src/calc/field/parallelAxisLoops";
+import { runs } from "../../properties";
 import { dipoleMutualInductance } from "./dipoleMutualInductance";
 import { loopField } from "./loopField";
 
@@ -39,7 +40,7 @@ describe("mutual inductance of circles", () => {
         const other = parallelAxisMutualInductance(b, a, 0.7, d);
         expect(Math.abs(one - other)).toBeLessThan(1e-9 * Math.sqrt(a * b) * 1e-6);
       }),
-      { numRuns: 30 },
+      runs(30),
     );
   });
 });

@@ -6,6 +6,7 @@ import { keyFrequency } from "../../../src/calc/music/equalTemperament";
 import { type CoilSchedule, coilSchedule } from "../../../src/calc/music/gateSchedule";
 import type { CoilLimits, Expression, Lane } from "../../../src/calc/music/lane";
 import type { Score, ScoreNote } from "../../../src/calc/music/score";
+import { runs } from "../../properties";
 import { coilLoads } from "./coilLoads";
 import { largestWindowSum } from "./largestWindowSum";
 import { uniform } from "./uniform";
@@ -103,7 +104,7 @@ describe("the gate of a coil whose bursts have a cost", () => {
         const allowance = load.junctionLimit - load.caseTemperature;
         if (gate.starts.length < 250) expect(highestRise(gate, load)).toBeLessThanOrEqual(allowance + 1e-6);
       }),
-      { numRuns: 500, seed: 11 },
+      runs(200, 11),
     );
     expect(changed).toBeGreaterThan(1000);
   });
@@ -136,7 +137,7 @@ describe("the gate of a coil", () => {
           expect(fate === "dropped").toBe(pulses === 0);
         }
       }),
-      { numRuns: 500, seed: 7 },
+      runs(200, 7),
     );
   });
 

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { CoilLimits } from "../../../src/calc/music/lane";
 import { dutyBefore, LiveGate } from "../../../src/calc/music/liveGate";
+import { runs } from "../../properties";
 import { largestWindowSum } from "./largestWindowSum";
 import { uniform } from "./uniform";
 
@@ -83,7 +84,7 @@ describe("a gate that is played by hand", () => {
         expect(all.starts.filter((start, i) => !isWithin(start, i))).toEqual([]);
         expect(largestWindowSum(all, 0.1e9)).toBeLessThanOrEqual(0.05 * 0.1e9 + 0.1);
       }),
-      { numRuns: 300 },
+      runs(150),
     );
   });
 });

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { midiScore } from "../../../src/calc/music/midiScore";
 import type { Score } from "../../../src/calc/music/score";
+import { runs } from "../../properties";
 import { fileOfNotes, rawFile, specificationExample } from "./midiFiles";
 
 function read(bytes: Uint8Array): Score {
@@ -285,7 +286,7 @@ describe("files that are not as they should be", () => {
           ),
         );
       }),
-      { numRuns: 1000, seed: 1 },
+      runs(400, 1),
     );
   });
 

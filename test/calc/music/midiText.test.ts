@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { midiName } from "../../../src/calc/music/midiText";
+import { runs } from "../../properties";
 
 const utf8 = (text: string) => new TextEncoder().encode(text);
 const latin1 = (text: string) => Uint8Array.from(text, (character) => character.charCodeAt(0));
@@ -30,7 +31,7 @@ describe("the text of a MIDI event", () => {
         const expected = platform(bytes) ?? String.fromCharCode(...bytes);
         expect(midiName(bytes)).toBe(midiName(utf8(expected)));
       }),
-      { numRuns: 300, seed: 9 },
+      runs(300, 9),
     );
   });
 

@@ -10,6 +10,7 @@ import { heatStep, JunctionTrack, repeatedRisePerHeat } from "../../../src/calc/
 import { LiveGate } from "../../../src/calc/music/liveGate";
 import { dutyOnTime, gapOnTime, noteLimits, rateLimit } from "../../../src/calc/music/noteLimits";
 import { toneReading } from "../../../src/calc/music/toneReading";
+import { runs } from "../../properties";
 import { coilLoads } from "./coilLoads";
 import { uniform } from "./uniform";
 
@@ -65,7 +66,7 @@ describe("the limits of a lone note", () => {
         expect(starts.length).toBeGreaterThanOrEqual(Math.floor(1.5 * rate));
         for (const each of onTimes) expect(each).toBe(Math.floor(asked * 1e9));
       }),
-      { numRuns: 200, seed: 3 },
+      runs(200, 3),
     );
   });
 
@@ -76,7 +77,7 @@ describe("the limits of a lone note", () => {
         for (let index = 1; index < onTimes.length; index++)
           expect(onTimes[index]).toBeLessThanOrEqual(onTimes[index - 1] * (1 + 1e-12));
       }),
-      { numRuns: 200 },
+      runs(200),
     );
   });
 
@@ -88,7 +89,7 @@ describe("the limits of a lone note", () => {
         const { junctionTemperature } = toneReading(rate, onTime, load);
         expect(junctionTemperature).toBeLessThanOrEqual(load.junctionLimit + 1e-6);
       }),
-      { numRuns: 200 },
+      runs(200),
     );
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { coilLimits } from "../../../src/calc/music/coilLimits";
 import { dutyBefore } from "../../../src/calc/music/liveGate";
 import { patternGate } from "../../../src/calc/music/pulsePattern";
+import { runs } from "../../properties";
 import { coilLoads } from "./coilLoads";
 import { uniform } from "./uniform";
 
@@ -53,7 +54,7 @@ describe("a pattern of test pulses", () => {
           expect(dutyBefore(made.gate, end, 0.25)).toBeLessThanOrEqual(0.05 + 1e-9);
         });
       }),
-      { numRuns: 200 },
+      runs(200),
     );
   });
 });

@@ -5,6 +5,7 @@ import { coilLimits } from "../../../src/calc/music/coilLimits";
 import { meanTimeCurve } from "../../../src/calc/music/coilLoad";
 import { LiveGate } from "../../../src/calc/music/liveGate";
 import { sharedOnTimes } from "../../../src/calc/music/sharedOnTimes";
+import { runs } from "../../properties";
 import { coilLoads } from "./coilLoads";
 import { uniform } from "./uniform";
 
@@ -72,7 +73,7 @@ describe("tones that share a coil", () => {
         const duty = shared.reduce((sum, onTime, index) => sum + onTime * asked[index].rate, 0);
         expect(duty).toBeLessThanOrEqual(INTERRUPTER.dutyLimit + 1e-12);
       }),
-      { numRuns: 300 },
+      runs(300),
     );
   });
 });

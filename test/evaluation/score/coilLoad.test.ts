@@ -3,6 +3,7 @@ import { runBurst } from "../../../src/calc/burst/burstCase";
 import { rmsOfBursts } from "../../../src/calc/burst/burstResult";
 import { noLoadBusVoltage, rectifierUnderLoad } from "../../../src/calc/circuit/rectifier";
 import { switchLosses } from "../../../src/calc/circuit/switchLosses";
+import type { CoilLoad } from "../../../src/calc/music/coilLoad";
 import { keyFrequency } from "../../../src/calc/music/equalTemperament";
 import { type NoteLimit, noteLimits } from "../../../src/calc/music/noteLimits";
 import { toneReading } from "../../../src/calc/music/toneReading";
@@ -10,9 +11,18 @@ import type { Design } from "../../../src/design/design";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
 import { designBursts } from "../../../src/evaluation/burst/burstStage";
 import { evaluate } from "../../../src/evaluation/evaluate";
-import { coilLoad } from "../../../src/evaluation/score/coilLoadStage";
+import { coilLoad as newCoilLoad } from "../../../src/evaluation/score/coilLoadStage";
 import { seeded } from "../../calc/coil/randomCoils";
 import { randomDesigns } from "../randomDesigns";
+
+/** Worked out once for each design. */
+const known = new Map<Design, CoilLoad | null>();
+
+function coilLoad(design: Design): CoilLoad | null {
+  const load = known.get(design) ?? newCoilLoad(design);
+  known.set(design, load);
+  return load;
+}
 
 function burstAt(design: Design, onTime: number) {
   const bursts = designBursts(design);

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { bandPath, energyFlow } from "../../../src/panels/burst/energyFlow";
+import { runs } from "../../properties";
 
 const parts = fc.array(fc.double({ min: 1e-9, max: 100, noNaN: true }), { minLength: 1, maxLength: 7 });
 
@@ -22,7 +23,7 @@ describe("the bands of the energy picture", () => {
           if (next) expect(next.slotTop).toBeGreaterThan(band.slotTop + band.slotHeight);
         });
       }),
-      { seed: 7 },
+      runs(100, 7),
     );
   });
 

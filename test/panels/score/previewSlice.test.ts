@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { sliceOf } from "../../../src/panels/score/previewSlice";
+import { runs } from "../../properties";
 
 const RATE = 16_000;
 
@@ -30,7 +31,7 @@ describe("a slice of what a gate sounds like", () => {
         const parts = [...sliceOf(gate, 0, cut, RATE), ...sliceOf(gate, cut / RATE, 1000 - cut, RATE)];
         expect(parts).toEqual([...whole]);
       }),
-      { numRuns: 100 },
+      runs(100),
     );
   });
 });

@@ -4,6 +4,7 @@ import { withValueAt } from "../../../src/design/changeAt";
 import { exampleShow, pierHallLeft, pierHallRight } from "../../../src/design/examples";
 import { allFields } from "../../../src/fields/allFields";
 import { comparedShow, designRows } from "../../../src/panels/versions/comparedRows";
+import { runs } from "../../properties";
 
 const plain = (text: string) => text.replace(/[\u202f\u2009]/g, " ");
 
@@ -58,7 +59,7 @@ describe("a version compared with the present design", () => {
           expect(row.old).not.toMatch(/NaN|undefined|Infinity|object/);
         },
       ),
-      { numRuns: 200 },
+      runs(200),
     );
   });
 });

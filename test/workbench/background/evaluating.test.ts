@@ -5,6 +5,7 @@ import { findingMessage } from "../../../src/evaluation/findings/findingMessage"
 import { fieldAt } from "../../../src/fields/allFields";
 import type { EvaluatorReply } from "../../../src/workbench/background/evaluator";
 import { finiteDrive, finiteField, isFiniteThroughout } from "../../../src/workbench/background/finiteGroups";
+import { runs } from "../../properties";
 import { EMPTY_DRIVE, fieldWith, newBench, troubleOf } from "../fakes";
 
 function fieldReply(revision: number): EvaluatorReply {
@@ -67,7 +68,7 @@ describe("the evaluation of a session", () => {
           expect(bench.state()).toMatchObject({ fieldRevision: newest, driveRevision: newest });
         }
       }),
-      { numRuns: 50 },
+      runs(50),
     );
   });
 

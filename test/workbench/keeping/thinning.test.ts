@@ -1,8 +1,10 @@
 // @vitest-environment node
+
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { firstHalf, overBudget, thinnedOut } from "../../../src/workbench/keeping/thinning";
 import type { VersionSummary } from "../../../src/workbench/keeping/version";
+import { runs } from "../../properties";
 
 const NOW = Date.parse("2026-11-20T12:00:00Z");
 const MINUTE = 60_000;
@@ -89,7 +91,7 @@ describe("versions over their budget", () => {
         expect(room(kept(all, gone))).toBeLessThanOrEqual(budget);
         if (gone.length > 0) expect(room(kept(all, gone.slice(0, -1)))).toBeGreaterThan(budget);
       }),
-      { seed: 3 },
+      runs(100, 3),
     );
   });
 
@@ -108,7 +110,7 @@ describe("versions over their budget", () => {
       fc.property(anyList, (all) => {
         expect(firstHalf(all).length > 0).toBe(all.length > 0);
       }),
-      { seed: 3 },
+      runs(100, 3),
     );
   });
 });

@@ -4,6 +4,7 @@ import type { Design } from "../../../src/design/design";
 import { RUN_PAUSE } from "../../../src/workbench/session/editing";
 import { HISTORY_DEPTH } from "../../../src/workbench/session/history";
 import { sessionView } from "../../../src/workbench/session/sessionView";
+import { runs } from "../../properties";
 import { MemoryStorage, newBench } from "../fakes";
 
 function withTap(tap: number): (design: Design) => Design {
@@ -194,7 +195,7 @@ describe("small steps of one run", () => {
         for (let step = 0; step < made; step++) stepped.actions.redo();
         expect(stepped.show()).toEqual(last);
       }),
-      { numRuns: 30 },
+      runs(30),
     );
   });
 });
@@ -212,7 +213,7 @@ describe("undo and redo", () => {
         for (const _ of taps) bench.actions.redo();
         expect(bench.show()).toEqual(last);
       }),
-      { numRuns: 30 },
+      runs(30),
     );
   });
 

@@ -1,7 +1,9 @@
 // @vitest-environment node
+
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { sameValue } from "../../../src/workbench/session/history";
+import { runs } from "../../properties";
 
 /** A value with the keys of its objects in one order. */
 function ordered(value: unknown): unknown {
@@ -31,7 +33,7 @@ describe("two values", () => {
         expect(sameValue(a, b)).toBe(sameValue(b, a));
         if (sameValue(a, b)) expect(written(a)).toBe(written(b));
       }),
-      { seed: 4, numRuns: 500 },
+      runs(500, 4),
     );
   });
 
