@@ -182,6 +182,19 @@ describe("losses", () => {
     expect(resistance).toBeLessThan(4 * even);
   });
 
+  it.each([0.2, 0.5, 0.7])(
+    "of a wide turn over a conducting floor are those of a wire and its image, %d of their distance thick",
+    (thickness) => {
+      // two parallel wires with opposite surface currents: 1/√(1 − (d/D)²) of the even current's loss;
+      // the turn is 400 of its distances wide, so that it is all but straight
+      const distance = 0.02;
+      const tubeDiameter = thickness * distance;
+      const turn = { ...TUBE, innerRadius: 4, turns: 1, tubeDiameter, baseHeight: distance / 2 };
+      const { lossFactor } = solvePrimary(turn, { floorConducts: true, refinement: 2 })!;
+      expect(lossFactor[1] * Math.sqrt(1 - thickness ** 2)).toBeCloseTo(1, 2);
+    },
+  );
+
   it("of the winding tend to direct current at low frequency and grow with frequency", () => {
     const profile = Float64Array.from({ length: 60 }, (_, s) => Math.cos((s / 60) * 1.4));
     const at = (frequency: number) => windingAcResistance(WINDING, profile, frequency, COPPER);
