@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { rmsOfBursts } from "../../../src/calc/burst/burstResult";
 import { simulateBurst } from "../../../src/calc/burst/stepper";
-import { dissipationResistance, proposeArrangements, unitStress } from "../../../src/calc/circuit/bank";
+import { dissipationResistance, proposeArrangements, unitStress, bankCapacitance, bankPeakCurrentRating, bankVoltageRating, unitCount } from "../../../src/calc/circuit/bank";
 import type { CapacitorUnit } from "../../../src/calc/design-parts";
 import { STIFF_DRIVE } from "./drivenNetworks";
 
@@ -40,6 +40,20 @@ describe("a unit of the bank", () => {
   });
 });
 
+describe("a bank of equal units", () => {
+  it.each([
+    [1, 1],
+    [6, 3],
+    [2, 5],
+  ])("of %i in series and %i strings holds what its units hold at their rating", (unitsInSeries, strings) => {
+    const bank = { unit, unitsInSeries, strings };
+    const ofOne = 0.5 * unit.capacitance * unit.dcVoltage ** 2;
+    const ofBank = 0.5 * bankCapacitance(bank) * bankVoltageRating(bank) ** 2;
+    expect(ofBank / (unitCount(bank) * ofOne)).toBeCloseTo(1, 12);
+    expect(bankPeakCurrentRating(bank)).toBe(strings * 380);
+  });
+});
+
 describe("the RMS current", () => {
   // standard waveforms: a sine of amplitude Î has RMS Î/√2; in bursts of a duty D, Î·√(D/2)
   it("of one whole period of a sine, repeated, is Î·√(duty/2)", () => {
@@ -63,7 +77,8 @@ describe("proposed arrangements", () => {
   it("make the wanted capacitance within every margin, fewest units first", () => {
     const table = proposeArrangements(unit, wish);
     expect(table.length).toBeGreaterThan(0);
-    for (const { deviation, stress, units, cost } of table) {
+    for (const { deviation, stress, units, unitsInSeries, strings, cost } of table) {
+      expect(units).toBe(unitsInSeries * strings);
       expect(Math.abs(deviation)).toBeLessThanOrEqual(0.05);
       expect(stress.voltageMargin).toBeGreaterThanOrEqual(1.25);
       expect(stress.rmsCurrentMargin).toBeGreaterThanOrEqual(1.25);
