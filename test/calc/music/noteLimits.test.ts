@@ -42,6 +42,16 @@ describe("the limits of a lone note", () => {
     expect(rateLimit(2000, INTERRUPTER, null).onTime).toBeNull();
   });
 
+  it.each([
+    [0.99e-6, null],
+    [1.01e-6, 1.01e-6],
+  ])("are none below the shortest pulse of a microsecond: %d s", (longestOnTime, onTime) => {
+    expect(rateLimit(100, { ...INTERRUPTER, longestOnTime }, null).onTime).toBe(onTime);
+    const live = new LiveGate(coilLimits({ ...INTERRUPTER, longestOnTime }, 1, null));
+    live.press({ id: "a", rate: 100, onTime: longestOnTime }, 0);
+    expect(live.advance(0.005).starts).toHaveLength(onTime === null ? 0 : 1);
+  });
+
   it("leave the gap, and the duty of the worst window by hand", () => {
     expect(gapOnTime(1000, INTERRUPTER)).toBeCloseTo(400e-6, 12);
     // 0.25 s at 102 Hz: 25 whole periods and a half, so that 25 pulses before and the pulse share 12.5 ms

@@ -106,6 +106,10 @@ describe("the time line without costs", () => {
 });
 
 describe("the steps of a time line", () => {
+  it.each([0, 0.01, 0.05])("are one of a score as short as one, %d s", (duration) => {
+    expect(timeLine(tone(0.01), duration, LOAD, 0.25).time).toEqual([0]);
+  });
+
   it("are parts of the window for short scores and whole windows for long ones, some thousands at most", () => {
     expect(stepOf(60, 0.25)).toBe(0.05);
     for (const duration of [0, 1, 119, 121, 599, 601, 36_000]) {
