@@ -49,6 +49,30 @@ describe("the roll of notes", () => {
     expect(dropped).toBeGreaterThan(0);
   });
 
+  it("draws a dropped note as a closed outline of two pixels, crossed from the lower left to the upper right", () => {
+    const pixels = noteRoll([note(60, 0.25, 0.75, "dropped")], 1);
+    const columnsOf = (y: number) => {
+      const columns: number[] = [];
+      for (let x = 0; x < ROLL_WIDTH; x++) if (pixels[y * ROLL_WIDTH + x] > 0) columns.push(x);
+      return columns;
+    };
+    const rows = Array.from({ length: ROLL_HEIGHT }, (_, y) => columnsOf(y)).filter(
+      ({ length }) => length > 0,
+    );
+    const [left, right] = [rows[0][0], rows[0][rows[0].length - 1]];
+    for (const edge of [...rows.slice(0, 2), ...rows.slice(-2)]) expect(edge).toHaveLength(right - left + 1);
+    const crossed = rows.slice(2, -2).map((columns) => {
+      expect([...columns.slice(0, 2), ...columns.slice(-2)]).toEqual([left, left + 1, right - 1, right]);
+      return columns.slice(2, -2);
+    });
+    expect(crossed).toHaveLength(16);
+    crossed.slice(1).forEach((below, at) => {
+      const above = crossed[at];
+      expect(above[0]).toBeGreaterThan(below[0]);
+      expect(above[0]).toBeLessThanOrEqual(below[below.length - 1] + 1); // no hole in the line
+    });
+  });
+
   it("keeps the shortest note in sight, and one at the very end inside", () => {
     expect(inked(noteRoll([note(60, 0.5, 0.5)], 1000))).toBeGreaterThan(0);
     expect(inked(noteRoll([note(127, 1000, 1000), note(0, 999.99, 1000)], 1000))).toBeGreaterThan(0);
