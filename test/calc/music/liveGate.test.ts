@@ -27,6 +27,18 @@ describe("a gate that is played by hand", () => {
     expect(dutyBefore(live.gate, 1, 0.1)).toBeCloseTo(0.008, 6);
   });
 
+  // the second tone's pulses come while the gap after the first's is still kept: up to 400 µs after each of its starts
+  it.each([
+    ["played an eighth of a period late at most", 290e-6, 200],
+    ["dropped where they would come later", 260e-6, 100],
+  ])("of two tones at 1 kHz has the second's pulses %s", (_, behind, expected) => {
+    const live = new LiveGate({ ...limits, dutyLimit: 1 });
+    live.press({ id: "a", rate: 1000, onTime: 100e-6 }, 0);
+    live.press({ id: "b", rate: 1000, onTime: 100e-6 }, behind);
+    const { starts } = live.advance(0.1);
+    expect(starts.filter((start) => start < 0.1e9)).toHaveLength(expected);
+  });
+
   it("hands every pulse out once, and none after the release", () => {
     const live = new LiveGate(limits);
     live.press({ id: "a", rate: 50, onTime: 50e-6 }, 0);
