@@ -173,6 +173,17 @@ describe("reading a file", () => {
     expect(score.parts[0].notes[0].end).toBeCloseTo(1.25, 12);
   });
 
+  // meta events FF 03 (track name) and FF 04 (instrument name) of the Standard MIDI File 1.0
+  it.each([
+    ["its own name", [0, 0xff, 0x03, 1, 0x41], "A"],
+    ["its instrument's, where it has none", [0, 0xff, 0x04, 1, 0x42], "B"],
+    ["its own before its instrument's", [0, 0xff, 0x03, 1, 0x41, 0, 0xff, 0x04, 1, 0x42], "A"],
+    ["its own after its instrument's", [0, 0xff, 0x04, 1, 0x42, 0, 0xff, 0x03, 1, 0x41], "A"],
+    ["its number, where only its device is named", [0, 0xff, 0x09, 1, 0x42], "Track 1"],
+  ])("calls a track by %s", (_, named, expected) => {
+    expect(read(rawFile([...named, 0, 0x90, 60, 100, 0x60, 60, 0, ...END])).parts[0].name).toBe(expected);
+  });
+
   it("marks the percussion channel", () => {
     expect(read(rawFile([0, 0x99, 36, 100, 0x60, 36, 0, ...END])).parts[0].percussion).toBe(true);
   });
@@ -206,6 +217,23 @@ describe("files that are not as they should be", () => {
       message: expect.stringMatching(
         /^The notes of this file ask for \d+ million pulses, and at most 20 million/,
       ),
+    });
+  });
+
+  it("refuses more than a million events, in however many tracks they are", () => {
+    const events = 500_001; // of two bytes, delta time and programme: all zero, and the status runs on
+    const length = 2 * events + 1 + END.length;
+    const track = new Uint8Array(8 + length);
+    track.set([0x4d, 0x54, 0x72, 0x6b, ...[24, 16, 8, 0].map((shift) => (length >>> shift) & 0xff), 0, 0xc0]);
+    track.set(END, track.length - END.length);
+    const header = rawFile([]).subarray(0, 14);
+    const file = new Uint8Array(header.length + 2 * track.length);
+    file.set(header);
+    file.set(track, header.length);
+    file.set(track, header.length + track.length);
+    expect(midiScore(file)).toEqual({
+      ok: false,
+      message: "This file holds more than a million events. Open a shorter one.",
     });
   });
 
