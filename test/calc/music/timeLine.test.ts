@@ -105,6 +105,20 @@ describe("the time line without costs", () => {
   });
 });
 
+describe("the time line of a score whose steps are longer than the window", () => {
+  it("shows the same duty, power and supply all along", () => {
+    const duration = 602;
+    const four = { starts: Array.from({ length: 4 * duration }, (_, index) => index * 2.5e8) };
+    const line = lineOf({ ...four, onTimes: four.starts.map(() => 100_000) }, duration);
+    expect(stepOf(duration, 0.25)).toBe(0.5);
+    const farthest = (values: number[], from: number) =>
+      Math.max(...values.map((value) => Math.abs(value / from - 1)));
+    expect(farthest(line.duty, 4e-4)).toBeLessThan(1e-9);
+    expect(farthest(line.power, 1.6)).toBeLessThan(1e-9);
+    expect(farthest(line.mainsCurrent, 0.016)).toBeLessThan(1e-9);
+  });
+});
+
 describe("the steps of a time line", () => {
   it.each([0, 0.01, 0.05])("are one of a score as short as one, %d s", (duration) => {
     expect(timeLine(tone(0.01), duration, LOAD, 0.25).time).toEqual([0]);
