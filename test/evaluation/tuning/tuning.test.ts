@@ -1,14 +1,17 @@
 import { describe, expect, it } from "vitest";
 import { withValueAt } from "../../../src/design/changeAt";
 import type { Design } from "../../../src/design/design";
-import { pierHallLeft } from "../../../src/design/examples";
+import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
 import { evaluateField } from "../../../src/evaluation/evaluate";
+import { designResponse } from "../../../src/evaluation/response/responseStage";
+import { solveCoil } from "../../../src/evaluation/solvedCoil";
 
 const at = (changes: Record<string, unknown>): Design =>
   Object.entries(changes).reduce((design, [path, value]) => withValueAt(design, path, value), pierHallLeft);
 
 const { tuning, coupling, secondary } = evaluateField(pierHallLeft);
 const resonanceAt = (tap: number) => evaluateField(at({ "primary.tap": tap })).primary?.resonance ?? 0;
+const right = evaluateField(pierHallRight);
 const target = tuning?.targetResonance ?? 0;
 
 /** The tap at which the primary resonates so far off the target, by halving. */
@@ -54,6 +57,32 @@ describe("the curve against the tap", () => {
       expect(point.primaryResonance / (there.primary?.resonance ?? 1)).toBeCloseTo(1, 12);
     },
   );
+
+  it.each([0, 0.3, 0.6, 0.9])("has the very poles that the response has at that tap, at %f of it", (part) => {
+    const curve = right.tuning?.curve ?? [];
+    const point = curve[Math.round(part * (curve.length - 1))];
+    const there = withValueAt(pierHallRight, "primary.tap", point.tap);
+    const response = designResponse(there, solveCoil(there));
+    expect(point.loadedLowerPole / (response?.loadedLowerPole ?? 0)).toBeCloseTo(1, 9);
+    expect(point.loadedUpperPole / (response?.loadedUpperPole ?? 0)).toBeCloseTo(1, 9);
+    // those without a spark leave the coil's own losses out
+    expect(point.lowerPole / (response?.lowerPole ?? 0)).toBeCloseTo(1, 2);
+    expect(point.upperPole / (response?.upperPole ?? 0)).toBeCloseTo(1, 2);
+  });
+
+  it.each([
+    [pierHallLeft, { tuning, secondary }],
+    [pierHallRight, right],
+  ] as const)("has one pole below and one above what primary and secondary are alone: $title", (_, field) => {
+    // coupled circuits drive each other's resonances apart; far above, the overtones push back
+    const own = field.secondary?.resonance ?? 0;
+    const points = (field.tuning?.curve ?? []).filter(({ primaryResonance }) => primaryResonance < 1.8 * own);
+    expect(points.length).toBeGreaterThan(10);
+    for (const { primaryResonance, lowerPole, upperPole } of points) {
+      expect(lowerPole).toBeLessThan(Math.min(primaryResonance, own));
+      expect(upperPole).toBeGreaterThan(Math.max(primaryResonance, own));
+    }
+  });
 });
 
 describe("the resonance with the primary shorted", () => {
