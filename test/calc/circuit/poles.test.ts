@@ -46,6 +46,29 @@ function withLoad(of: Network): Network {
   return { ...of, load: { ...load, resistance: 10 * reactance } };
 }
 
+/** The network without a spark, its primary at a part of the fundamental's frequency, and with one overtone. */
+function withOvertone(
+  { primary, modes: [fundamental] }: Network,
+  detuning: number,
+  coupling: number,
+  overtone: { ratio: number; coupling: number },
+): Network {
+  const { inductance } = fundamental;
+  const mutual = (part: number, of: number) => part * Math.sqrt(primary.inductance * of);
+  const higher = inductance / overtone.ratio ** 2;
+  return {
+    primary: {
+      ...primary,
+      capacitance: (inductance * fundamental.capacitance) / (primary.inductance * detuning ** 2),
+    },
+    modes: [
+      { ...fundamental, mutual: mutual(coupling, inductance) },
+      { ...fundamental, inductance: higher, mutual: mutual(overtone.coupling, higher) },
+    ],
+    load: null,
+  };
+}
+
 describe("the poles", () => {
   it("are eigenvalues of the state matrix, with and without a spark", () => {
     fc.assert(
@@ -78,6 +101,22 @@ describe("the poles", () => {
       runs(150, 20_240_517),
     );
   });
+
+  it.each([1.9, 2.2])(
+    "are the two lowest ones with an overtone at %d times the fundamental, strongly coupled",
+    (ratio) => {
+      const [drawn] = fc.sample(network, { ...SEEDED, numRuns: 1 });
+      for (const detuning of [0.8, 1, 1.2, 1.35])
+        for (const coupling of [0.05, 0.15, 0.25, 0.3])
+          for (const overtone of [-0.3, 0.3]) {
+            const of = withOvertone(drawn, detuning, coupling, { ratio, coupling: overtone });
+            const found = polePair(of)!;
+            const [lower, upper] = eigenvalues(conductingSystem(of, PATH), of);
+            expect(found.lower.frequency / lower.frequency).toBeCloseTo(1, 7);
+            expect(found.upper.frequency / upper.frequency).toBeCloseTo(1, 7);
+          }
+    },
+  );
 
   it("of the secondary alone are eigenvalues of the state matrix with the primary open", () => {
     fc.assert(
