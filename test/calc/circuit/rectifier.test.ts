@@ -189,6 +189,27 @@ describe("a rectifier under any load", () => {
     );
   });
 
+  it.each([
+    ["bridge rectifier", 1],
+    ["doubler", 1],
+    ["three-phase bridge", 3],
+  ] as const)(
+    "at rest takes from the mains the load and the lines' heat, to half a per cent: %s",
+    (arrangement, lines) => {
+      // light loads on large reservoirs and inductive sources settle last
+      for (const [sourceInductance, reservoirCapacitance, power] of [
+        [0, 1e-2, 10],
+        [2e-4, 3e-3, 500],
+        [1e-2, 1e-2, 5],
+      ]) {
+        const source = { mainsVoltage: 120, mainsFrequency: 60, sourceResistance: 1, sourceInductance };
+        const supply = { ...mains, arrangement, ...source };
+        const { mainsPower, mainsCurrent } = rectifierUnderLoad({ supply, reservoirCapacitance, power });
+        expect(Math.abs(mainsPower / (power + lines * mainsCurrent ** 2) - 1)).toBeLessThan(5e-3);
+      }
+    },
+  );
+
   it("stays finite with no load, and with more than the mains can give", () => {
     for (const power of [0, 1e6])
       for (const value of Object.values(
