@@ -37,12 +37,9 @@ function curveTaps(turns: number): number[] {
   return tapsAlong(turns, steps);
 }
 
-/** The poles, sought first where they stood at the tap before. */
-function polesNear(network: Network, before: PolePair | null): PolePair | null {
-  const guess: [number, number] | undefined = before
-    ? [2 * Math.PI * before.lower.frequency, 2 * Math.PI * before.upper.frequency]
-    : undefined;
-  return (guess && polePair(network, guess)) ?? polePair(network);
+/** The poles, sought first where those without loss and load stand. */
+function polesNear(network: Network, { lower, upper }: { lower: number; upper: number }): PolePair | null {
+  return polePair(network, [2 * Math.PI * lower, 2 * Math.PI * upper]) ?? polePair(network);
 }
 
 /** Points along the conductor; taps at which the network has no two poles are left out. */
@@ -53,14 +50,13 @@ export function tuningCurve(
   circuit: PrimaryCircuitParts,
   load: SparkLoad | null,
 ): TuningPoint[] {
-  let loaded: PolePair | null = null;
   return curveTaps(solution.tube.turns).flatMap((tap): TuningPoint[] => {
     const primary = primaryCircuitAt(solution, tap, circuit);
     const mutuals = primary && mutualsAtTap(table, secondary, tap);
     if (!primary || !mutuals) return [];
     const network = coupledNetwork(primary, secondary, mutuals, load);
     const bare = losslessPoles(network);
-    loaded = polesNear(network, loaded);
+    const loaded = polesNear(network, bare);
     if (!loaded) return [];
     return [
       {

@@ -1,7 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { rmsOfBursts } from "../../../src/calc/burst/burstResult";
 import { simulateBurst } from "../../../src/calc/burst/stepper";
-import { dissipationResistance, proposeArrangements, unitStress, bankCapacitance, bankPeakCurrentRating, bankVoltageRating, unitCount } from "../../../src/calc/circuit/bank";
+import {
+  bankCapacitance,
+  bankPeakCurrentRating,
+  bankVoltageRating,
+  dissipationResistance,
+  proposeArrangements,
+  unitCount,
+  unitStress,
+} from "../../../src/calc/circuit/bank";
 import type { CapacitorUnit } from "../../../src/calc/design-parts";
 import { STIFF_DRIVE } from "./drivenNetworks";
 

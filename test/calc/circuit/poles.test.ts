@@ -105,7 +105,7 @@ describe("the poles", () => {
   it.each([1.9, 2.2])(
     "are the two lowest ones with an overtone at %d times the fundamental, strongly coupled",
     (ratio) => {
-      const [drawn] = fc.sample(network, { ...SEEDED, numRuns: 1 });
+      const [drawn] = fc.sample(network, { seed: 20_240_517, numRuns: 1 });
       for (const detuning of [0.8, 1, 1.2, 1.35])
         for (const coupling of [0.05, 0.15, 0.25, 0.3])
           for (const overtone of [-0.3, 0.3]) {

@@ -58,17 +58,24 @@ describe("the curve against the tap", () => {
     },
   );
 
-  it.each([0, 0.3, 0.6, 0.9])("has the very poles that the response has at that tap, at %f of it", (part) => {
-    const curve = right.tuning?.curve ?? [];
-    const point = curve[Math.round(part * (curve.length - 1))];
-    const there = withValueAt(pierHallRight, "primary.tap", point.tap);
-    const response = designResponse(there, solveCoil(there));
-    expect(point.loadedLowerPole / (response?.loadedLowerPole ?? 0)).toBeCloseTo(1, 9);
-    expect(point.loadedUpperPole / (response?.loadedUpperPole ?? 0)).toBeCloseTo(1, 9);
-    // those without a spark leave the coil's own losses out
-    expect(point.lowerPole / (response?.lowerPole ?? 0)).toBeCloseTo(1, 2);
-    expect(point.upperPole / (response?.upperPole ?? 0)).toBeCloseTo(1, 2);
-  });
+  it.each(
+    [0, 0.3, 0.6, 0.9].flatMap((part) => [
+      { part, design: pierHallLeft, curve: tuning?.curve ?? [] },
+      { part, design: pierHallRight, curve: right.tuning?.curve ?? [] },
+    ]),
+  )(
+    "has the very poles that the response has at that tap, at $part of it: $design.title",
+    ({ part, design, curve }) => {
+      const point = curve[Math.round(part * (curve.length - 1))];
+      const there = withValueAt(design, "primary.tap", point.tap);
+      const response = designResponse(there, solveCoil(there));
+      expect(point.loadedLowerPole / (response?.loadedLowerPole ?? 0)).toBeCloseTo(1, 9);
+      expect(point.loadedUpperPole / (response?.loadedUpperPole ?? 0)).toBeCloseTo(1, 9);
+      // those without a spark leave the coil's own losses out
+      expect(point.lowerPole / (response?.lowerPole ?? 0)).toBeCloseTo(1, 2);
+      expect(point.upperPole / (response?.upperPole ?? 0)).toBeCloseTo(1, 2);
+    },
+  );
 
   it.each([
     [pierHallLeft, { tuning, secondary }],
