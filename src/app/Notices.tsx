@@ -1,5 +1,5 @@
 import { Button } from "../ui/Button";
-import { severityWord } from "../ui/FindingList";
+import { severityLabel } from "../ui/FindingList";
 import { FollowedProgress } from "../ui/FollowedProgress";
 import { Icon } from "../ui/Icon";
 import { useSession } from "../workbench/session/hooks";
@@ -50,7 +50,7 @@ export function Notices() {
           <Icon name={notice.severity} />
           <div className={styles.words}>
             <p>
-              <span className="visually-hidden">{severityWord[notice.severity]}: </span>
+              <span className="visually-hidden">{severityLabel[notice.severity]}: </span>
               {notice.sentence}
             </p>
             {notice.details.map((detail) => (

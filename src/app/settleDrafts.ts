@@ -12,8 +12,8 @@ function quoted(text: string): string {
   return `“${text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text}”`;
 }
 
-function detail({ label, text, kept, trouble }: Draft): string {
-  return `${label} stays ${kept}, not ${quoted(text)}. ${trouble?.sentence ?? ""}`.trim();
+function detail({ label, text, kept, error }: Draft): string {
+  return `${label} stays ${kept}, not ${quoted(text)}. ${error?.sentence ?? ""}`.trim();
 }
 
 function unreadNotice(unread: readonly Draft[]): Notice {

@@ -1,8 +1,8 @@
 import { useCallback, useMemo, useRef, useState } from "react";
 import { Contained } from "../ui/Contained";
 import { useHeld } from "../ui/useHeld";
+import { useQueuedRender } from "../ui/useQueuedRender";
 import { useSize } from "../ui/useSize";
-import { useTurn } from "../ui/useTurn";
 import { useSession } from "../workbench/session/hooks";
 import { type Domain, linearTicks, logTicks } from "./axis";
 import styles from "./Chart.module.css";
@@ -89,7 +89,7 @@ function WholeChart({
 }: ChartProps) {
   const plot = useRef<HTMLDivElement>(null);
   const { width } = useSize(plot, { width: 420, height });
-  const isDrawn = useTurn();
+  const isDrawn = useQueuedRender();
   const [hidden, setHidden] = useState<ReadonlySet<string>>(
     () => new Set(curves.filter((curve) => curve.shownAtFirst === false).map((curve) => curve.id)),
   );

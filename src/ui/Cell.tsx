@@ -1,33 +1,33 @@
 import type { ReactNode } from "react";
 import styles from "./Field.module.css";
 import type { Severity } from "./FindingList";
-import { severityWord } from "./FindingList";
+import { severityLabel } from "./FindingList";
 import { Help, type HelpText } from "./Help";
 import { Icon } from "./Icon";
 
-/** One sentence beneath a field, with its severity as shape and word. */
+/** One sentence below a field; its severity is shown as icon and label. */
 export interface Remark {
   severity: Severity;
   sentence: string;
 }
 
 export interface CellProps {
-  /** of the control inside, for its label and its description */
+  /** id of the control inside, for its label and its description */
   id: string;
   label: string;
   help?: HelpText;
-  /** the permitted span in words, told with the help */
+  /** the permitted range in words, shown with the help */
   range?: string;
   remarks?: readonly Remark[];
-  /** takes the whole width of the block */
+  /** spans the whole width of the block */
   wide?: boolean;
-  /** what can be done about the remarks, beneath them */
-  ways?: ReactNode;
+  /** buttons below the remarks that resolve them */
+  actions?: ReactNode;
   children: ReactNode;
 }
 
-/** One ruled cell of a title block: a small caption above its value, remarks beneath. */
-export function Cell({ id, label, help, range, remarks = [], wide = false, ways, children }: CellProps) {
+/** One ruled cell of a title block: a small caption above its value, remarks below. */
+export function Cell({ id, label, help, range, remarks = [], wide = false, actions, children }: CellProps) {
   const worst = remarks.find((remark) => remark.severity === "error") ?? remarks[0];
   return (
     <div className={`${styles.cell} ${wide ? styles.wide : ""} ${worst ? styles[worst.severity] : ""}`}>
@@ -43,12 +43,12 @@ export function Cell({ id, label, help, range, remarks = [], wide = false, ways,
           <p key={remark.sentence} className={`${styles.remark} ${styles[remark.severity]}`}>
             <Icon name={remark.severity} size={13} />
             <span>
-              <strong>{severityWord[remark.severity]}.</strong> {remark.sentence}
+              <strong>{severityLabel[remark.severity]}.</strong> {remark.sentence}
             </span>
           </p>
         ))}
       </div>
-      {ways}
+      {actions}
     </div>
   );
 }

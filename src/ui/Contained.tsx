@@ -3,16 +3,16 @@ import { ErrorBoundary } from "react-error-boundary";
 import { Failed } from "./Failed";
 
 interface ContainedProps {
-  /** what it is, as in “the burst chart”, without the article */
+  /** its name without the article, as in “burst chart” */
   what: string;
-  /** in a line where there is no room for more */
+  /** shows the failure in one line, where there is little room */
   inLine?: boolean;
-  /** before another try */
+  /** called before a retry */
   onRetry?: (error: unknown) => void;
   children: ReactNode;
 }
 
-/** Keeps a failure to its own place: what fails is named there, the rest of the bench goes on. */
+/** An error boundary: a part that fails is named in its place, and the rest of the workbench keeps working. */
 export function Contained({ what, inLine = false, onRetry, children }: ContainedProps) {
   return (
     <ErrorBoundary

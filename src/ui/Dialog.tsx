@@ -7,13 +7,13 @@ interface DialogProps {
   title: string;
   open: boolean;
   onClose: () => void;
-  /** a dialog that must be answered has no close mark and ignores Escape */
+  /** a dialog that must be answered has no close button and ignores Escape */
   mustAnswer?: boolean;
   children: ReactNode;
   actions?: ReactNode;
 }
 
-/** The browser's own modal dialog, so that focus is kept in it and given back when it closes. */
+/** The browser's own modal dialog, which traps the focus and restores it on closing. */
 export function Dialog({ title, open, onClose, mustAnswer = false, children, actions }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const titleId = useId();

@@ -10,7 +10,7 @@ function reason(error: unknown): string {
   return `${error.stack ?? `${error.name}: ${error.message}`}${cause}`;
 }
 
-/** What is worth passing on of a failure, as plain text. */
+/** The report of a failure as plain text. */
 function failureReport(sentence: string, error: unknown, account: string): string {
   return [sentence, reason(error), account].filter((part) => part !== "").join("\n\n");
 }
@@ -22,11 +22,11 @@ interface FailedProps {
   retry: () => void;
 }
 
-/** ms that what changed must stand still before the part is tried again */
-const SETTLED = 150;
+/** ms without a further change before the part is retried */
+const RETRY_DELAY = 150;
 
-/** Tries again when what is shown has changed, or for a part that did not come, when the network is back. */
-function useTryingAgain(notLoaded: boolean, retry: () => void) {
+/** Retries when the shown data have changed; a part that failed to load is retried when the network is back. */
+function useAutomaticRetry(notLoaded: boolean, retry: () => void) {
   const { onChange } = useContext(ContainmentContext);
   const latest = useRef(retry);
   latest.current = retry;
@@ -39,7 +39,7 @@ function useTryingAgain(notLoaded: boolean, retry: () => void) {
     let timer: ReturnType<typeof setTimeout> | undefined;
     const end = onChange(() => {
       clearTimeout(timer);
-      timer = setTimeout(() => latest.current(), SETTLED);
+      timer = setTimeout(() => latest.current(), RETRY_DELAY);
     });
     return () => {
       clearTimeout(timer);
@@ -48,12 +48,12 @@ function useTryingAgain(notLoaded: boolean, retry: () => void) {
   }, [notLoaded, onChange]);
 }
 
-/** Stands in the place of a part that failed: what it is, another try, and a report to pass on. */
+/** Replaces a part that failed: its name, a retry and a report to pass on. */
 export function Failed({ what, inLine, error, retry }: FailedProps) {
   const { account } = useContext(ContainmentContext);
   const [copied, setCopied] = useState<"not yet" | "copied" | "refused">("not yet");
   const notLoaded = error instanceof PartNotLoaded;
-  useTryingAgain(notLoaded, retry);
+  useAutomaticRetry(notLoaded, retry);
   const sentence = `The ${what} could not be ${notLoaded ? "loaded" : "shown"}.`;
   const report = () => failureReport(sentence, error, account());
   const copy = () =>
@@ -69,13 +69,13 @@ export function Failed({ what, inLine, error, retry }: FailedProps) {
       </p>
       {!inLine && notLoaded && (
         <p className={styles.rest}>
-          The network may be away, or a newer version stand on the server. Loading the page anew keeps what is
+          The network may be down, or the server may have a newer version. Reloading the page keeps what is
           open.
         </p>
       )}
-      <p className={styles.ways}>
+      <p className={styles.actions}>
         <Button onClick={retry}>Retry</Button>
-        {notLoaded && <Button onClick={() => window.location.reload()}>Load the page anew</Button>}
+        {notLoaded && <Button onClick={() => window.location.reload()}>Reload page</Button>}
         <Button kind="bare" onClick={() => void copy()}>
           {copied === "copied" ? "Report copied" : "Copy report"}
         </Button>
@@ -85,7 +85,7 @@ export function Failed({ what, inLine, error, retry }: FailedProps) {
   );
 }
 
-/** The report for selecting by hand; made when it is looked at. */
+/** The report as text to select by hand; built only when it is opened. */
 function Report({ text, refused }: { text: () => string; refused: boolean }) {
   const [open, setOpen] = useState(false);
   const shown = open || refused;
@@ -95,7 +95,9 @@ function Report({ text, refused }: { text: () => string; refused: boolean }) {
       open={shown}
       onToggle={({ currentTarget }) => setOpen(currentTarget.open)}
     >
-      <summary>{refused ? "The clipboard is refused here: copy the report by hand" : "Report"}</summary>
+      <summary>
+        {refused ? "The browser denies access to the clipboard: copy the report by hand" : "Report"}
+      </summary>
       {shown && <textarea readOnly rows={8} aria-label="Report" spellCheck={false} value={text()} />}
     </details>
   );

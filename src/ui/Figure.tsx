@@ -1,26 +1,26 @@
 import type { ReactNode } from "react";
 import styles from "./Figure.module.css";
-import { Slip, type SlipState } from "./Slip";
+import { Popover, type PopoverState } from "./Popover";
 
 interface FigureProps {
   caption: string;
   /** null shows a dash */
   number: string | null;
   unit?: string;
-  /** one short line beneath */
+  /** one short line below */
   remark?: string;
   size?: "large" | "small";
   tone?: "plain" | "live" | "ok" | "warning" | "error";
-  /** where the number comes from; it makes the number a button */
+  /** how the number was computed; makes the number a button */
   origin?: Origin;
 }
 
 interface Origin {
   title: string;
-  content: (slip: SlipState) => ReactNode;
+  content: (popover: PopoverState) => ReactNode;
 }
 
-/** One number that matters: a small caption above a large value and its unit, in a ruled cell. */
+/** One key figure: a small caption above a large value and its unit, in a ruled cell. */
 export function Figure({
   caption,
   number,
@@ -42,7 +42,7 @@ export function Figure({
       <dt className={styles.caption}>{caption}</dt>
       <dd className={styles.value}>
         {origin ? (
-          <Slip
+          <Popover
             title={origin.title}
             name={`${caption}: ${spoken}. Where it comes from`}
             className={styles.button}
@@ -50,7 +50,7 @@ export function Figure({
             role="dialog"
           >
             {origin.content}
-          </Slip>
+          </Popover>
         ) : (
           value
         )}

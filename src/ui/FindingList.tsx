@@ -10,9 +10,9 @@ export interface FindingRow {
   where: string;
 }
 
-export const severityWord: Record<Severity, string> = { error: "Error", warning: "Warning", note: "Note" };
+export const severityLabel: Record<Severity, string> = { error: "Error", warning: "Warning", note: "Note" };
 
-/** Sentences about the design, gravest first; severity is a shape and a word, colour only helps. */
+/** Findings about the design, most severe first; severity is shown as icon and label, not by colour alone. */
 export function FindingList({ rows, onGo }: { rows: FindingRow[]; onGo: (where: string) => void }) {
   return (
     <ul className={styles.list}>
@@ -25,7 +25,7 @@ export function FindingList({ rows, onGo }: { rows: FindingRow[]; onGo: (where: 
           >
             <span className={styles.severity}>
               <Icon name={row.severity} />
-              {severityWord[row.severity]}
+              {severityLabel[row.severity]}
               <span className="visually-hidden">: </span>
             </span>
             <span>{row.sentence}</span>

@@ -1,7 +1,7 @@
 import styles from "./Help.module.css";
 import { Icon } from "./Icon";
-import { Slip } from "./Slip";
-import slip from "./SlipRows.module.css";
+import { Popover } from "./Popover";
+import popover from "./PopoverRows.module.css";
 
 export interface HelpText {
   what: string;
@@ -12,14 +12,14 @@ export interface HelpText {
 interface HelpProps {
   label: string;
   help: HelpText;
-  /** the permitted span in words, where there is one */
+  /** the permitted range in words, if there is one */
   range?: string;
 }
 
-/** A mark beside a caption; pressed, it says what the field is, how to measure it and what is typical. */
+/** A button beside a caption that opens the field's help: what it is, how to measure it, typical values. */
 export function Help({ label, help, range }: HelpProps) {
   return (
-    <Slip
+    <Popover
       title={label}
       name={`About ${label}`}
       className={styles.mark}
@@ -29,7 +29,7 @@ export function Help({ label, help, range }: HelpProps) {
       {() => (
         <>
           <p>{help.what}</p>
-          <dl className={slip.rows}>
+          <dl className={popover.rows}>
             <dt>To measure</dt>
             <dd>{help.measure}</dd>
             <dt>Typical</dt>
@@ -39,6 +39,6 @@ export function Help({ label, help, range }: HelpProps) {
           </dl>
         </>
       )}
-    </Slip>
+    </Popover>
   );
 }

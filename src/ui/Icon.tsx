@@ -65,7 +65,7 @@ const shapes = {
 
 export type IconName = keyof typeof shapes;
 
-/** A drawn sign; it is never the only carrier of a meaning, so it is hidden from readers of the screen. */
+/** An icon. It never carries a meaning alone, so it is hidden from screen readers. */
 export function Icon({ name, size = 16 }: { name: IconName; size?: number }) {
   return (
     <svg

@@ -14,7 +14,7 @@ interface MenuProps {
   entries: MenuEntry[];
 }
 
-/** A menu button after the ARIA pattern: arrows, Home and End move, Escape closes and gives focus back. */
+/** A menu button as in the ARIA pattern: arrows, Home and End move, Escape closes and restores the focus. */
 export function Menu({ label, name, entries }: MenuProps) {
   const [open, setOpen] = useState(false);
   const id = useId();

@@ -2,20 +2,20 @@ import { useEffect, useState } from "react";
 import { Button } from "./Button";
 import styles from "./Progress.module.css";
 
-/** ms; what is done by then needs no word */
+/** ms; shorter tasks show no progress */
 const WORTH_SHOWING = 500;
 
 interface ProgressProps {
-  /** what is under way, as in “Sweep of bursts” */
+  /** the task, as in “Sweep of bursts” */
   label: string;
-  /** 0 … 1; null where it is not known */
+  /** 0 … 1; null if unknown */
   value: number | null;
   onCancel: () => void;
-  /** ms for which nothing is shown yet */
+  /** ms before anything is shown */
   after?: number;
 }
 
-/** How far something is that takes a while, and the way to give it up. */
+/** The progress of a long task, with a button to cancel it. */
 export function Progress({ label, value, onCancel, after = WORTH_SHOWING }: ProgressProps) {
   const [shown, setShown] = useState(after === 0);
   useEffect(() => {

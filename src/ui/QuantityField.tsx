@@ -6,25 +6,25 @@ import { fieldUnit } from "../units/quantities";
 import type { UnitSystem } from "../units/unitSystem";
 import { Button } from "./Button";
 import { Cell, type CellProps, type Remark } from "./Cell";
-import { dropDraft, putDraft, type Trouble, useDraft } from "./drafts";
+import { type DraftError, dropDraft, putDraft, useDraft } from "./drafts";
 import styles from "./Field.module.css";
 import { Icon } from "./Icon";
 import { arrowStep, stepped } from "./step";
 
 interface QuantityFieldProps extends Omit<CellProps, "id" | "children"> {
-  /** SI; null where a nullable field is empty */
+  /** SI; null if a nullable field is empty */
   value: number | null;
-  /** SI, of an arrow key; where there is none, the number's size gives it */
+  /** SI, of an arrow key; without one it follows from the number's size */
   step?: number | null;
-  /** SI, a usual value: the field shows and reads bare numbers in its unit; null where there is none */
+  /** SI, a usual value: its unit is the one the field shows and assumes for bare numbers; null if there is none */
   usual: number | null;
   dimension: Dimension;
   system: UnitSystem;
-  /** tells the field from every other one, of other designs too: its draft is kept under it */
+  /** identifies the field among all fields of all designs; key of its draft */
   place: string;
-  /** `run` is the field's place where an arrow key made the step: steps of a run belong together */
+  /** `run` is the field's place if an arrow key changed the value: steps of one run are undone together */
   onCommit: (value: number | null, run?: string) => void;
-  /** a sentence where the value has no meaning, null where it has one */
+  /** the error message for an invalid value, null for a valid one */
   refuse?: (value: number) => string | null;
   nullable?: boolean;
   whole?: boolean;
@@ -35,8 +35,8 @@ const restingDigits = 7;
 const fullDigits = 12;
 
 /**
- * A number with its unit. Enter or leaving commits what was typed; what cannot be read stays in the
- * field with a sentence; looking in and leaving changes nothing.
+ * A number with its unit. Enter or leaving the field commits the text; text that cannot be read stays
+ * in the field with an error message; focus alone changes nothing.
  */
 export function QuantityField(props: QuantityFieldProps) {
   const {
@@ -60,9 +60,9 @@ export function QuantityField(props: QuantityFieldProps) {
   const inUnit = (digits: number) => (value === null ? "" : formatIn(fixed, value, dimension, digits).number);
   const [full, resting] = [inUnit(fullDigits), inUnit(restingDigits)];
 
-  const write = (text: string, trouble: Trouble | null = null) => {
+  const write = (text: string, error: DraftError | null = null) => {
     const kept = value === null ? "none" : `${resting} ${unit}`.trim();
-    putDraft(place, { label: cell.label, text, over: value, kept, trouble });
+    putDraft(place, { label: cell.label, text, over: value, kept, error });
   };
 
   const take = (next: number | null, run?: string) => {
@@ -88,7 +88,7 @@ export function QuantityField(props: QuantityFieldProps) {
   };
 
   const onKeyDown = (event: KeyboardEvent) => {
-    // the keys that compose a character belong to the keyboard's own window
+    // keys that compose a character belong to the input method
     if (event.nativeEvent.isComposing) return;
     if (event.key === "Enter") {
       if (draft) commit(draft.text);
@@ -100,9 +100,9 @@ export function QuantityField(props: QuantityFieldProps) {
     event.stopPropagation();
   };
 
-  const trouble = draft?.trouble ?? null;
-  const remarks: Remark[] = trouble
-    ? [{ severity: "error", sentence: trouble.sentence }, ...(cell.remarks ?? [])]
+  const error = draft?.error ?? null;
+  const remarks: Remark[] = error
+    ? [{ severity: "error", sentence: error.sentence }, ...(cell.remarks ?? [])]
     : [...(cell.remarks ?? [])];
 
   return (
@@ -110,7 +110,7 @@ export function QuantityField(props: QuantityFieldProps) {
       id={id}
       {...cell}
       remarks={remarks}
-      ways={trouble && <Choices of={trouble.choices} onChoose={commit} />}
+      actions={error && <Choices of={error.choices} onChoose={commit} />}
     >
       <div className={styles.entry}>
         <input
@@ -123,7 +123,7 @@ export function QuantityField(props: QuantityFieldProps) {
           autoComplete="off"
           spellCheck={false}
           placeholder={nullable ? "none" : undefined}
-          aria-invalid={trouble !== null}
+          aria-invalid={error !== null}
           aria-describedby={`${id}-unit ${id}-remarks`}
           value={draft?.text ?? (focused ? full : resting)}
           onFocus={() => setFocused(true)}
@@ -166,7 +166,7 @@ function Choices({ of, onChoose }: { of: readonly string[]; onChoose: (text: str
   );
 }
 
-/** Some browsers join the lines of what is pasted, so that two numbers would become one. */
+/** Some browsers join pasted lines, which would turn two numbers into one. */
 function pasteInOneLine(event: ClipboardEvent<HTMLInputElement>, write: (text: string) => void) {
   const text = event.clipboardData.getData("text").trim();
   if (!/[\r\n]/.test(text)) return;

@@ -8,7 +8,7 @@ interface SwitchFieldProps extends Omit<CellProps, "id" | "children"> {
   path?: string;
 }
 
-/** On or off, said as a word beside the mark. */
+/** A switch with its state in words beside it. */
 export function SwitchField({ value, onCommit, path, ...cell }: SwitchFieldProps) {
   const id = useId();
   return (

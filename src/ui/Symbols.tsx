@@ -1,4 +1,4 @@
-/** A lower or upper index as the register writes it: `L_p`, `z_{mid}`, `∫₀^2π`. */
+/** A subscript or superscript as the register writes it: `L_p`, `z_{mid}`, `∫₀^2π`. */
 const INDEX = /([_^](?:\{[^}]+\}|[\p{Lu}\p{Ll}\p{Nd}]+(?:,\p{Ll}+)?))/u;
 
 function Part({ text }: { text: string }) {
@@ -8,7 +8,7 @@ function Part({ text }: { text: string }) {
   return text;
 }
 
-/** Symbols and equations with their indices set low and high. */
+/** Symbols and equations with subscripts and superscripts. */
 export function Symbols({ text }: { text: string }) {
   return text.split(INDEX).map((part, place) => <Part key={place} text={part} />);
 }

@@ -6,7 +6,7 @@ export interface Tab {
   id: string;
   label: string;
   content: ReactNode;
-  /** kept in the page while hidden, so that drafts in its fields are not lost */
+  /** stays mounted while hidden, so that drafts in its fields are not lost */
   keep?: boolean;
 }
 
@@ -17,7 +17,7 @@ interface TabsProps {
   onChoose: (id: string) => void;
 }
 
-/** Tabs after the ARIA pattern with automatic activation: the arrows move and choose at once. */
+/** Tabs as in the ARIA pattern with automatic activation: an arrow key moves the focus and selects the tab. */
 export function Tabs({ name, tabs, chosen, onChoose }: TabsProps) {
   const base = useId();
   const onKeyDown = (event: KeyboardEvent<HTMLElement>) => {

@@ -5,19 +5,19 @@ interface TextFieldProps
   extends Omit<InputHTMLAttributes<HTMLInputElement>, "value" | "onChange" | "onBlur" | "onKeyDown"> {
   label: string;
   value: string;
-  /** tells the field from every other one: its draft is kept under it */
+  /** identifies the field among all others; key of its draft */
   place: string;
   onCommit: (value: string) => void;
 }
 
 /**
- * A line of free text, taken over at Enter and on leaving. While something is typed the browser's own
- * undo works within it; Escape, or an empty line, gives the old text back.
+ * A line of free text, committed on Enter and on leaving the field. While the user types, the browser's
+ * own undo works within it; Escape, or an empty line, restores the old text.
  */
 export function TextField({ label, value, place, onCommit, ...input }: TextFieldProps) {
   const write = (text: string) => {
     if (text === value) dropDraft(place);
-    else putDraft(place, { label, text, over: value, kept: `“${value}”`, trouble: null });
+    else putDraft(place, { label, text, over: value, kept: `“${value}”`, error: null });
   };
   const take = (text: string) => {
     dropDraft(place);

@@ -1,10 +1,10 @@
 import { createContext } from "react";
 
-/** What the page tells of itself where a part of it has failed; parts of the screen know no session. */
+/** What the page provides to a part that failed; `ui` itself has no access to the session. */
 export interface Containment {
-  /** for the report: the program's version and what is open */
+  /** lines for the report: the program's version and what is open */
   account: () => string;
-  /** calls back once something has changed that may mend what failed; returns what ends it */
+  /** calls back after a change that may have removed the cause; returns the unsubscribe function */
   onChange: (tryAgain: () => void) => () => void;
 }
 
@@ -13,7 +13,7 @@ export const ContainmentContext = createContext<Containment>({
   onChange: () => () => undefined,
 });
 
-/** A part of the program that did not come: no network, or another version on the server. */
+/** A part of the program that failed to load: no network, or another version on the server. */
 export class PartNotLoaded extends Error {
   override name = "PartNotLoaded";
 }

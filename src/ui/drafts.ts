@@ -1,27 +1,27 @@
 /**
- * What was typed into fields and is not taken over yet, by the field's place. It is kept outside the
- * fields, so that it outlives a closed tab, a turned phone and another design on the board.
+ * Text typed into fields and not committed yet, by the field's place. It is kept outside the fields, so
+ * that it survives a closed tab, a rotated phone and a switch to another design.
  */
 import { useEffect, useRef } from "react";
 import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
 
-/** Why what was typed is not taken over; it stays in the field until it is mended. */
-export interface Trouble {
+/** Why a draft cannot be committed; it stays in the field until it is corrected. */
+export interface DraftError {
   sentence: string;
-  /** readings to choose from, where it can be read in several ways */
+  /** readings to choose from, where the text is ambiguous */
   choices: readonly string[];
 }
 
 export interface Draft {
   label: string;
   text: string;
-  /** the value it was typed over: another one outdates it */
+  /** the value when typing began: once the field has another one, the draft is outdated */
   over: unknown;
-  /** that value as the reader sees it */
+  /** that value as shown to the user */
   kept: string;
-  /** null until it was tried to take it over */
-  trouble: Trouble | null;
+  /** null until a commit was tried */
+  error: DraftError | null;
 }
 
 type Drafts = Readonly<Record<string, Draft>>;
@@ -42,38 +42,38 @@ export function dropAllDrafts(): void {
   drafts.setState({}, true);
 }
 
-/** The place of the draft that an element holds; null where it holds none. */
+/** The place of the draft in an element; null if it has no draft. */
 export function draftPlace(element: EventTarget | null): string | null {
   return element instanceof HTMLElement ? (element.dataset.draft ?? null) : null;
 }
 
-const takers = new Set<() => void>();
+const committers = new Set<() => void>();
 
-/** Takes over every draft in the page that can be read, as if its field had been left. */
+/** Commits every draft on the page that can be read, as if its field had lost focus. */
 export function takeDrafts(): void {
-  for (const take of takers) take();
+  for (const commit of committers) commit();
 }
 
 /**
- * The draft of a field; null where there is none, or where the value is no longer the one it was typed over.
- * @param place tells the field from every other one, of other designs too
- * @param take tries to take over what was typed
+ * The draft of a field; null if there is none, or if the field's value has changed since it was typed.
+ * @param place identifies the field among all fields of all designs
+ * @param commit tries to commit the text
  */
-export function useDraft(place: string, value: unknown, take: (text: string) => void): Draft | null {
+export function useDraft(place: string, value: unknown, commit: (text: string) => void): Draft | null {
   const kept = useStore(drafts, (all) => all[place]);
   const outdated = kept !== undefined && !Object.is(kept.over, value);
   useEffect(() => {
     if (outdated) dropDraft(place);
   }, [outdated, place]);
-  const latest = useRef(take);
-  latest.current = take;
+  const latest = useRef(commit);
+  latest.current = commit;
   useEffect(() => {
-    const taker = () => {
+    const committer = () => {
       const draft = drafts.getState()[place];
       if (draft) latest.current(draft.text);
     };
-    takers.add(taker);
-    return () => void takers.delete(taker);
+    committers.add(committer);
+    return () => void committers.delete(committer);
   }, [place]);
   return kept && !outdated ? kept : null;
 }

@@ -3,9 +3,9 @@ import { Contained } from "./Contained";
 import { PartNotLoaded } from "./containment";
 import styles from "./Waiting.module.css";
 
-/** Stands where a part is still being fetched. */
+/** Shown while a part is loading. */
 function Waiting({ what }: { what: string }) {
-  return <p className={styles.waiting}>Fetching the {what} …</p>;
+  return <p className={styles.waiting}>Loading the {what} …</p>;
 }
 
 type Loaded<Name extends string> = Record<Name, ComponentType>;
@@ -13,7 +13,7 @@ type Loaded<Name extends string> = Record<Name, ComponentType>;
 const OWN_SCRIPT = /https?:\/\/[^\s"']+\.js\b/;
 const OWN_STYLE = /[^\s"']+\.css\b/;
 
-/** A style that failed to load stands in the page and would be taken for loaded. */
+/** The link of a style sheet that failed to load stays in the page and would count as loaded. */
 function forgetStyle(message: string) {
   const name = message.match(OWN_STYLE)?.[0];
   if (!name) return;
@@ -22,18 +22,20 @@ function forgetStyle(message: string) {
 }
 
 /**
- * Fetches a part whose fetching has failed before. Browsers keep the failure of an import by its
- * address until the page is loaded anew, so the script that failed is asked for under another one.
+ * Loads a part again after a failure. Browsers cache a failed import by its URL until the page is
+ * reloaded, so the script is requested under another URL.
  */
-async function loadedAgain<Name extends string>(load: () => Promise<Loaded<Name>>): Promise<Loaded<Name>> {
+async function importAgain<Name extends string>(
+  importFile: () => Promise<Loaded<Name>>,
+): Promise<Loaded<Name>> {
   try {
-    return await load();
+    return await importFile();
   } catch (error) {
     const message = String(error);
     const address = message.match(OWN_SCRIPT)?.[0];
     if (!address || new URL(address).origin !== window.location.origin) {
       forgetStyle(message);
-      return load();
+      return importFile();
     }
     return (await import(/* @vite-ignore */ `${address}?again=${Date.now()}`)) as Loaded<Name>;
   }
@@ -41,31 +43,31 @@ async function loadedAgain<Name extends string>(load: () => Promise<Loaded<Name>
 
 interface Part {
   what: string;
-  /** once it has come; shared by all places, so that a part once fetched is there at once */
+  /** null until loaded; shared by all places, so that a loaded part shows without delay */
   component: ComponentType | null;
-  /** fetches it the first time; later the same fetching */
-  fetched: () => Promise<ComponentType>;
-  /** fetched anew, for after a failure */
-  renewed: () => Promise<ComponentType>;
+  /** starts loading on the first call; later calls return the same promise */
+  load: () => Promise<ComponentType>;
+  /** loads again after a failure */
+  reload: () => Promise<ComponentType>;
 }
 
 /**
- * A component that is fetched when it is first shown. What it waits for, and what fails, stands in its
- * own place; another try really fetches again. Not by React's Suspense: it holds back what has come for
- * up to 0.3 s behind each other part that came before.
- * @param load imports the file
+ * A component that is loaded when it is first shown. While it loads, or if that fails, a message stands
+ * in its place; a retry does request it again. React's Suspense is not used: it delays a loaded part by
+ * up to 0.3 s after each part that was revealed before it.
+ * @param importFile imports the file
  * @param name of the component among the file's exports
- * @param what it is, without the article
+ * @param what its name on screen, without the article
  */
 export function lazyPart<Name extends string>(
-  load: () => Promise<Loaded<Name>>,
+  importFile: () => Promise<Loaded<Name>>,
   name: Name,
   what: string,
 ): ComponentType {
-  let fetching: Promise<ComponentType> | undefined;
-  const fetch = async (by: () => Promise<Loaded<Name>>) => {
+  let loading: Promise<ComponentType> | undefined;
+  const loadFrom = async (source: () => Promise<Loaded<Name>>) => {
     try {
-      part.component = (await by())[name];
+      part.component = (await source())[name];
       return part.component;
     } catch (cause) {
       throw new PartNotLoaded(`the ${what} did not load`, { cause });
@@ -74,45 +76,45 @@ export function lazyPart<Name extends string>(
   const part: Part = {
     what,
     component: null,
-    fetched: () => {
-      fetching ??= fetch(load);
-      return fetching;
+    load: () => {
+      loading ??= loadFrom(importFile);
+      return loading;
     },
-    renewed: () => {
-      fetching = fetch(() => loadedAgain(load));
-      return fetching;
+    reload: () => {
+      loading = loadFrom(() => importAgain(importFile));
+      return loading;
     },
   };
-  return () => <Fetched part={part} />;
+  return () => <ContainedPart part={part} />;
 }
 
-function Fetched({ part }: { part: Part }) {
-  const renew = (error: unknown) => {
-    // whoever waits for it hears of a failure
-    if (error instanceof PartNotLoaded) part.renewed().catch(() => undefined);
+function ContainedPart({ part }: { part: Part }) {
+  const reload = (error: unknown) => {
+    // a failure is handled where the part is awaited
+    if (error instanceof PartNotLoaded) part.reload().catch(() => undefined);
   };
   return (
-    <Contained what={part.what} onRetry={renew}>
-      <Awaited part={part} />
+    <Contained what={part.what} onRetry={reload}>
+      <LoadedPart part={part} />
     </Contained>
   );
 }
 
-type Arrival = { component: ComponentType | null } | { failure: unknown };
+type LoadState = { component: ComponentType | null } | { failure: unknown };
 
-function Awaited({ part }: { part: Part }) {
-  const [arrival, setArrival] = useState<Arrival>({ component: part.component });
+function LoadedPart({ part }: { part: Part }) {
+  const [state, setState] = useState<LoadState>({ component: part.component });
   useEffect(() => {
-    let wanted = true;
-    part.fetched().then(
-      (component) => wanted && setArrival({ component }),
-      (failure: unknown) => wanted && setArrival({ failure }),
+    let mounted = true;
+    part.load().then(
+      (component) => mounted && setState({ component }),
+      (failure: unknown) => mounted && setState({ failure }),
     );
     return () => {
-      wanted = false;
+      mounted = false;
     };
   }, [part]);
-  if ("failure" in arrival) throw arrival.failure;
-  const { component: Component } = arrival;
+  if ("failure" in state) throw state.failure;
+  const { component: Component } = state;
   return Component ? <Component /> : <Waiting what={part.what} />;
 }

@@ -1,4 +1,4 @@
-/** Hands content to the browser as a file to keep. */
+/** Offers content to the browser as a download. */
 export function saveBlob(fileName: string, content: Blob): void {
   const address = URL.createObjectURL(content);
   const link = document.createElement("a");
@@ -8,7 +8,7 @@ export function saveBlob(fileName: string, content: Blob): void {
   URL.revokeObjectURL(address);
 }
 
-/** Hands text or bytes to the browser as a file to keep. */
+/** Offers text or bytes to the browser as a download. */
 export function saveFile(fileName: string, content: BlobPart, type: string): void {
   saveBlob(fileName, new Blob([content], { type }));
 }

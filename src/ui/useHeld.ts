@@ -1,6 +1,6 @@
 import { useRef } from "react";
 
-/** A value that stands still while a gesture runs, so that the drawing does not run from under the hand. */
+/** A value that is frozen during a gesture, so that the drawing does not shift under the pointer. */
 export function useHeld<Value>(value: Value, held: boolean): Value {
   const kept = useRef(value);
   if (!held) kept.current = value;

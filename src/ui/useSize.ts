@@ -5,18 +5,18 @@ export interface Size {
   height: number;
 }
 
-/** The size of an element, followed as it changes. */
+/** The size of an element, updated when it changes. */
 export function useSize(element: RefObject<Element | null>, initial: Size): Size {
   const [size, setSize] = useState(initial);
   useLayoutEffect(() => {
     const watched = element.current;
     if (!watched || typeof ResizeObserver === "undefined") return;
-    const take = ({ width, height }: Size) => {
+    const update = ({ width, height }: Size) => {
       if (width > 0 && height > 0) setSize({ width: Math.round(width), height: Math.round(height) });
     };
-    // at once, so that nothing is drawn in the initial size first
-    take({ width: watched.clientWidth, height: watched.clientHeight });
-    const observer = new ResizeObserver(([entry]) => take(entry.contentRect));
+    // measured before the first paint, so that nothing is drawn in the initial size
+    update({ width: watched.clientWidth, height: watched.clientHeight });
+    const observer = new ResizeObserver(([entry]) => update(entry.contentRect));
     observer.observe(watched);
     return () => observer.disconnect();
   }, [element]);

@@ -14,7 +14,7 @@ const coming = { label: "open tour.json", name: "The show of tour.json", show: e
 
 beforeEach(() => {
   act(() => workbench.resetToExamples());
-  act(() => putDraft("left turns", { label: "Turns", text: "12x", over: 1480, kept: "1480", trouble: null }));
+  act(() => putDraft("left turns", { label: "Turns", text: "12x", over: 1480, kept: "1480", error: null }));
   render(<ReplaceQuestion coming={coming} onClose={close} />);
 });
 

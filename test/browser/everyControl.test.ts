@@ -9,7 +9,7 @@ const FEWEST = {
   menuitem: 10,
   summary: 6,
   help: 60,
-  slip: 60,
+  popover: 60,
   legend: 8,
   select: 6,
   switch: 3,

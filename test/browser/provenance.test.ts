@@ -12,8 +12,8 @@ describe("where a figure comes from", () => {
     const figure = numbers.getByRole("button", { name: /^Primary resonance: .*Where it comes from$/ });
     await figure.focus();
     await page.keyboard.press("Enter");
-    const slip = page.getByRole("dialog");
-    await slip.getByText("Accuracy").waitFor();
+    const popover = page.getByRole("dialog");
+    await popover.getByText("Accuracy").waitFor();
     await page.evaluate(axe.source);
     const faults = await page.evaluate(async () => {
       const { axe: checker } = window as unknown as { axe: typeof axe };
@@ -21,8 +21,8 @@ describe("where a figure comes from", () => {
       return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(" ")}`);
     });
     expect(faults).toEqual([]);
-    await slip.getByRole("button").first().click();
-    await slip.waitFor({ state: "hidden" });
+    await popover.getByRole("button").first().click();
+    await popover.waitFor({ state: "hidden" });
     expect(await page.evaluate(() => document.activeElement?.getAttribute("data-field"))).toMatch(
       /^primary\./,
     );

@@ -2,7 +2,7 @@ import { act, fireEvent, render, screen } from "@testing-library/react";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { Contained } from "../../src/ui/Contained";
 import { ContainmentContext } from "../../src/ui/containment";
-import { Slip } from "../../src/ui/Slip";
+import { Popover } from "../../src/ui/Popover";
 import { Tabs } from "../../src/ui/Tabs";
 
 let fails = true;
@@ -102,16 +102,16 @@ describe("a part of the screen that fails", () => {
 });
 
 describe("the shared parts", () => {
-  it("keep a slip's failure to the slip", () => {
+  it("keep a popover's failure to the popover", () => {
     render(
-      <Slip title="Peak current" mark="480 A" role="dialog">
+      <Popover title="Peak current" mark="480 A" role="dialog">
         {() => {
           throw new Error("no such input");
         }}
-      </Slip>,
+      </Popover>,
     );
     expect(screen.getByRole("button", { name: "480 A" })).toBeVisible();
-    expect(screen.getByText("The slip “Peak current” could not be shown.")).toBeInTheDocument();
+    expect(screen.getByText("The explanation “Peak current” could not be shown.")).toBeInTheDocument();
   });
 
   it("keep a view's failure to the view", () => {

@@ -42,11 +42,11 @@ describe("a part that is fetched when it is shown", () => {
     expect(load).toHaveBeenCalledTimes(1);
   });
 
-  it("says that it did not come, offers to load the page anew, and fetches again at a retry", async () => {
+  it("reports a failed load, offers to reload the page, and loads again on retry", async () => {
     const { Part, load } = partAfter(1);
     await act(async () => render(<Part />));
     expect(screen.getByRole("alert")).toHaveTextContent("The score could not be loaded.");
-    expect(screen.getByRole("button", { name: "Load the page anew" })).toBeVisible();
+    expect(screen.getByRole("button", { name: "Reload page" })).toBeVisible();
     await retry();
     expect(load).toHaveBeenCalledTimes(2);
     expect(screen.getByText("the notes")).toBeVisible();

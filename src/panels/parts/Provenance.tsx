@@ -1,7 +1,7 @@
 import { useContext } from "react";
 import type { ResultEntry } from "../../evaluation/register/entry";
 import { sourceText } from "../../evaluation/register/sourceText";
-import slip from "../../ui/SlipRows.module.css";
+import popover from "../../ui/PopoverRows.module.css";
 import { Symbols } from "../../ui/Symbols";
 import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/session/hooks";
 import { GoToField } from "./GoToField";
@@ -21,7 +21,7 @@ export function Provenance({ entry, close }: ProvenanceProps) {
       <p className={styles.formula}>
         <Symbols text={entry.formula} />
       </p>
-      <dl className={slip.rows}>
+      <dl className={popover.rows}>
         <dt>From</dt>
         <dd>
           <Inputs ids={entry.inputs} close={close} />

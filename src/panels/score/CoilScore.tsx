@@ -2,7 +2,7 @@ import { memo } from "react";
 import { useStore } from "zustand";
 import type { Design } from "../../design/design";
 import { scoreFindingMessage } from "../../evaluation/score/scoreFindings";
-import { severityWord } from "../../ui/FindingList";
+import { severityLabel } from "../../ui/FindingList";
 import { Icon } from "../../ui/Icon";
 import { formatQuantity } from "../../units/format";
 import type { UnitSystem } from "../../units/unitSystem";
@@ -41,7 +41,7 @@ function Findings({ findings }: Pick<CoilOutcome, "findings">) {
       {findings.map((finding) => (
         <li key={finding.code}>
           <span className={styles[finding.severity]}>
-            <Icon name={finding.severity} /> {severityWord[finding.severity]}
+            <Icon name={finding.severity} /> {severityLabel[finding.severity]}
           </span>{" "}
           {scoreFindingMessage(finding, system)}
         </li>

@@ -4,7 +4,7 @@ import type { ScoreQuantity, WorstMoment } from "../../calc/music/worstMoments";
 import type { ResultEntry } from "../../evaluation/register/entry";
 import { clock } from "../../evaluation/score/scoreFindings";
 import { SCORE_RESULTS } from "../../evaluation/score/scoreResults";
-import { Slip } from "../../ui/Slip";
+import { Popover } from "../../ui/Popover";
 import { formatQuantity } from "../../units/format";
 import { useUnitSystem } from "../../workbench/session/hooks";
 import { Provenance } from "../parts/Provenance";
@@ -58,7 +58,7 @@ function Caption({ entry, moment }: { entry: ResultEntry; moment: WorstMoment })
   const limit = moment.limit === null ? "" : ` ${bound} ${text(moment.limit)}`;
   return (
     <figcaption className={styles.caption}>
-      <Slip
+      <Popover
         title={`${entry.label}, ${entry.symbol}`}
         name={`${entry.label}: where it comes from`}
         className={styles.label}
@@ -66,7 +66,7 @@ function Caption({ entry, moment }: { entry: ResultEntry; moment: WorstMoment })
         role="dialog"
       >
         {({ open, close }) => open && <Provenance entry={entry} close={close} />}
-      </Slip>
+      </Popover>
       <span>
         {text(moment.value)}
         {limit} at {clock(moment.time)}

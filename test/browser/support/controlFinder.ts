@@ -23,7 +23,7 @@ export interface Look {
   troubles: string[];
   /** number and name of the step that could be taken back; empty where there is none */
   undo: string;
-  layer: "page" | "dialog" | "menu" | "slip";
+  layer: "page" | "dialog" | "menu" | "popover";
   place: string;
 }
 
@@ -56,13 +56,13 @@ export function installFinder() {
   window.addEventListener("unhandledrejection", (event) => complaints.push(`unhandled: ${event.reason}`));
   window.print = () => undefined;
 
-  /** A press is answered within its own task, a slip within the next; a later complaint is met at the next look. */
+  /** A press is answered within its own task, a popover within the next; a later complaint is met at the next look. */
   const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
   const dialog = () => document.querySelector("dialog[open]");
   const menu = () => document.querySelector("[role=menu]");
-  const slip = () => document.querySelector(":popover-open");
-  const layer = () => (dialog() ? "dialog" : menu() ? "menu" : slip() ? "slip" : "page");
+  const popover = () => document.querySelector(":popover-open");
+  const layer = () => (dialog() ? "dialog" : menu() ? "menu" : popover() ? "popover" : "page");
 
   const nameOf = (element: Element) => {
     const labelled = element.getAttribute("aria-label") ?? element.closest("label")?.textContent;
@@ -72,8 +72,8 @@ export function installFinder() {
   };
 
   const whereOf = (element: Element) => {
-    // the same input stands in many slips
-    if (element.closest("[popover]")) return "slip";
+    // the same input stands in many popovers
+    if (element.closest("[popover]")) return "popover";
     const region = element.closest(
       "[role=tabpanel], [role=menu], section, article, dialog, details, header, main",
     );
@@ -83,7 +83,7 @@ export function installFinder() {
   };
 
   const kindOf = (element: Element) => {
-    if (element.matches("[popovertarget]")) return /^About /.test(nameOf(element)) ? "help" : "slip";
+    if (element.matches("[popovertarget]")) return /^About /.test(nameOf(element)) ? "help" : "popover";
     if (element.matches("[aria-haspopup=menu]")) return "menu";
     const role = element.getAttribute("role");
     if (role) return role.replace("menuitemradio", "menuitem");
@@ -114,7 +114,7 @@ export function installFinder() {
       names.set(element, start);
       const count = (counts.get(start) ?? 0) + 1;
       counts.set(start, count);
-      // a slip's inputs and the many alike of a list are met once
+      // a popover's inputs and the many alike of a list are met once
       const key = count === 1 || element.closest("[popover]") ? start : `${start}, number ${count}`;
       return { element, key };
     });
@@ -122,9 +122,9 @@ export function installFinder() {
 
   const unmet = () => found().filter(({ key }) => !done.has(key));
 
-  /** What is in an open slip comes first; then the slip goes, for it lies over others. */
+  /** What is in an open popover comes first; then the popover goes, for it lies over others. */
   const waiting = () => {
-    const open = slip();
+    const open = popover();
     if (!open) return unmet();
     const inside = unmet().filter(({ element }) => open.contains(element));
     if (inside.length > 0) return inside;
@@ -181,7 +181,7 @@ export function installFinder() {
     for (let waits = 0; waits < 100 && still < 5; waits++) {
       await pause(40);
       const now = document.querySelectorAll(PRESSABLE).length;
-      still = now === count && !/Fetching the .+ …/.test(document.body.innerText) ? still + 1 : 0;
+      still = now === count && !/Loading the .+ …/.test(document.body.innerText) ? still + 1 : 0;
       count = now;
     }
   };

@@ -129,7 +129,7 @@ class Walker {
         state = await this.press(control, state).catch((error) => {
           throw new Error(`${control.key}: ${error}`);
         });
-      else if (state.layer === "page" || state.layer === "slip") break;
+      else if (state.layer === "page" || state.layer === "popover") break;
       else {
         await this.close(state.layer);
         state = await look(this.page);

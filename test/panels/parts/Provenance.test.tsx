@@ -70,7 +70,7 @@ describe("the inputs that the register names", () => {
   });
 });
 
-describe.each(STATES)("the slips of every result, with %s", (_, design, evaluation) => {
+describe.each(STATES)("the popovers of every result, with %s", (_, design, evaluation) => {
   it("say where it comes from, each input with its value", () => {
     const complaints = vi.spyOn(console, "error");
     const show = { ...exampleShow(), designs: { left: design, right: pierHallRight } };
@@ -82,12 +82,12 @@ describe.each(STATES)("the slips of every result, with %s", (_, design, evaluati
         </section>
       )),
     );
-    const slips = [...document.querySelectorAll("section")];
-    expect(slips).toHaveLength(ENTRIES.length);
-    expect(slips.length).toBeGreaterThan(200);
-    for (const [place, slip] of slips.entries()) {
-      expect(slip.textContent).not.toMatch(RAW);
-      expect(slip.querySelectorAll("li")).toHaveLength(ENTRIES[place].inputs.length);
+    const popovers = [...document.querySelectorAll("section")];
+    expect(popovers).toHaveLength(ENTRIES.length);
+    expect(popovers.length).toBeGreaterThan(200);
+    for (const [place, popover] of popovers.entries()) {
+      expect(popover.textContent).not.toMatch(RAW);
+      expect(popover.querySelectorAll("li")).toHaveLength(ENTRIES[place].inputs.length);
     }
     expect(complaints).not.toHaveBeenCalled();
   });

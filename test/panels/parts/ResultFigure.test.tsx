@@ -25,10 +25,10 @@ function figure(id: string) {
 
 /** The test's DOM knows no popovers, so the event that a press causes is sent by hand. */
 function open(button: HTMLElement): HTMLElement {
-  const slip = document.getElementById(button.getAttribute("popovertarget") ?? "");
-  if (!slip) throw new Error("the figure has no slip");
-  fireEvent(slip, Object.assign(new Event("beforetoggle"), { newState: "open" }));
-  return slip;
+  const popover = document.getElementById(button.getAttribute("popovertarget") ?? "");
+  if (!popover) throw new Error("the figure has no popover");
+  fireEvent(popover, Object.assign(new Event("beforetoggle"), { newState: "open" }));
+  return popover;
 }
 
 beforeEach(() => {
@@ -45,10 +45,10 @@ describe("a result's figure", () => {
 
   it("says what it is, its formula, its source, where it holds and how far to trust it", () => {
     const entry = resultEntry("secondary.resonance");
-    const slip = open(figure(entry.id));
+    const popover = open(figure(entry.id));
     for (const text of [entry.words, entry.formula, sourceText(entry.source), entry.validity, entry.accuracy])
-      expect(slip).toHaveTextContent(text);
-    expect(slip).toHaveAttribute("aria-label", `${entry.label}, ${entry.symbol}`);
+      expect(popover).toHaveTextContent(text);
+    expect(popover).toHaveAttribute("aria-label", `${entry.label}, ${entry.symbol}`);
   });
 
   it("makes nothing of it until it is pressed", () => {
@@ -59,16 +59,16 @@ describe("a result's figure", () => {
   });
 
   it("gives the inputs with their present values", () => {
-    const slip = open(figure("tank.capacitance"));
-    expect(slip).toHaveTextContent(`: ${pierHallLeft.tank.strings}`);
-    const fields = within(slip).getAllByRole("button", { hidden: true });
+    const popover = open(figure("tank.capacitance"));
+    expect(popover).toHaveTextContent(`: ${pierHallLeft.tank.strings}`);
+    const fields = within(popover).getAllByRole("button", { hidden: true });
     expect(fields).toHaveLength(resultEntry("tank.capacitance").inputs.length);
   });
 
   it("goes to the field of an input, and offers no way where the input is a result", () => {
-    const slip = open(figure("primary.resonance"));
-    expect(slip).not.toHaveTextContent(/NaN|undefined|null/);
-    const [first] = within(slip).getAllByRole("button", { hidden: true });
+    const popover = open(figure("primary.resonance"));
+    expect(popover).not.toHaveTextContent(/NaN|undefined|null/);
+    const [first] = within(popover).getAllByRole("button", { hidden: true });
     fireEvent.click(first);
     expect(go).toHaveBeenCalledTimes(1);
     expect(resultEntry("primary.resonance").inputs).toContain(go.mock.calls[0][0]);

@@ -11,7 +11,7 @@ const ENTRIES = [...PAIR_RESULTS, ...Object.values(SCORE_RESULTS)];
 
 describe("the registers of score and pair", () => {
   it.each(ENTRIES.map((entry) => [entry.id, entry] as const))(
-    "say of %s what goes in, each known to the slip, and leave nothing empty",
+    "say of %s what goes in, each known to the popover, and leave nothing empty",
     (_, entry) => {
       for (const input of entry.inputs) {
         const { label, value } = provenanceInput(input, pierHallLeft, evaluation, "metric");

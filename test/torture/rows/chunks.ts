@@ -26,7 +26,7 @@ async function fetched(): Promise<void> {
   const until = performance.now() + 5000;
   const drawn = () => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 30)));
   do await drawn();
-  while (/Fetching the .* …/.test(document.body.innerText) && performance.now() < until);
+  while (/Loading the .* …/.test(document.body.innerText) && performance.now() < until);
 }
 
 type Step = (page: Page) => Promise<void>;

@@ -1,9 +1,9 @@
 import { act, render, screen } from "@testing-library/react";
 import { afterEach, beforeEach, expect, it, vi } from "vitest";
-import { useTurn } from "../../src/ui/useTurn";
+import { useQueuedRender } from "../../src/ui/useQueuedRender";
 
 function Part({ name }: { name: string }) {
-  return useTurn() ? <p>{name}</p> : null;
+  return useQueuedRender() ? <p>{name}</p> : null;
 }
 
 function Parts({ names }: { names: readonly string[] }) {
