@@ -1,5 +1,5 @@
 import { placeIn, placeInShow } from "../panels/parts/places";
-import { type Draft, drafts, takeDrafts } from "../ui/drafts";
+import { commitDrafts, type Draft, drafts } from "../ui/drafts";
 import { type Notice, withNotice, withoutNotice } from "../workbench/session/notice";
 import { session } from "../workbench/session/session";
 
@@ -50,7 +50,7 @@ function followUntilMended(places: readonly string[]): void {
  * @param designId the design that it is made from; the whole show where none is given
  */
 export function settleDrafts(designId?: string): void {
-  takeDrafts();
+  commitDrafts();
   endFollowing();
   const unread = Object.entries(drafts.getState()).filter(([place]) => concerns(place, designId));
   session.store.setState(({ notices }) => ({

@@ -2,7 +2,7 @@ import { useCallback, useState } from "react";
 import type { Fault } from "../design/document";
 import { exampleShow } from "../design/examples";
 import { MOST_DOCUMENT_BYTES, sizeRefusal } from "../design/fileLimits";
-import { takeDrafts } from "../ui/drafts";
+import { commitDrafts } from "../ui/drafts";
 import { withScoreKept } from "../workbench/keeping/travellingScore";
 import { workbench } from "../workbench/session/session";
 import { chooseFile } from "./files";
@@ -25,7 +25,7 @@ export function useImport() {
     const { name } = file;
     const tooLong = sizeRefusal(file.size, MOST_DOCUMENT_BYTES);
     if (tooLong) return setRefusal({ name, faults: [{ path: "", message: tooLong }] });
-    takeDrafts();
+    commitDrafts();
     const text = await file.text();
     if (text.startsWith(MIDI_BEGINNING)) return setRefusal({ name, faults: [{ path: "", message: MIDI }] });
     const outcome = workbench.importText(text, name);

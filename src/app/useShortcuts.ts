@@ -1,5 +1,5 @@
 import { useEffect } from "react";
-import { draftPlace, drafts, dropDraft, takeDrafts } from "../ui/drafts";
+import { commitDrafts, draftPlace, drafts, dropDraft } from "../ui/drafts";
 import { session, workbench } from "../workbench/session/session";
 import { saveDesign } from "./files";
 import { openSheet, sheetIsOpen } from "./place";
@@ -43,7 +43,7 @@ function onBeforeInput(event: InputEvent) {
 
 /** What was typed is taken over first; what cannot be would be gone with the page, so the browser asks. */
 function onLeaving(event: BeforeUnloadEvent) {
-  takeDrafts();
+  commitDrafts();
   if (Object.keys(drafts.getState()).length > 0) event.preventDefault();
 }
 
@@ -54,11 +54,11 @@ export function useShortcuts() {
     const { signal } = listening;
     window.addEventListener("keydown", onKeyDown, { signal });
     window.addEventListener("beforeinput", onBeforeInput, { signal });
-    window.addEventListener("beforeprint", takeDrafts, { signal });
+    window.addEventListener("beforeprint", commitDrafts, { signal });
     // after the session's own listener: what is taken over here is saved as the page goes, without a question
     window.addEventListener("beforeunload", onLeaving, { signal });
     // before the session's own listener, which saves
-    window.addEventListener("pagehide", takeDrafts, { signal, capture: true });
+    window.addEventListener("pagehide", commitDrafts, { signal, capture: true });
     return () => listening.abort();
   }, []);
 }

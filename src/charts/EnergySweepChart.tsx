@@ -4,7 +4,7 @@ import { FollowedProgress } from "../ui/FollowedProgress";
 import type { Dimension } from "../units/dimension";
 import { formatQuantity } from "../units/format";
 import { useDesign, useEnergySweep, useUnitSystem } from "../workbench/session/hooks";
-import { dragTap, takeTap } from "../workbench/session/moveTap";
+import { applyTap, dragTap } from "../workbench/session/moveTap";
 import { energySweeps } from "../workbench/session/session";
 import { type Domain, roundedDomain } from "./axis";
 import { Chart } from "./Chart";
@@ -140,7 +140,7 @@ function BestTap({ sweep }: { sweep: EnergySweep }) {
         disabled={
           Math.abs(best.tap - design.primary.tap) < SAME_TAP && design.tuningAim.kind === "most energy"
         }
-        onClick={() => takeTap(best.tap, "take tap with most energy", { kind: "most energy" })}
+        onClick={() => applyTap(best.tap, "take tap with most energy", { kind: "most energy" })}
       >
         Take this tap
       </Button>

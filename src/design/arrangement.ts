@@ -3,8 +3,8 @@ import * as z from "zod/mini";
 import type { Lane } from "../calc/music/lane";
 import { MOST_PARTS } from "../calc/music/score";
 import type { ValueOf } from "../fields/declaration";
+import { defaultValue } from "../fields/defaults";
 import { arrangementDeclaration, laneFields } from "../fields/showFields";
-import { standardValue } from "../fields/standard";
 import { schemaOf } from "./schemaOf";
 
 export type Arrangement = ValueOf<typeof arrangementDeclaration>;
@@ -16,7 +16,7 @@ export interface KeptScore {
 }
 
 /** Below the worked example's longest on-time, with a knee at C5; common practice, no source. */
-export const defaultArrangement = standardValue(arrangementDeclaration);
+export const defaultArrangement = defaultValue(arrangementDeclaration);
 
 export const lanesSchema: z.ZodMiniType<Lane[]> = z
   .array(

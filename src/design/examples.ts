@@ -1,8 +1,8 @@
 /** The pier hall pair: a worked example with figures of our own, which loads at first start. */
 
 import type { InputOf } from "../fields/declaration";
+import { withDefaults } from "../fields/defaults";
 import { designFields } from "../fields/designFields";
-import { completed } from "../fields/standard";
 import { defaultArrangement } from "./arrangement";
 import type { Design } from "./design";
 import type { Show } from "./show";
@@ -113,7 +113,7 @@ export const pierHallLeft: Design = {
   version: 1,
   title: "Pier hall, left coil",
   notes: "",
-  ...completed(designFields, LEFT),
+  ...withDefaults(designFields, LEFT),
 };
 
 /** Another former, gauge, toroid and a conical primary, for a resonance within 1 % of the left coil's; tuned. */

@@ -1,8 +1,8 @@
 /** The schema that follows from a declaration. It refuses wrong shape and what has no meaning, and fills in what was added. */
 import * as z from "zod/mini";
 import type { Declaration, InputOf, Parts, ValueOf } from "../fields/declaration";
+import { defaultValue } from "../fields/defaults";
 import type { Meaning } from "../fields/meaning";
-import { standardValue } from "../fields/standard";
 
 // zod would try one `eval` at its first parse, which the page's security policy forbids
 z.config({ jitless: true });
@@ -82,5 +82,5 @@ export function schemaOf(declaration: Declaration): Schema {
   if (!declaration.added) return schema;
   return declaration.kind === "group"
     ? z.prefault(schema, {})
-    : z._default(schema, standardValue(declaration));
+    : z._default(schema, defaultValue(declaration));
 }

@@ -165,7 +165,7 @@ export function parseShow(source: unknown): ParsedShow {
  * A show that was exported, from the text of its file or from JSON data.
  * @returns the show and the packed bytes of its score, or the faults with path and reason; never throws
  */
-export function parseTravellingShow(source: unknown): ({ ok: true } & TravellingShow) | Refusal {
+export function parseExportedShow(source: unknown): ({ ok: true } & TravellingShow) | Refusal {
   const json = typeof source === "string" ? readJson(source) : { ok: true as const, json: source };
   if (!json.ok) return json;
   const reading = readDocument(TRAVELLING_SHOW, json.json);

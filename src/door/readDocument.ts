@@ -3,7 +3,7 @@ import { type Design, parseDesign } from "../design/design";
 import { type Fault, readJson } from "../design/document";
 import { MOST_DOCUMENT_BYTES } from "../design/fileLimits";
 import type { ScoreFile } from "../design/scoreFile";
-import { parseTravellingShow, type Show } from "../design/show";
+import { parseExportedShow, type Show } from "../design/show";
 import { readInput } from "./readInput";
 
 export type CoilDesigns = Partial<Record<Coil, Design>>;
@@ -24,7 +24,7 @@ function jsonIn(file: string): { ok: true; json: unknown } | { ok: false; faults
 
 /** A show from a file, or why it is none. */
 function readShow(json: unknown): ReadDocument {
-  const read = parseTravellingShow(json);
+  const read = parseExportedShow(json);
   if (read.ok) return { kind: "show", show: read.show, scoreFile: read.scoreFile };
   return { kind: "refused", faults: read.faults };
 }

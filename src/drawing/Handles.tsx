@@ -4,7 +4,7 @@ import { withValueAt } from "../design/changeAt";
 import { TAP_STEP } from "../fields/primaryFields";
 import { formatQuantity } from "../units/format";
 import type { UnitSystem } from "../units/unitSystem";
-import { leastTap, moveTap } from "../workbench/session/moveTap";
+import { lowestTap, moveTap } from "../workbench/session/moveTap";
 import { workbench } from "../workbench/session/session";
 import { elementHalves, tapAtPoint } from "./coilShape";
 import styles from "./Drawing.module.css";
@@ -47,7 +47,7 @@ export function TapHandle({ view, primary, tap, system, tuned }: TapHandleProps)
       y={yOf(view, heightAtTurn(primary, at))}
       label="Tap on the primary"
       value={tap}
-      minimum={leastTap(turns)}
+      minimum={lowestTap(turns)}
       maximum={turns}
       valueText={`${text}${tuned ? ", tuned" : ""}`}
       step="move tap"

@@ -50,7 +50,7 @@ export function draftPlace(element: EventTarget | null): string | null {
 const committers = new Set<() => void>();
 
 /** Commits every draft on the page that can be read, as if its field had lost focus. */
-export function takeDrafts(): void {
+export function commitDrafts(): void {
   for (const commit of committers) commit();
 }
 

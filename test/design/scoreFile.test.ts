@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { exampleShow } from "../../src/design/examples";
 import { MOST_SCORE_BYTES } from "../../src/design/fileLimits";
 import { contentKey, packScore, type ScoreFile, unpackScore } from "../../src/design/scoreFile";
-import { parseShow, parseTravellingShow, serialiseShow } from "../../src/design/show";
+import { parseExportedShow, parseShow, serialiseShow } from "../../src/design/show";
 import { specificationExample } from "../calc/music/midiFiles";
 
 const score = () => Uint8Array.from(specificationExample(1));
@@ -65,8 +65,8 @@ describe("a show that travels", () => {
   it("comes back with the bytes of its score", async () => {
     const show = withScore();
     const scoreFile = await packScore(score());
-    expect(parseTravellingShow(serialiseShow(show, scoreFile))).toEqual({ ok: true, show, scoreFile });
-    expect(parseTravellingShow(serialiseShow(show))).toEqual({ ok: true, show, scoreFile: null });
+    expect(parseExportedShow(serialiseShow(show, scoreFile))).toEqual({ ok: true, show, scoreFile });
+    expect(parseExportedShow(serialiseShow(show))).toEqual({ ok: true, show, scoreFile: null });
   });
 
   it("is kept in the browser without them", async () => {
@@ -77,7 +77,7 @@ describe("a show that travels", () => {
   it("is refused with the path of what is wrong about them", async () => {
     const scoreFile = await packScore(score());
     const faults = (show: object) => {
-      const parsed = parseTravellingShow(show);
+      const parsed = parseExportedShow(show);
       return parsed.ok ? [] : parsed.faults.map(({ message }) => message);
     };
     expect(faults({ ...exampleShow(), scoreFile })).toEqual([

@@ -3,7 +3,7 @@ import { act, cleanup, fireEvent, render, screen } from "@testing-library/react"
 import userEvent from "@testing-library/user-event";
 import { useState } from "react";
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { takeDrafts } from "../../src/ui/drafts";
+import { commitDrafts } from "../../src/ui/drafts";
 import { QuantityField } from "../../src/ui/QuantityField";
 import type { Dimension } from "../../src/units/dimension";
 import type { UnitSystem } from "../../src/units/unitSystem";
@@ -263,11 +263,11 @@ describe("what is typed and not taken over", () => {
     view.rerender(<FieldOf design="right" onCommit={right} />);
     expect(input().value).toBe("125");
     await user.tab();
-    act(takeDrafts);
+    act(commitDrafts);
     expect([left, right].map((commit) => commit.mock.calls)).toEqual([[], []]);
     view.rerender(<FieldOf design="left" onCommit={left} />);
     expect(input().value).toBe("1250");
-    act(takeDrafts);
+    act(commitDrafts);
     expect(left.mock.calls).toEqual([[1.25, undefined]]);
     expect(right).not.toHaveBeenCalled();
   });

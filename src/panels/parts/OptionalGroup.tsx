@@ -1,6 +1,6 @@
 import { valueAt } from "../../design/changeAt";
 import type { GroupDeclaration, Parts } from "../../fields/declaration";
-import { standardValue } from "../../fields/standard";
+import { defaultValue } from "../../fields/defaults";
 import { Button } from "../../ui/Button";
 import { useDesign } from "../../workbench/session/hooks";
 import { workbench } from "../../workbench/session/session";
@@ -34,7 +34,7 @@ export function OptionalGroup<Of extends Parts>(props: OptionalGroupProps<Of>) {
           <Button
             kind="bare"
             icon="plus"
-            onClick={() => workbench.setValue(path, standardValue(declaration), `add ${name}`)}
+            onClick={() => workbench.setValue(path, defaultValue(declaration), `add ${name}`)}
           >
             Add
           </Button>

@@ -1,5 +1,5 @@
 import type { Sphere, TopLoad, TopLoadElement, Toroid } from "../../calc/design-parts";
-import { standardValue } from "../../fields/standard";
+import { defaultValue } from "../../fields/defaults";
 import { topLoadFields } from "../../fields/topLoadFields";
 
 const { toroid, sphere } = topLoadFields.parts.elements.item.variants;
@@ -16,15 +16,15 @@ function topOf(topLoad: TopLoad, windingTop: number): number {
 
 /** A toroid of the declared default size, standing clear of all that is below it. */
 export function newToroid(topLoad: TopLoad, windingTop: number): Toroid {
-  const outerDiameter = standardValue(toroid.outerDiameter);
-  const tubeDiameter = standardValue(toroid.tubeDiameter);
+  const outerDiameter = defaultValue(toroid.outerDiameter);
+  const tubeDiameter = defaultValue(toroid.tubeDiameter);
   const centreHeight = topOf(topLoad, windingTop) + gap + tubeDiameter / 2;
   return { shape: "toroid", outerDiameter, tubeDiameter, centreHeight };
 }
 
 /** A sphere of the declared default size, standing clear of all that is below it. */
 export function newSphere(topLoad: TopLoad, windingTop: number): Sphere {
-  const diameter = standardValue(sphere.diameter);
+  const diameter = defaultValue(sphere.diameter);
   return { shape: "sphere", diameter, centreHeight: topOf(topLoad, windingTop) + gap + diameter / 2 };
 }
 

@@ -1,6 +1,6 @@
 import { Button } from "../../ui/Button";
 import { useDesign, useEvaluation } from "../../workbench/session/hooks";
-import { takeTap } from "../../workbench/session/moveTap";
+import { applyTap } from "../../workbench/session/moveTap";
 import { DesignField } from "../parts/DesignField";
 import { ResultFigure } from "../parts/ResultFigure";
 import styles from "./TapBar.module.css";
@@ -24,7 +24,7 @@ export function TapBar() {
           kind="filled"
           className={styles.take}
           disabled={suggested === null || suggested > turns}
-          onClick={() => suggested !== null && takeTap(suggested, "use suggested tap")}
+          onClick={() => suggested !== null && applyTap(suggested, "use suggested tap")}
         >
           Use suggested tap
         </Button>

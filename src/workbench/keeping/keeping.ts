@@ -117,7 +117,7 @@ export function connectKeeping(
   const lookLater = () => {
     clearTimeout(looking);
     looking = setTimeout(() => {
-      saving.lookElsewhere();
+      saving.checkStorage();
       shelf?.tellOfChange();
     }, CLEARING);
   };

@@ -5,7 +5,7 @@ import { SHOW_KEY } from "./storageKeys";
 /** ms; browsers do not tell a page that parts of its storage were cleared */
 const LOOK_INTERVAL = 10_000;
 
-type Watched = Pick<Workbench, "flush" | "lookElsewhere" | "isAtRisk">;
+type Watched = Pick<Workbench, "flush" | "checkStorage" | "isAtRisk">;
 
 /**
  * Saves when the page is hidden or left, asks before it closes over something that is not saved, and
@@ -14,29 +14,29 @@ type Watched = Pick<Workbench, "flush" | "lookElsewhere" | "isAtRisk">;
 export function watchPage(workbench: Watched, page: Window): () => void {
   const turned = () => {
     if (page.document.visibilityState === "hidden") workbench.flush();
-    else workbench.lookElsewhere();
+    else workbench.checkStorage();
   };
   const leaving = (event: BeforeUnloadEvent) => {
     workbench.flush();
     if (workbench.isAtRisk()) event.preventDefault();
   };
   const stored = (event: StorageEvent) => {
-    if (event.key === SHOW_KEY || event.key === null) workbench.lookElsewhere();
+    if (event.key === SHOW_KEY || event.key === null) workbench.checkStorage();
   };
   const regular = page.setInterval(() => {
-    if (page.document.visibilityState === "visible") workbench.lookElsewhere();
+    if (page.document.visibilityState === "visible") workbench.checkStorage();
   }, LOOK_INTERVAL);
   page.document.addEventListener("visibilitychange", turned);
   page.addEventListener("beforeunload", leaving);
   page.addEventListener("pagehide", workbench.flush);
-  page.addEventListener("pageshow", workbench.lookElsewhere);
+  page.addEventListener("pageshow", workbench.checkStorage);
   page.addEventListener("storage", stored);
   return () => {
     page.clearInterval(regular);
     page.document.removeEventListener("visibilitychange", turned);
     page.removeEventListener("beforeunload", leaving);
     page.removeEventListener("pagehide", workbench.flush);
-    page.removeEventListener("pageshow", workbench.lookElsewhere);
+    page.removeEventListener("pageshow", workbench.checkStorage);
     page.removeEventListener("storage", stored);
   };
 }

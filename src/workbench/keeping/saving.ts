@@ -16,7 +16,7 @@ export interface Saving {
   /** Saves at once whether or not there were changes. */
   saveNow(): Promise<void>;
   /** Looks whether another tab has saved, or storage was cleared, and tells of it; what was cleared in part is written anew. */
-  lookElsewhere(): void;
+  checkStorage(): void;
   /** Takes a show as saved that was just read from the storage. */
   adoptAsSaved(show: Show): void;
   /** Whether something is committed that would be lost with the page. */
@@ -81,7 +81,7 @@ export function connectSaving(store: StoreApi<WorkbenchState>, keeper: Keeper): 
     const show = committed();
     if (show !== (underWay?.show ?? savedShow)) void save();
   };
-  const lookElsewhere = () => {
+  const checkStorage = () => {
     if (keeper.changedElsewhere()) store.setState(afterOtherSaved);
     void keeper.whatIsLeft().then((left) => {
       if (savedShow === null) return;
@@ -95,7 +95,7 @@ export function connectSaving(store: StoreApi<WorkbenchState>, keeper: Keeper): 
   return {
     flush,
     saveNow: save,
-    lookElsewhere,
+    checkStorage,
     adoptAsSaved(show) {
       savedShow = show;
       store.setState((state) => afterOutcome(state, { kind: "saved", localTrouble: null }, true));

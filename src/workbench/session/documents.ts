@@ -4,7 +4,7 @@ import { type Design, fileName, parseDesign, serialiseDesign } from "../../desig
 import { type Fault, readJson } from "../../design/document";
 import { exampleShow } from "../../design/examples";
 import type { ScoreFile } from "../../design/scoreFile";
-import { parseTravellingShow, type Show, serialiseShow } from "../../design/show";
+import { parseExportedShow, type Show, serialiseShow } from "../../design/show";
 import type { LoadedShow } from "../keeping/loadedShow";
 import { showInRescue } from "../keeping/rescueFile";
 import type { VersionMaking } from "../keeping/versionMaking";
@@ -68,7 +68,7 @@ function read(text: string): Imported {
   const design = parseDesign(json.json);
   if (design.ok) return { ok: true, kind: "design", design: design.design };
   if (design.kind !== "not-ours") return design;
-  const show = parseTravellingShow(json.json);
+  const show = parseExportedShow(json.json);
   if (show.ok) return { ...show, kind: "show" };
   if (show.kind !== "not-ours") return show;
   return {

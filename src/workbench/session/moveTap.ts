@@ -10,7 +10,7 @@ const DECIMALS = 3;
 const LEAST = 0.1;
 
 /** Turns, the least that a hand can set on a primary of so many turns. */
-export function leastTap(turns: number): number {
+export function lowestTap(turns: number): number {
   return Math.min(LEAST, turns);
 }
 
@@ -29,7 +29,7 @@ export function moveTap(tap: number): void {
  * Puts a proposed tap into the open design as one step.
  * @param tuningAim what the tap was proposed for, where that is not the design's own aim
  */
-export function takeTap(tap: number, label: string, tuningAim?: TuningAim): void {
+export function applyTap(tap: number, label: string, tuningAim?: TuningAim): void {
   workbench.edit(label, (design) => ({
     ...withTap(design, tap),
     tuningAim: tuningAim ?? design.tuningAim,

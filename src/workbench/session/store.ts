@@ -34,7 +34,7 @@ export interface Workbench {
   /** Answers when nothing is being saved any more. */
   settled(): Promise<void>;
   /** Looks whether another tab has saved, or storage was cleared, and tells of it. */
-  lookElsewhere(): void;
+  checkStorage(): void;
   /** Whether something is committed that would be lost with the page. */
   isAtRisk(): boolean;
   close(): void;
@@ -70,7 +70,7 @@ export function createWorkbench({ evaluator, ...options }: WorkbenchOptions): Wo
     },
     flush: saving.flush,
     settled: saving.settled,
-    lookElsewhere: saving.lookElsewhere,
+    checkStorage: saving.checkStorage,
     isAtRisk: saving.isAtRisk,
     close() {
       keeping.close();

@@ -2,7 +2,7 @@
 import { midiScore } from "../../../src/calc/music/midiScore";
 import { parseDesign, serialiseDesign } from "../../../src/design/design";
 import { exampleShow, pierHallLeft } from "../../../src/design/examples";
-import { parseTravellingShow, serialiseShow } from "../../../src/design/show";
+import { parseExportedShow, serialiseShow } from "../../../src/design/show";
 import type { TortureRow } from "../row";
 import { harmed } from "../support/mutations";
 import { newRandom, type Random } from "../support/random";
@@ -70,7 +70,7 @@ function wholeText(random: Random): string {
 
 /** What is wrong with how a text is read. */
 function wrongIn(text: string): string {
-  for (const reading of [parseDesign(text), parseTravellingShow(text)]) {
+  for (const reading of [parseDesign(text), parseExportedShow(text)]) {
     if (reading.ok) {
       const found = notFinite(reading);
       if (found) return found;

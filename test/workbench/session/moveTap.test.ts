@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import { dragTap, leastTap, moveTap, takeTap } from "../../../src/workbench/session/moveTap";
+import { applyTap, dragTap, lowestTap, moveTap } from "../../../src/workbench/session/moveTap";
 import { session, workbench } from "../../../src/workbench/session/session";
 
 beforeEach(() => workbench.resetToExamples());
@@ -38,14 +38,14 @@ describe("the tap, moved by hand", () => {
   });
 
   it("takes what it was proposed for with it", () => {
-    takeTap(5.5, "take it", { kind: "most energy" });
+    applyTap(5.5, "take it", { kind: "most energy" });
     expect(design()).toMatchObject({ tuningAim: { kind: "most energy" }, primary: { tap: 5.5 } });
-    takeTap(5.4, "take it");
+    applyTap(5.4, "take it");
     expect(design()).toMatchObject({ tuningAim: { kind: "most energy" }, primary: { tap: 5.4 } });
   });
 
   it("goes no further than a primary of less than a tenth of a turn", () => {
-    expect([0.05, 1].map(leastTap)).toEqual([0.05, 0.1]);
+    expect([0.05, 1].map(lowestTap)).toEqual([0.05, 0.1]);
     workbench.setValue("primary.turns", 0.05);
     workbench.begin("move tap");
     moveTap(1);

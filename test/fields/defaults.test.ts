@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { parseDesign } from "../../src/design/design";
 import { pierHallLeft } from "../../src/design/examples";
+import { defaultValue, withDefaults } from "../../src/fields/defaults";
 import { designFields } from "../../src/fields/designFields";
-import { completed, standardValue } from "../../src/fields/standard";
 
 describe("the declared defaults", () => {
   it("are a design that the schema takes", () => {
     const { format, version, title, notes } = pierHallLeft;
-    const design = { format, version, title, notes, ...standardValue(designFields) };
+    const design = { format, version, title, notes, ...defaultValue(designFields) };
     expect(parseDesign(design)).toEqual({ ok: true, design });
   });
 
@@ -16,8 +16,8 @@ describe("the declared defaults", () => {
     const { formerWall, ...secondary } = rest.secondary;
     const short = { ...rest, secondary: { ...secondary, turns: 900 } };
     const parsed = parseDesign(short);
-    expect(parsed).toMatchObject({ ok: true, design: completed(designFields, short) });
-    expect(completed(designFields, short)).toMatchObject({
+    expect(parsed).toMatchObject({ ok: true, design: withDefaults(designFields, short) });
+    expect(withDefaults(designFields, short)).toMatchObject({
       corrections,
       secondary: { turns: 900, formerWall },
     });

@@ -1,18 +1,18 @@
-/** What stands where nothing was said: the declared defaults. */
+/** The declared defaults, and completing values with them. */
 import type { Declaration, InputOf, Parts, ValueOf } from "./declaration";
 
 function standardParts(parts: Parts): Record<string, unknown> {
-  return Object.fromEntries(Object.entries(parts).map(([key, part]) => [key, standardValue(part)]));
+  return Object.fromEntries(Object.entries(parts).map(([key, part]) => [key, defaultValue(part)]));
 }
 
 /** The default of whatever is declared; of variants the first. */
-export function standardValue<Declared extends Declaration>(declaration: Declared): ValueOf<Declared>;
-export function standardValue(declaration: Declaration): unknown {
+export function defaultValue<Declared extends Declaration>(declaration: Declared): ValueOf<Declared>;
+export function defaultValue(declaration: Declaration): unknown {
   switch (declaration.kind) {
     case "group":
       return standardParts(declaration.parts);
     case "list":
-      return Array.from({ length: declaration.least }, () => standardValue(declaration.item));
+      return Array.from({ length: declaration.least }, () => defaultValue(declaration.item));
     case "variants": {
       const [[word, parts]] = Object.entries(declaration.variants);
       return { [declaration.tag]: word, ...standardParts(parts) };
@@ -22,20 +22,20 @@ export function standardValue(declaration: Declaration): unknown {
   }
 }
 
-function completedValue(declaration: Declaration, value: unknown): unknown {
-  if (value === undefined) return standardValue(declaration);
+function valueWithDefaults(declaration: Declaration, value: unknown): unknown {
+  if (value === undefined) return defaultValue(declaration);
   if (declaration.kind !== "group" || value === null || typeof value !== "object") return value;
   const given = new Map<string, unknown>(Object.entries(value));
   return Object.fromEntries(
-    Object.entries(declaration.parts).map(([key, part]) => [key, completedValue(part, given.get(key))]),
+    Object.entries(declaration.parts).map(([key, part]) => [key, valueWithDefaults(part, given.get(key))]),
   );
 }
 
 /** A value with its parts in the declared order, and at their defaults where they were left out. */
-export function completed<Declared extends Declaration>(
+export function withDefaults<Declared extends Declaration>(
   declaration: Declared,
   value: InputOf<Declared>,
 ): ValueOf<Declared>;
-export function completed(declaration: Declaration, value: unknown): unknown {
-  return completedValue(declaration, value);
+export function withDefaults(declaration: Declaration, value: unknown): unknown {
+  return valueWithDefaults(declaration, value);
 }
