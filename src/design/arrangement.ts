@@ -1,4 +1,4 @@
-/** How a score is set for the coils of a show: its lanes, and how notes become on-times. */
+/** How a score is arranged for the coils of a show: its lanes, and how notes become on-times. */
 import * as z from "zod/mini";
 import type { Lane } from "../calc/music/lane";
 import { MOST_PARTS } from "../calc/music/score";
@@ -9,13 +9,13 @@ import { schemaOf } from "./schemaOf";
 
 export type Arrangement = ValueOf<typeof arrangementDeclaration>;
 
-/** The score that the show plays; its bytes are kept apart, under the key. */
+/** The score that the show plays; its bytes are stored separately, under the key. */
 export interface KeptScore {
   fileName: string;
   bytesKey: string;
 }
 
-/** Below the worked example's longest on-time, with a knee at C5; common practice, no source. */
+/** Below the worked example's longest on-time, with the roll-off frequency at C5; common practice, no source. */
 export const defaultArrangement = defaultValue(arrangementDeclaration);
 
 export const lanesSchema: z.ZodMiniType<Lane[]> = z

@@ -1,4 +1,4 @@
-/** The cautions of first start and of the build sheet: one text, read by both. */
+/** The cautions of the first start and of the build sheet, one text for both. */
 
 export interface Caution {
   /** kebab-case, never renamed */
@@ -30,12 +30,12 @@ export const cautions: readonly Caution[] = [
     code: "fire",
     title: "Fire",
     sentence:
-      "Sparks light what burns and hot parts fail in flames; clear the room above and around, and keep a fire extinguisher for electrical fires at hand.",
+      "Sparks ignite whatever burns, and overheated parts fail in flames; clear the space above and around the coil, and keep a fire extinguisher for electrical fires at hand.",
   },
   {
     code: "ozone",
     title: "Ozone and nitrogen oxides",
-    sentence: "Sparks make gases that harm the lungs; ventilate, and keep runs short in closed rooms.",
+    sentence: "Sparks produce gases that harm the lungs; ventilate, and keep runs short in closed rooms.",
   },
   {
     code: "noise",
@@ -46,7 +46,7 @@ export const cautions: readonly Caution[] = [
     code: "pacemakers",
     title: "Pacemakers and implants",
     sentence:
-      "The field can disturb pacemakers, pumps and hearing aids; people who wear them stay out of the room, and the audience is told before.",
+      "The field can disturb pacemakers, pumps and hearing aids; people who wear them stay out of the room, and the audience is warned beforehand.",
   },
   {
     code: "electronics",
@@ -61,4 +61,4 @@ export const practiceSentence =
   "have mains wiring, earthing and the show approved by those who are licensed to do so.";
 
 export const limitsSentence =
-  "Every figure here is a calculation from what was typed in. It shows no coil to be safe. Keep a clear emergency stop and someone at it.";
+  "Every figure here is calculated from what was typed in. None shows that a coil is safe. Keep an accessible emergency stop and someone at it.";

@@ -1,4 +1,4 @@
-/** Values of a design at dotted paths, read and replaced without touching the rest. */
+/** Reads and replaces values of a design at dotted paths, leaving the rest untouched. */
 
 type Branch = Record<string, unknown>;
 
@@ -6,12 +6,12 @@ function isBranch(value: unknown): value is Branch {
   return value !== null && typeof value === "object";
 }
 
-/** The value at a path; undefined where the path leads nowhere. */
+/** The value at a path; undefined if the path does not exist. */
 export function valueAt(root: object, path: string): unknown {
   return path.split(".").reduce<unknown>((value, key) => (isBranch(value) ? value[key] : undefined), root);
 }
 
-/** The number at a path; null where there is none. */
+/** The number at a path; null if there is none. */
 export function numberAt(root: object, path: string): number | null {
   const value = valueAt(root, path);
   return typeof value === "number" ? value : null;
@@ -26,12 +26,12 @@ function replaced(value: unknown, keys: readonly string[], next: unknown): unkno
   return branch;
 }
 
-/** A copy with another value at a path; everything beside the path keeps its identity. */
+/** A copy with another value at a path; all other parts keep their identity. */
 export function withValueAt<Root extends object>(root: Root, path: string, next: unknown): Root {
   return replaced(root, path.split("."), next) as Root;
 }
 
-/** All values at a path in which `*` stands for every index, each with its own path. */
+/** All values that match a path in which `*` means every index, each with its own path. */
 export function fieldValues(root: object, pattern: string): { path: string; value: unknown }[] {
   let found: { path: string; value: unknown }[] = [{ path: "", value: root }];
   for (const key of pattern.split(".")) {

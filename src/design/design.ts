@@ -3,7 +3,7 @@ import { type DocumentKind, type Refusal, readDocument, readJson } from "./docum
 import { fileStem } from "./fileName";
 import { DESIGN_FORMAT, DESIGN_VERSION, designSchema } from "./schema";
 
-/** Everything a builder decides about one coil; the document that is saved. */
+/** The design of one coil; the document that is saved. */
 export interface Design extends DesignParts {
   format: typeof DESIGN_FORMAT;
   version: typeof DESIGN_VERSION;
@@ -22,7 +22,7 @@ export type ParsedDesign = { ok: true; design: Design } | Refusal;
 
 /**
  * A design from a file's text or from JSON data.
- * @returns the design with defaults filled in, or the faults with path and reason; never throws
+ * @returns the design with defaults filled in, or the faults, each with path and reason; never throws
  */
 export function parseDesign(source: unknown): ParsedDesign {
   const json = typeof source === "string" ? readJson(source) : { ok: true as const, json: source };
@@ -36,7 +36,7 @@ export function serialiseDesign(design: Design): string {
   return `${JSON.stringify(designSchema.parse(design), null, 2)}\n`;
 }
 
-/** A document's file is named after its title. */
+/** The file name of an exported document, from its title. */
 export function fileName(title: string, kind: "design" | "show"): string {
   return `${fileStem(title)}.coilwright-${kind}.json`;
 }

@@ -1,9 +1,9 @@
-/** In what two documents differ, value by value. */
+/** The differences of two documents, value by value. */
 
 export interface Difference {
   /** dotted, with indices */
   path: string;
-  /** undefined where there is nothing at the path */
+  /** undefined if there is nothing at the path */
   before: unknown;
   after: unknown;
 }
@@ -22,21 +22,21 @@ function leavesOf(document: object): Leaves {
   return leaves;
 }
 
-/** An absent part is null on one side and has values of its own on the other: those tell it. */
-function toldByItsParts(path: string, value: unknown, other: Leaves): boolean {
+/** A part that is null in one document and has values in the other is reported by those values. */
+function reportedByParts(path: string, value: unknown, other: Leaves): boolean {
   return value === null && !other.has(path) && [...other.keys()].some((each) => each.startsWith(`${path}.`));
 }
 
 /**
- * The values in which two documents differ, in the order of the first, then what only the second has.
- * @returns none where both hold the same
+ * The values in which two documents differ, in the order of the first; those that only the second has come last.
+ * @returns an empty list for equal documents
  */
 export function differences(before: object, after: object): Difference[] {
   const [old, next] = [leavesOf(before), leavesOf(after)];
   const paths = [...new Set([...old.keys(), ...next.keys()])];
   return paths
     .filter((path) => !Object.is(old.get(path), next.get(path)))
-    .filter((path) => !toldByItsParts(path, old.get(path), next))
-    .filter((path) => !toldByItsParts(path, next.get(path), old))
+    .filter((path) => !reportedByParts(path, old.get(path), next))
+    .filter((path) => !reportedByParts(path, next.get(path), old))
     .map((path) => ({ path, before: old.get(path), after: next.get(path) }));
 }

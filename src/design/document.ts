@@ -1,4 +1,4 @@
-/** What every kind of saved document shares: how it is read, migrated and refused. */
+/** Reading, migrating and refusing a saved document of any kind. */
 import type * as z from "zod/mini";
 import { fieldAt } from "../fields/allFields";
 import { extentRefusal } from "./fileLimits";
@@ -14,7 +14,7 @@ export type Refusal = { ok: false; kind: "not-json" | "not-ours" | "too-new" | "
 
 export type Reading<Value> = { ok: true; value: Value } | Refusal;
 
-/** Turns a document of one version into one of the next. */
+/** Converts a document of one version to the next. */
 export type Migration = (document: Record<string, unknown>) => Record<string, unknown>;
 
 export interface DocumentKind<Value> {
@@ -29,21 +29,21 @@ function refuse(kind: Refusal["kind"], message: string): Refusal {
   return { ok: false, kind, faults: [{ path: "", message }] };
 }
 
-/** A value as a sentence may hold it; never walked into, because a file may be nested without end. */
+/** A value as text for a sentence; objects are not expanded, because a file may be nested to any depth. */
 function shown(value: unknown): string {
   if (value === undefined) return "nothing";
   if (Array.isArray(value))
     return value.length === 1 ? "a list of 1 entry" : `a list of ${value.length} entries`;
   if (value !== null && typeof value === "object") return "an object";
   const text = typeof value === "string" ? JSON.stringify(value.slice(0, LONGEST_SHOWN)) : String(value);
-  return cut(text, LONGEST_SHOWN);
+  return truncated(text, LONGEST_SHOWN);
 }
 
 const LONGEST_SHOWN = 60;
 const LONGEST_PATH = 200;
 
-/** What a file holds may be of any length; a sentence has an end. */
-function cut(text: string, longest: number): string {
+/** Shortens text from a file, which may be of any length. */
+function truncated(text: string, longest: number): string {
   return text.length > longest ? `${text.slice(0, longest - 3)}…` : text;
 }
 
@@ -57,7 +57,7 @@ function valueAtPath(document: unknown, path: readonly PropertyKey[]): unknown {
   );
 }
 
-function named(path: string): string {
+function fieldName(path: string): string {
   const field = fieldAt(path);
   return field ? `${field.label} (${path})` : path || "The document";
 }
@@ -68,25 +68,25 @@ const EXPECTED: Record<string, string> = {
   number: "it takes a finite number",
   int: "it must be a whole number",
   boolean: "it takes true or false",
-  string: "it takes a text",
+  string: "it takes text",
   array: "it takes a list",
   object: "it takes an object",
 };
 
-function listed(words: readonly unknown[]): string {
-  return `use ${words.length > 1 ? "one of " : ""}${words.map((word) => JSON.stringify(word)).join(", ")}`;
+function listed(options: readonly unknown[]): string {
+  return `use ${options.length > 1 ? "one of " : ""}${options.map((option) => JSON.stringify(option)).join(", ")}`;
 }
 
-/** “at most 8 entries”; the message of a number is its field's own. */
+/** “at most 8 entries”; a number's message comes from its field. */
 function sizeLimit(issue: Issue): string | null {
   if (issue.code !== "too_big" && issue.code !== "too_small") return null;
   const things = { array: ["entry", "entries"], string: ["character", "characters"] }[issue.origin as string];
   if (!things) return null;
-  const [word, limit] = issue.code === "too_big" ? ["most", issue.maximum] : ["least", issue.minimum];
-  return `it takes at ${word} ${limit} ${things[limit === 1 ? 0 : 1]}`;
+  const [bound, limit] = issue.code === "too_big" ? ["most", issue.maximum] : ["least", issue.minimum];
+  return `it takes at ${bound} ${limit} ${things[limit === 1 ? 0 : 1]}`;
 }
 
-/** What to do about it. */
+/** How to correct it. */
 function remedy(issue: Issue): string {
   if (issue.code === "invalid_type")
     return EXPECTED[issue.expected] ?? `it takes a value of type ${issue.expected}`;
@@ -108,33 +108,33 @@ function complaint(issue: Issue, value: unknown): string {
 function faultsOf(issue: Issue, document: unknown): Fault[] {
   if (issue.code === "unrecognized_keys") {
     return issue.keys.slice(0, MOST_FAULTS).map((key) => {
-      const path = cut([...issue.path, key].join("."), LONGEST_PATH);
+      const path = truncated([...issue.path, key].join("."), LONGEST_PATH);
       return { path, message: `${path} is not a part of this document: remove it or correct its name.` };
     });
   }
-  const path = cut(issue.path.join("."), LONGEST_PATH);
-  return [{ path, message: `${named(path)} ${complaint(issue, valueAtPath(document, issue.path))}.` }];
+  const path = truncated(issue.path.join("."), LONGEST_PATH);
+  return [{ path, message: `${fieldName(path)} ${complaint(issue, valueAtPath(document, issue.path))}.` }];
 }
 
 function isOurs(json: unknown, format: string): json is Record<string, unknown> {
   return json !== null && typeof json === "object" && "format" in json && json.format === format;
 }
 
-/** Why a document of this version is not read, null where it is. */
+/** Why a document of this version is not read; null if it is. */
 function versionRefusal(version: unknown, known: number): Refusal | null {
   if (typeof version !== "number" || !Number.isInteger(version) || version < 1)
     return refuse(
       "invalid",
-      `The document's version is ${shown(version)}: it should be a whole number from 1.`,
+      `The document's version is ${shown(version)}: it must be a whole number of 1 or more.`,
     );
   if (version <= known) return null;
   return refuse(
     "too-new",
-    `The document has version ${version}, this program knows ${known}: open it with a newer one.`,
+    `The document has version ${version}, and this program reads up to ${known}: open it with a newer version of the program.`,
   );
 }
 
-/** Every step up to the present version; a step meets documents that nothing has checked yet and may throw. */
+/** Applies every migration up to the present version. The documents are not validated yet, so a migration may throw. */
 function migrated<Value>(
   kind: DocumentKind<Value>,
   document: Record<string, unknown>,
@@ -145,7 +145,7 @@ function migrated<Value>(
   return current;
 }
 
-/** The library hands its issues on as arguments of a call, which engines take some hundred thousand of. */
+/** The library passes its issues as arguments of one call; beyond some hundred thousand, engines throw. */
 function checked<Value>(schema: z.ZodMiniType<Value>, document: unknown) {
   try {
     return schema.safeParse(document);
@@ -156,15 +156,14 @@ function checked<Value>(schema: z.ZodMiniType<Value>, document: unknown) {
 
 function validated<Value>(schema: z.ZodMiniType<Value>, document: unknown): Reading<Value> {
   const parsed = checked(schema, document);
-  if (!parsed)
-    return refuse("invalid", "The document has more faults than can be listed: open a backup of it.");
+  if (!parsed) return refuse("invalid", "The document has too many faults to list: open a backup of it.");
   if (parsed.success) return { ok: true, value: parsed.data };
   return { ok: false, kind: "invalid", faults: firstFaults(parsed.error.issues, document) };
 }
 
 const MOST_FAULTS = 20;
 
-/** The first faults, and how many more there are. */
+/** The first faults, and the number of the others. */
 function firstFaults(issues: readonly Issue[], document: unknown): Fault[] {
   const count = issues.reduce(
     (sum, issue) => sum + (issue.code === "unrecognized_keys" ? issue.keys.length : 1),
@@ -180,14 +179,14 @@ function firstFaults(issues: readonly Issue[], document: unknown): Fault[] {
 }
 
 /**
- * Reads a document that is already JSON data.
+ * Reads a document from parsed JSON.
  * @returns the value with defaults filled in, or why it is refused; never throws
  */
 export function readDocument<Value>(kind: DocumentKind<Value>, json: unknown): Reading<Value> {
   if (!isOurs(json, kind.format))
     return refuse(
       "not-ours",
-      `This is not a ${kind.format} document: its “format” should be “${kind.format}”.`,
+      `This is not a ${kind.format} document: its “format” must be “${kind.format}”.`,
     );
   const refusal = versionRefusal(json.version, kind.version);
   if (refusal) return refusal;
@@ -197,14 +196,14 @@ export function readDocument<Value>(kind: DocumentKind<Value>, json: unknown): R
   } catch {
     return refuse(
       "invalid",
-      `The document of version ${json.version} has not the shape of that version and cannot be brought up to date: open a backup of it.`,
+      `The document of version ${json.version} does not match that version's format and cannot be converted: open a backup of it.`,
     );
   }
   return validated(kind.schema, current);
 }
 
-/** Engines say where they stopped in words of their own: “position 17”, or “line 2 column 3”. */
-function placeIn(text: string, reason: unknown): string {
+/** Where parsing stopped; engines word it differently: “position 17”, or “line 2 column 3”. */
+function errorPlace(text: string, reason: unknown): string {
   const said = reason instanceof Error ? reason.message : "";
   const position = said.match(/position (\d+)/)?.[1];
   const line = position ? text.slice(0, Number(position)).split("\n").length : said.match(/line (\d+)/)?.[1];
@@ -219,6 +218,6 @@ export function readJson(text: string): { ok: true; json: unknown } | Refusal {
   try {
     return { ok: true, json: JSON.parse(plain) };
   } catch (reason) {
-    return refuse("not-json", `This is not JSON and cannot be read: ${placeIn(plain, reason)}.`);
+    return refuse("not-json", `This is not JSON and cannot be read: ${errorPlace(plain, reason)}.`);
   }
 }

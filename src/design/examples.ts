@@ -1,4 +1,4 @@
-/** The pier hall pair: a worked example with figures of our own, which loads at first start. */
+/** The pier hall pair: a worked example with the project's own figures, which loads at the first start. */
 
 import type { InputOf } from "../fields/declaration";
 import { withDefaults } from "../fields/defaults";
@@ -116,7 +116,7 @@ export const pierHallLeft: Design = {
   ...withDefaults(designFields, LEFT),
 };
 
-/** Another former, gauge, toroid and a conical primary, for a resonance within 1 % of the left coil's; tuned. */
+/** Tuned to within 1 % of the left coil's resonance, with another former, gauge and toroid and a conical primary. */
 export const pierHallRight: Design = {
   ...pierHallLeft,
   title: "Pier hall, right coil",
@@ -144,7 +144,7 @@ export const pierHallRight: Design = {
   },
 };
 
-/** The show that loads at first start. */
+/** The show that loads at the first start. */
 export function exampleShow(): Show {
   return {
     format: "coilwright-show",

@@ -1,14 +1,14 @@
-/** Names of exported files: safe on every system, and never read as a formula or a hidden file. */
+/** Names of exported files: valid on every system, and never taken for a formula or a hidden file. */
 
-/** Code points; of four bytes each they leave room for an ending within the 255 bytes that file systems take. */
+/** Code points; at four bytes each they leave room for an extension within the 255 bytes of a file name. */
 const LONGEST_STEM = 48;
 
-/** Names that Windows keeps for devices, whatever ending follows. */
+/** Names that Windows reserves for devices, with any extension. */
 const RESERVED = /^(con|prn|aux|nul|(com|lpt)\p{Number})$/u;
 
 /**
- * The first part of a file's name from a title: letters and digits of any script, words joined by
- * hyphens. It holds nothing else, so no separator, control character, leading point or sign gets in.
+ * The stem of a file name from a title: letters and digits of any script, words joined by hyphens.
+ * Nothing else is kept, so it has no separator, control character, or leading dot or sign.
  */
 export function fileStem(title: string): string {
   const words = title

@@ -1,6 +1,6 @@
 /**
- * The schema of a design: the declared fields with what makes a document of them. Ranges, crossings and taps past the
- * end are valid documents with a finding.
+ * The schema of a design: the declared fields with the document's format, version and texts. Values out of range,
+ * crossing parts and taps past the end are valid in a document and give a finding.
  */
 import * as z from "zod/mini";
 import { designFields } from "../fields/designFields";

@@ -1,11 +1,11 @@
-/** A score's own bytes within the file of a show: compressed, and checked when they are taken out. */
+/** A score's bytes within the file of a show: compressed, and checked when they are unpacked. */
 import * as z from "zod/mini";
 import { MOST_SCORE_BYTES, sizeRefusal } from "./fileLimits";
 
 export interface ScoreFile {
-  /** bytes of the score as it was opened */
+  /** bytes of the original score */
   length: number;
-  /** of those bytes, in hexadecimal; also the key under which they are kept */
+  /** of those bytes, in hexadecimal; also the key under which they are stored */
   sha256: string;
   /** the bytes compressed ("deflate-raw"), as base64. Source: rfc1951. */
   deflated: string;
@@ -27,14 +27,14 @@ export async function contentKey(bytes: Uint8Array<ArrayBuffer>): Promise<string
   return Array.from(digest, (byte) => byte.toString(16).padStart(2, "0")).join("");
 }
 
-/** A call takes some hundred thousand arguments, so characters are made in pieces. */
-const PIECE = 0x8000;
+/** A call takes some hundred thousand arguments at most, so bytes are converted in chunks. */
+const CHUNK = 0x8000;
 
 function base64(bytes: Uint8Array): string {
-  const pieces: string[] = [];
-  for (let start = 0; start < bytes.length; start += PIECE)
-    pieces.push(String.fromCharCode(...bytes.subarray(start, start + PIECE)));
-  return btoa(pieces.join(""));
+  const chunks: string[] = [];
+  for (let start = 0; start < bytes.length; start += CHUNK)
+    chunks.push(String.fromCharCode(...bytes.subarray(start, start + CHUNK)));
+  return btoa(chunks.join(""));
 }
 
 function bytesOf(text: string): Uint8Array<ArrayBuffer> {
@@ -56,11 +56,10 @@ function joined(pieces: readonly Uint8Array[], length: number): Uint8Array<Array
 }
 
 /**
- * Everything that a stream gives, as long as it stays within `most` bytes; beyond, the rest is not even
- * unpacked.
- * @returns null where there is more
+ * All bytes of a stream, up to `most`; beyond that it is cancelled.
+ * @returns null if there are more
  */
-async function gathered(stream: ReadableStream<Uint8Array>, most: number) {
+async function readAll(stream: ReadableStream<Uint8Array>, most: number) {
   const reader = stream.getReader();
   const pieces: Uint8Array[] = [];
   let length = 0;
@@ -76,9 +75,9 @@ async function gathered(stream: ReadableStream<Uint8Array>, most: number) {
   }
 }
 
-/** The bytes of a score as the file of a show carries them. */
+/** The bytes of a score as stored in the file of a show. */
 export async function packScore(bytes: Uint8Array<ArrayBuffer>): Promise<ScoreFile> {
-  const packed = await gathered(
+  const packed = await readAll(
     streamOf(bytes).pipeThrough(new CompressionStream(COMPRESSION)),
     Number.POSITIVE_INFINITY,
   );
@@ -90,20 +89,20 @@ type UnpackedScore = { ok: true; bytes: Uint8Array<ArrayBuffer> } | { ok: false;
 const DAMAGED: UnpackedScore = {
   ok: false,
   message:
-    "The score within this show is damaged: its bytes are not those that were packed. Export the show again where it plays.",
+    "The score in this show is damaged: its bytes are not those that were packed. Export the show again where its score still plays.",
 };
 
-/** Takes the bytes out again; those that are damaged, or more than was said, are refused with a sentence. */
+/** Unpacks the bytes; damaged bytes, or more than the stated length, are refused with a sentence. */
 export async function unpackScore(file: ScoreFile): Promise<UnpackedScore> {
   const tooLong = sizeRefusal(file.length, MOST_SCORE_BYTES);
   if (tooLong) return { ok: false, message: tooLong };
   try {
     const packed = streamOf(bytesOf(file.deflated));
-    const bytes = await gathered(packed.pipeThrough(new DecompressionStream(COMPRESSION)), file.length);
+    const bytes = await readAll(packed.pipeThrough(new DecompressionStream(COMPRESSION)), file.length);
     if (!bytes)
       return {
         ok: false,
-        message: `The score within this show unpacks to more than its ${file.length} bytes; it is not opened.`,
+        message: `The score in this show unpacks to more than the ${file.length} bytes it states: export the show again where its score still plays.`,
       };
     const whole = bytes.length === file.length && (await contentKey(bytes)) === file.sha256;
     return whole ? { ok: true, bytes } : DAMAGED;

@@ -17,7 +17,7 @@ import { designSchema } from "./schema";
 import { schemaOf } from "./schemaOf";
 import { type ScoreFile, scoreFileSchema } from "./scoreFile";
 
-/** A top load that is compared with others on the open design. */
+/** A top load to compare with others on the open design. */
 export interface LineUpCandidate {
   id: string;
   name: string;
@@ -26,7 +26,7 @@ export interface LineUpCandidate {
   shown: boolean;
 }
 
-/** What is opened and kept: designs by id, which two play, and what is compared. */
+/** The document that is opened and saved: designs by id, the two that play, and top loads to compare. */
 export interface Show {
   format: "coilwright-show";
   version: 1;
@@ -34,7 +34,7 @@ export interface Show {
   designs: Record<string, Design>;
   /** ids in the order of the list */
   order: string[];
-  /** id of the design on the board */
+  /** id of the open design */
   open: string;
   left: string;
   right: string | null;
@@ -52,7 +52,7 @@ const MOST_DESIGNS = 200;
 
 const id = z.string().check(z.minLength(1), z.maxLength(64));
 
-/** How many there are is asked first: each of a hundred thousand would be refused key by key. */
+/** The count is checked first: otherwise a hundred thousand designs would be refused key by key. */
 const designs = z.pipe(
   z
     .record(id, z.unknown())
@@ -95,41 +95,41 @@ const parts = z.strictObject({
 
 type Parts = z.output<typeof parts>;
 
-function namesKnown(show: Parts, context: z.core.$RefinementCtx): void {
+function checkIds(show: Parts, context: z.core.$RefinementCtx): void {
   const known = new Set(Object.keys(show.designs));
-  const check = (name: string | null, path: (string | number)[]): void => {
-    if (name !== null && !known.has(name))
+  const check = (checkedId: string | null, path: (string | number)[]): void => {
+    if (checkedId !== null && !known.has(checkedId))
       context.addIssue({ code: "custom", path, message: "must name a design of this show" });
   };
-  for (const [index, name] of show.order.entries()) check(name, ["order", index]);
+  for (const [index, listedId] of show.order.entries()) check(listedId, ["order", index]);
   for (const key of ["open", "left", "right"] as const) check(show[key], [key]);
   if (new Set(show.order).size !== known.size) {
     context.addIssue({ code: "custom", path: ["order"], message: "must list every design once" });
   }
 }
 
-/** A show of the time before it had a name was called after its left design. */
-function named({ format, version, name, ...rest }: Parts): Show {
+/** A show without a name, from before shows had one, gets the title of its left design. */
+function withName({ format, version, name, ...rest }: Parts): Show {
   return { format, version, name: name ?? rest.designs[rest.left].title, ...rest };
 }
 
 const SHOW: DocumentKind<Show> = {
   format: "coilwright-show",
   version: 1,
-  schema: z.pipe(parts.check(z.superRefine(namesKnown)), z.transform(named)),
+  schema: z.pipe(parts.check(z.superRefine(checkIds)), z.transform(withName)),
   migrations: {},
 };
 
-/** A show as it travels: with the bytes of its score, where they were at hand. */
-interface TravellingShow {
+/** An exported show, with the bytes of its score if they were available. */
+interface ExportedShow {
   show: Show;
   scoreFile: ScoreFile | null;
 }
 
-const travellingParts = z.extend(parts, { scoreFile: z.optional(scoreFileSchema) });
+const exportedParts = z.extend(parts, { scoreFile: z.optional(scoreFileSchema) });
 
-function scoreNamed(
-  { score, scoreFile }: z.output<typeof travellingParts>,
+function checkScoreName(
+  { score, scoreFile }: z.output<typeof exportedParts>,
   context: z.core.$RefinementCtx,
 ): void {
   if (!scoreFile || score) return;
@@ -140,11 +140,11 @@ function scoreNamed(
   });
 }
 
-const TRAVELLING_SHOW: DocumentKind<TravellingShow> = {
+const EXPORTED_SHOW: DocumentKind<ExportedShow> = {
   ...SHOW,
   schema: z.pipe(
-    travellingParts.check(z.superRefine(namesKnown), z.superRefine(scoreNamed)),
-    z.transform(({ scoreFile = null, ...show }) => ({ show: named(show), scoreFile })),
+    exportedParts.check(z.superRefine(checkIds), z.superRefine(checkScoreName)),
+    z.transform(({ scoreFile = null, ...show }) => ({ show: withName(show), scoreFile })),
   ),
 };
 
@@ -162,17 +162,17 @@ export function parseShow(source: unknown): ParsedShow {
 }
 
 /**
- * A show that was exported, from the text of its file or from JSON data.
+ * An exported show, from the text of its file or from JSON data.
  * @returns the show and the packed bytes of its score, or the faults with path and reason; never throws
  */
-export function parseExportedShow(source: unknown): ({ ok: true } & TravellingShow) | Refusal {
+export function parseExportedShow(source: unknown): ({ ok: true } & ExportedShow) | Refusal {
   const json = typeof source === "string" ? readJson(source) : { ok: true as const, json: source };
   if (!json.ok) return json;
-  const reading = readDocument(TRAVELLING_SHOW, json.json);
+  const reading = readDocument(EXPORTED_SHOW, json.json);
   return reading.ok ? { ok: true, ...reading.value } : reading;
 }
 
-/** The text of a show's file, with the bytes of its score where they are given. */
+/** The text of a show's file, with the bytes of its score if given. */
 export function serialiseShow(show: Show, scoreFile?: ScoreFile): string {
   return `${JSON.stringify({ ...show, scoreFile }, null, 2)}\n`;
 }

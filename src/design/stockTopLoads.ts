@@ -1,6 +1,6 @@
 import type { Sphere, Toroid } from "../calc/design-parts";
 
-/** A usual size to start from; free sizes come from changing it. */
+/** A common size to start from; any other size is reached by editing it. */
 export interface StockTopLoad {
   name: string;
   element: Omit<Toroid, "centreHeight"> | Omit<Sphere, "centreHeight">;
@@ -16,7 +16,7 @@ function sphere(name: string, diameter: number): StockTopLoad {
   return { name, element: { shape: "sphere", diameter } };
 }
 
-/** Sizes that spinners and ducting come in; common practice, no source. */
+/** Common sizes of spun toroids and ducting; common practice, no source. */
 export const STOCK_TOP_LOADS: readonly StockTopLoad[] = [
   toroid("200 × 50 mm toroid", 0.2, 0.05),
   toroid("300 × 75 mm toroid", 0.3, 0.075),

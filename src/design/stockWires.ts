@@ -1,7 +1,7 @@
 /** Standard sizes of enamelled round copper wire to start from; any size may be typed. */
 
 export interface StockWire {
-  /** as in “0.315 mm, grade 1” */
+  /** such as “0.315 mm, grade 1” */
   name: string;
   /** m, nominal bare */
   conductorDiameter: number;
@@ -21,8 +21,8 @@ function wire(conductor: number, ...overall: readonly [grade1: number, grade2: n
 }
 
 /**
- * Sizes a secondary is wound from. What comes on a reel may be 4 to 8 % thinner over the enamel than
- * the standard's maximum (makers' minima), so measure it before winding.
+ * Wire sizes for secondaries. Wire from a reel may be 4 to 8 % thinner over the enamel than the standard's
+ * maximum (makers' minima), so measure it before winding.
  * Source: iec60317, dimensions: nominal bare diameter, maximum overall of grades 1 and 2, mm.
  */
 export const STOCK_WIRES: readonly StockWire[] = [
@@ -51,15 +51,15 @@ export const STOCK_WIRES: readonly StockWire[] = [
   ...wire(1, 1.062, 1.094),
 ];
 
-/** m; sizes are told apart by far more */
-const SAME = 1e-7;
+/** m; sizes differ by far more */
+const TOLERANCE = 1e-7;
 
-/** The stock wire of both diameters; null where there is none. */
+/** The stock wire with both diameters; null if there is none. */
 export function stockWireOf({
   conductorDiameter,
   overallDiameter,
 }: Omit<StockWire, "name">): StockWire | null {
-  const isSame = (one: number, other: number) => Math.abs(one - other) < SAME;
+  const isSame = (one: number, other: number) => Math.abs(one - other) < TOLERANCE;
   return (
     STOCK_WIRES.find(
       (each) =>

@@ -1,5 +1,5 @@
-/** A design's title for a screen: a file may come without one. */
+/** A design's title for display: a file may have none. */
 export function titleOf({ title }: { title: string }): string {
-  // what is made of blanks and of signs that nobody sees has no title either
+  // a title of white space and invisible characters counts as none
   return /[^\p{White_Space}\p{C}]/u.test(title) ? title : "Untitled";
 }

@@ -8,15 +8,15 @@ export const allFields: readonly Field[] = [
   ...new Map(fieldsOf(designFields).map((field) => [field.path, field])).values(),
 ];
 
-const OF_THE_SHOW: readonly Field[] = [
+const showFields: readonly Field[] = [
   spacingField,
   ...Object.values(arrangementFields),
   ...Object.values(laneFields),
 ];
 
-const BY_PATH = new Map([...allFields, ...OF_THE_SHOW].map((field) => [field.path, field]));
+const BY_PATH = new Map([...allFields, ...showFields].map((field) => [field.path, field]));
 
-/** The declaration of the field at a path, with or without indices; null where there is none. */
+/** The declaration of the field at a path, with or without indices; null if there is none. */
 export function fieldAt(path: string): Field | null {
   return BY_PATH.get(path.replace(/\.\d+(?=\.|$)/g, ".*")) ?? null;
 }
@@ -27,16 +27,16 @@ function declared(path: string): Field {
   return field;
 }
 
-/** @throws where no number is declared at the path: a name in the code is wrong */
+/** @throws if no number is declared at the path, which is a programming error */
 export function numberField(path: string): NumberField {
   const field = declared(path);
-  if (field.kind !== "number") throw new Error(`“${path}” is no number`);
+  if (field.kind !== "number") throw new Error(`“${path}” is not a number`);
   return field;
 }
 
-/** @throws where no choice is declared at the path */
+/** @throws if no choice is declared at the path */
 export function choiceField(path: string): ChoiceField {
   const field = declared(path);
-  if (field.kind !== "choice") throw new Error(`“${path}” is no choice`);
+  if (field.kind !== "choice") throw new Error(`“${path}” is not a choice`);
   return field;
 }

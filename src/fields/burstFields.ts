@@ -1,7 +1,7 @@
 import { added, choice, group, number, variants } from "./declare";
 import { ZERO_OR_MORE } from "./meaning";
 
-/** What the interrupter is set to, and what it never passes. */
+/** The interrupter's settings and its limits. */
 export const interrupterFields = group({
   onTime: number("On-time", "time", {
     range: [0, 2e-3],
@@ -17,7 +17,7 @@ export const interrupterFields = group({
     range: [1, 4000],
     default: 120,
     help: [
-      "Bursts in a second; as a tone, its pitch.",
+      "Bursts per second; it sets the pitch of the tone.",
       "Counter at the interrupter's output.",
       "50 to 500 Hz.",
     ],
@@ -26,7 +26,7 @@ export const interrupterFields = group({
     range: [1e-6, 5e-3],
     default: 1.8e-4,
     help: [
-      "What the interrupter never exceeds.",
+      "The on-time that the interrupter never exceeds.",
       "Its setting, checked on an oscilloscope.",
       "120 to 250 µs.",
     ],
@@ -43,12 +43,12 @@ export const interrupterFields = group({
   dutyLimit: number("Duty limit", "percent", {
     range: [0.001, 0.5],
     default: 0.05,
-    help: ["Largest part of the time that is on-time, over any duty window.", "Its setting.", "3 to 10 %."],
+    help: ["Largest share of on-time within any duty window.", "Its setting.", "3 to 10 %."],
   }),
   dutyWindow: number("Duty window", "time", {
     range: [1e-3, 10],
     default: 0.25,
-    help: ["The sliding window that the duty limit holds over.", "Its setting.", "0.1 to 1 s."],
+    help: ["The sliding window over which the duty limit applies.", "Its setting.", "0.1 to 1 s."],
   }),
 });
 
@@ -59,9 +59,9 @@ export const sparkFields = group({
     default: 0.7,
     meaning: ZERO_OR_MORE,
     help: [
-      "Length of the spark that is simulated; 0 for none.",
-      "Rule from the point to where it ends, on a photograph.",
-      "Once to twice the winding length.",
+      "Length of the simulated spark; 0 for none.",
+      "Scale a photograph, from the point to the spark's end.",
+      "One to two times the winding length.",
     ],
   }),
   capacitancePerLength: number("Capacitance per length", "capacitancePerLength", {
@@ -89,8 +89,8 @@ export const sparkFields = group({
       "Spark circuit",
       ["series", "parallel"],
       [
-        "Whether resistance and capacitance of the spark stand in series or in parallel.",
-        "A matter of the model; both are in use.",
+        "Whether the spark's resistance and capacitance are in series or in parallel.",
+        "A modelling choice; both are in use.",
         "Series.",
       ],
     ),
@@ -100,8 +100,8 @@ export const sparkFields = group({
       "Growth",
       ["full from the start", "with the burst"],
       [
-        "Whether the spark load is there from the first cycle or grows with the burst (common practice, no source).",
-        "A matter of the model.",
+        "Whether the spark load is present from the first cycle or grows during the burst (common practice, no source).",
+        "A modelling choice.",
         "Full from the start.",
       ],
     ),
@@ -130,9 +130,9 @@ export const tuningAimFields = variants(
         default: 0.7,
         meaning: ZERO_OR_MORE,
         help: [
-          "Length of the spark whose load lowers the frequency aimed at.",
-          "As the spark length you expect.",
-          "Half to all of the longest spark.",
+          "Length of the spark whose load lowers the target frequency.",
+          "The spark length that you expect.",
+          "50 to 100 % of the longest spark.",
         ],
       }),
     },
@@ -141,7 +141,7 @@ export const tuningAimFields = variants(
   {
     label: "Tuning aim",
     help: [
-      "What the primary is tuned to: the unloaded secondary, the secondary with a spark, or most energy into the spark.",
+      "What the primary is tuned to: the unloaded secondary, the secondary with a spark, or the most energy into the spark.",
       "Your decision.",
       "A spark of the length you expect.",
     ],

@@ -1,6 +1,6 @@
 /**
- * What a builder decides, declared once as a tree: type, schema, defaults, form, units, print row and help all follow
- * from here. Values are in SI units; a number's unit is that of its dimension.
+ * The fields that a builder sets, declared once as a tree: type, schema, defaults, form, units, print row and help all
+ * follow from here. Values are in SI units; a number's unit is that of its dimension.
  */
 import type { Dimension } from "../units/dimension";
 import type { Meaning } from "./meaning";
@@ -18,22 +18,22 @@ export interface NumberDeclaration<Nullable extends boolean = boolean> {
   kind: "number";
   label: string;
   dimension: Dimension;
-  /** SI; beyond it a finding, never a refusal */
+  /** SI; a value outside it is a finding, never refused */
   range: { minimum: number; maximum: number };
   meaning: Meaning;
-  /** may be none: the value is then null */
+  /** may be left empty: the value is then null */
   nullable: Nullable;
   default: Nullable extends true ? number | null : number;
-  /** SI, of an arrow key and of what is dragged; null where the number's own size gives it */
+  /** SI, of an arrow key and of dragging; null where it follows from the number's size */
   step: number | null;
   help: Help;
 }
 
-export interface ChoiceDeclaration<Word extends string = string> {
+export interface ChoiceDeclaration<Option extends string = string> {
   kind: "choice";
   label: string;
-  options: readonly Word[];
-  default: Word;
+  options: readonly Option[];
+  default: Option;
   help: Help;
 }
 
@@ -49,18 +49,18 @@ export type Parts = Readonly<Record<string, Declaration>>;
 export interface GroupDeclaration<Of extends Parts = Parts, Nullable extends boolean = boolean> {
   kind: "group";
   parts: Of;
-  /** may be none as a whole */
+  /** may be absent as a whole: the value is then null */
   nullable: Nullable;
 }
 
 export interface ListDeclaration<Item = Declaration> {
   kind: "list";
   item: Item;
-  least: number;
-  most: number;
+  minLength: number;
+  maxLength: number;
 }
 
-/** Parts of several shapes, told apart by the word under one key. */
+/** Parts of several shapes, distinguished by the value of one key, the tag. */
 export interface VariantsDeclaration<
   Tag extends string = string,
   Variants extends Readonly<Record<string, Parts>> = Readonly<Record<string, Parts>>,
@@ -68,7 +68,7 @@ export interface VariantsDeclaration<
   kind: "variants";
   tag: Tag;
   variants: Variants;
-  /** where the word is a field of its own */
+  /** the tag as a field of its own; null if it is not edited */
   choice: ChoiceDeclaration | null;
 }
 
@@ -80,7 +80,7 @@ export type Declaration = (
   | ListDeclaration
   | VariantsDeclaration
 ) & {
-  /** came within a version of the document: absent, it takes its default */
+  /** added without a new version of the document: if absent, it takes its default */
   added?: boolean;
 };
 
@@ -89,17 +89,17 @@ type Flat<Type> = { [Key in keyof Type]: Type[Key] };
 type ValuesOf<Of> = { -readonly [Key in keyof Of]: ValueOf<Of[Key]> };
 
 type VariantValue<Tag extends string, Variants> = {
-  [Word in keyof Variants]: Flat<Record<Tag, Word> & ValuesOf<Variants[Word]>>;
+  [Variant in keyof Variants]: Flat<Record<Tag, Variant> & ValuesOf<Variants[Variant]>>;
 }[keyof Variants];
 
-/** The type of what is declared. */
+/** The type of a declared value. */
 export type ValueOf<Declared> =
   Declared extends NumberDeclaration<infer Nullable>
     ? Nullable extends true
       ? number | null
       : number
-    : Declared extends ChoiceDeclaration<infer Word>
-      ? Word
+    : Declared extends ChoiceDeclaration<infer Option>
+      ? Option
       : Declared extends SwitchDeclaration
         ? boolean
         : Declared extends GroupDeclaration<infer Of, infer Nullable>
@@ -110,10 +110,10 @@ export type ValueOf<Declared> =
               ? VariantValue<Tag, Variants>
               : never;
 
-/** Keys of parts that may be absent in a document, and those that may not. */
+/** Keys of parts that may be absent in a document. */
 type AddedKey<Of> = { [Key in keyof Of]: Of[Key] extends { added: true } ? Key : never }[keyof Of];
 
-/** What is declared as a document may write it: what was added may be left out. */
+/** The type of a declared value in a document: parts that were added may be left out. */
 export type InputOf<Declared> =
   Declared extends GroupDeclaration<infer Of, infer Nullable>
     ?

@@ -1,4 +1,4 @@
-/** The makers of declarations; what was left out takes the usual. */
+/** Functions that make declarations; options that are left out take their usual value. */
 import type { Dimension } from "../units/dimension";
 import type {
   ChoiceDeclaration,
@@ -26,7 +26,7 @@ function helpOf([what, measure, typical]: Sentences): Help {
   return { what, measure, typical };
 }
 
-/** What has no meaning at or below zero is the usual case. */
+/** A number; unless stated otherwise it must be positive. */
 export function number(
   label: string,
   dimension: Dimension,
@@ -45,56 +45,57 @@ export function number(
   };
 }
 
+/** A number that may be left empty. */
 export function numberOrNone(
   label: string,
   dimension: Dimension,
   options: NumberOptions<number | null>,
 ): NumberDeclaration<true> {
-  const { default: standard, ...rest } = options;
-  return { ...number(label, dimension, { ...rest, default: 0 }), nullable: true, default: standard };
+  const { default: defaultValue, ...rest } = options;
+  return { ...number(label, dimension, { ...rest, default: 0 }), nullable: true, default: defaultValue };
 }
 
-/** The first word is the default. */
-export function choice<const Word extends string>(
+/** A choice; the first option is the default. */
+export function choice<const Option extends string>(
   label: string,
-  options: readonly [Word, ...Word[]],
+  options: readonly [Option, ...Option[]],
   help: Sentences,
-): ChoiceDeclaration<Word> {
+): ChoiceDeclaration<Option> {
   return { kind: "choice", label, options, default: options[0], help: helpOf(help) };
 }
 
-export function onOff(label: string, standard: boolean, help: Sentences): SwitchDeclaration {
-  return { kind: "switch", label, default: standard, help: helpOf(help) };
+export function onOff(label: string, defaultValue: boolean, help: Sentences): SwitchDeclaration {
+  return { kind: "switch", label, default: defaultValue, help: helpOf(help) };
 }
 
 export function group<Of extends Parts>(parts: Of): GroupDeclaration<Of, false> {
   return { kind: "group", parts, nullable: false };
 }
 
-/** A group that may be none. */
+/** A group that may be absent. */
 export function optional<Of extends Parts>(parts: Of): GroupDeclaration<Of, true> {
   return { kind: "group", parts, nullable: true };
 }
 
 export function list<Item>(
   item: Item,
-  { least = 0, most }: { least?: number; most: number },
+  { minLength = 0, maxLength }: { minLength?: number; maxLength: number },
 ): ListDeclaration<Item> {
-  return { kind: "list", item, least, most };
+  return { kind: "list", item, minLength, maxLength };
 }
 
-/** @param field where the word that tells the variants apart is itself a field; its first word is the default */
+/** @param field given if the tag is itself a field; its first option is the default */
 export function variants<Tag extends string, Variants extends Readonly<Record<string, Parts>>>(
   tag: Tag,
   shapes: Variants,
   field?: { label: string; help: Sentences },
 ): VariantsDeclaration<Tag, Variants> {
   const [first, ...others] = Object.keys(shapes);
-  const word = field ? choice(field.label, [first, ...others], field.help) : null;
-  return { kind: "variants", tag, variants: shapes, choice: word };
+  const tagField = field ? choice(field.label, [first, ...others], field.help) : null;
+  return { kind: "variants", tag, variants: shapes, choice: tagField };
 }
 
-/** Came within the present version of the document: absent in a file, it takes its default. */
+/** Marks a part that was added within the present version of the document: if absent in a file, it takes its default. */
 export function added<Declared extends object>(declaration: Declared): Declared & { added: true } {
   return { ...declaration, added: true };
 }

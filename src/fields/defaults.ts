@@ -5,17 +5,17 @@ function standardParts(parts: Parts): Record<string, unknown> {
   return Object.fromEntries(Object.entries(parts).map(([key, part]) => [key, defaultValue(part)]));
 }
 
-/** The default of whatever is declared; of variants the first. */
+/** The default of a declaration; for variants that of the first. */
 export function defaultValue<Declared extends Declaration>(declaration: Declared): ValueOf<Declared>;
 export function defaultValue(declaration: Declaration): unknown {
   switch (declaration.kind) {
     case "group":
       return standardParts(declaration.parts);
     case "list":
-      return Array.from({ length: declaration.least }, () => defaultValue(declaration.item));
+      return Array.from({ length: declaration.minLength }, () => defaultValue(declaration.item));
     case "variants": {
-      const [[word, parts]] = Object.entries(declaration.variants);
-      return { [declaration.tag]: word, ...standardParts(parts) };
+      const [[variant, parts]] = Object.entries(declaration.variants);
+      return { [declaration.tag]: variant, ...standardParts(parts) };
     }
     default:
       return declaration.default;
@@ -31,7 +31,7 @@ function valueWithDefaults(declaration: Declaration, value: unknown): unknown {
   );
 }
 
-/** A value with its parts in the declared order, and at their defaults where they were left out. */
+/** A value with its parts in the declared order; parts that were left out get their defaults. */
 export function withDefaults<Declared extends Declaration>(
   declaration: Declared,
   value: InputOf<Declared>,

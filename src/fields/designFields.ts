@@ -1,4 +1,4 @@
-/** Everything that a builder decides about one coil, in the order of the document. */
+/** All fields of one coil's design, in the order of the document. */
 import { interrupterFields, sparkFields, tuningAimFields } from "./burstFields";
 import { group } from "./declare";
 import { driveFields } from "./driveFields";

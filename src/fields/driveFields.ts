@@ -8,7 +8,7 @@ const supply = group({
     "Arrangement",
     ["bridge rectifier", "doubler", "three-phase bridge", "bench"],
     [
-      "How mains becomes the bus voltage.",
+      "How the bus voltage is made from mains.",
       "From your wiring; work on it only unplugged and discharged.",
       "Bridge rectifier on 230 V, doubler on 120 V.",
     ],
@@ -17,7 +17,7 @@ const supply = group({
     range: [10, 700],
     default: 230,
     help: [
-      "RMS mains voltage, line to line for three phases; for a bench supply its direct voltage.",
+      "RMS mains voltage, line to line for three phases; for a bench supply its DC voltage.",
       "True-RMS meter of the right category.",
       "120, 230 or 400 V.",
     ],
@@ -25,7 +25,7 @@ const supply = group({
   mainsFrequency: number("Mains frequency", "frequency", {
     range: [40, 70],
     default: 50,
-    help: ["Mains frequency.", "Given by the country.", "50 or 60 Hz."],
+    help: ["Frequency of the mains.", "Set by the country.", "50 or 60 Hz."],
   }),
   sourceResistance: added(
     number("Source resistance", "resistance", {
@@ -46,7 +46,7 @@ const supply = group({
       meaning: ZERO_OR_MORE,
       help: [
         "Inductance of mains and leads, with a choke where there is one.",
-        "From the choke's label; mains alone is some tenths of a millihenry.",
+        "From the choke's label; mains alone has a few tenths of a millihenry.",
         "0.1 to 2 mH.",
       ],
     }),
@@ -55,7 +55,7 @@ const supply = group({
     number("Circuit current", "current", {
       range: [1, 125],
       default: 16,
-      help: ["Rated current of the mains circuit.", "Print on the breaker.", "13 to 32 A."],
+      help: ["Rated current of the mains circuit.", "Marking on the breaker.", "13 to 32 A."],
     }),
   ),
   prechargeResistance: added(
@@ -74,7 +74,7 @@ const supply = group({
       range: [10, 1e6],
       default: 22e3,
       help: [
-        "Resistor across the reservoir that empties it when mains is off.",
+        "Resistor across the reservoir that discharges it when mains is off.",
         "Colour code or meter, discharged.",
         "10 to 47 kΩ.",
       ],
@@ -86,7 +86,7 @@ const device = group({
   voltageRating: number("Voltage rating", "voltage", {
     range: [20, 6500],
     default: 650,
-    help: ["Collector–emitter or drain–source rating.", "Data sheet.", "600, 650 or 1200 V."],
+    help: ["Collector–emitter or drain–source voltage rating.", "Data sheet.", "600, 650 or 1200 V."],
   }),
   pulseCurrentRating: number("Pulse current rating", "current", {
     range: [1, 20e3],
@@ -102,7 +102,7 @@ const device = group({
     default: 1,
     meaning: ZERO_OR_MORE,
     help: [
-      "Threshold of the on-state line; 0 for a MOSFET.",
+      "Threshold voltage of the linear on-state model; 0 for a MOSFET.",
       "Tangent to the data sheet's on-state curve at the pulse current.",
       "0.8 to 1.2 V for an IGBT.",
     ],
@@ -111,7 +111,11 @@ const device = group({
     range: [0, 10],
     default: 0.0045,
     meaning: ZERO_OR_MORE,
-    help: ["Slope of the on-state line.", "Tangent to the data sheet's on-state curve.", "2 to 20 mΩ."],
+    help: [
+      "Slope of the linear on-state model.",
+      "Tangent to the data sheet's on-state curve.",
+      "2 to 20 mΩ.",
+    ],
   }),
   turnOffEnergyPerAmpere: number("Turn-off energy per ampere", "energyPerCurrent", {
     range: [0, 0.01],
@@ -155,7 +159,7 @@ const device = group({
       range: [1, 20],
       default: 1,
       meaning: POSITIVE_WHOLE,
-      help: ["Devices side by side in each switch.", "Count them.", "1 or 2."],
+      help: ["Devices in parallel in each switch.", "Count them.", "1 or 2."],
     }),
   ),
   /** Foster network, junction to case, of one device */
@@ -180,13 +184,13 @@ const device = group({
         ],
       }),
     }),
-    { least: 1, most: MOST_FOSTER_ELEMENTS },
+    { minLength: 1, maxLength: MOST_FOSTER_ELEMENTS },
   ),
   caseTemperature: number("Case temperature", "temperature", {
     range: [253.15, 423.15],
     default: 318.15,
     help: [
-      "Temperature of the device's case while it plays.",
+      "Temperature of the device's case in operation.",
       "Thermocouple under the device; never with the bus live.",
       "35 to 60 °C.",
     ],
@@ -203,7 +207,7 @@ const commutation = group({
     "Commutation",
     ["primary current", "fixed frequency"],
     [
-      "What decides when the bridge turns over: the primary current's zero crossings, or a fixed frequency.",
+      "What times the bridge's switching: the primary current's zero crossings, or a fixed frequency.",
       "From your driver.",
       "Primary current.",
     ],
@@ -213,9 +217,9 @@ const commutation = group({
     default: 5.5e-7,
     meaning: ZERO_OR_MORE,
     help: [
-      "How far ahead of the current's zero the comparator decides.",
-      "Oscilloscope: decision against current zero.",
-      "0.2 to 1 µs, the driver's delay and a little more.",
+      "How far ahead of the current's zero crossing the comparator switches.",
+      "Oscilloscope: comparator output against current zero.",
+      "0.2 to 1 µs: the driver's delay plus a margin.",
     ],
   }),
   delay: number("Delay", "time", {
@@ -223,7 +227,7 @@ const commutation = group({
     default: 2.5e-7,
     meaning: ZERO_OR_MORE,
     help: [
-      "From the comparator's decision to the switch being off.",
+      "From the comparator's edge to the switch being off.",
       "Oscilloscope, comparator to gate.",
       "0.1 to 0.8 µs.",
     ],
@@ -232,14 +236,14 @@ const commutation = group({
     range: [0, 1e-5],
     default: 3e-7,
     meaning: ZERO_OR_MORE,
-    help: ["From one pair off to the other pair on.", "Oscilloscope, gate to gate.", "0.2 to 1 µs."],
+    help: ["From one diagonal off to the other diagonal on.", "Oscilloscope, gate to gate.", "0.2 to 1 µs."],
   }),
   frequency: added(
     numberOrNone("Fixed frequency", "frequency", {
       range: [5e3, 5e6],
       default: null,
       help: [
-        "Frequency of the bridge where it is fixed; none takes the primary's resonance.",
+        "Frequency of the bridge if it is fixed; if empty, the primary's resonance is used.",
         "From your driver.",
         "Between the two poles or at one of them.",
       ],
@@ -253,14 +257,18 @@ const currentTransformer = group({
     number("Transformer turns", "turns", {
       range: [5, 2000],
       default: 40,
-      help: ["Turns of a current transformer; two in cascade multiply.", "Count them.", "30 to 50 each."],
+      help: [
+        "Turns of a current transformer; the ratios of two in cascade multiply.",
+        "Count them.",
+        "30 to 50 each.",
+      ],
     }),
-    { least: 1, most: 2 },
+    { minLength: 1, maxLength: 2 },
   ),
   burden: number("Burden", "resistance", {
     range: [0.1, 1000],
     default: 6.8,
-    help: ["Resistor across the last transformer.", "Meter.", "3 to 50 Ω."],
+    help: ["Resistor across the last transformer.", "Ohmmeter.", "3 to 50 Ω."],
   }),
   coreArea: added(
     number("Core area", "area", {
@@ -285,7 +293,7 @@ const currentTransformer = group({
       range: [0.05, 30],
       default: null,
       help: [
-        "Voltage at the burden at which the comparator trips; none where it is set to what the limit needs.",
+        "Voltage at the burden at which the comparator trips; if empty, the level that the limit needs.",
         "Meter at the comparator's reference.",
         "1 to 5 V.",
       ],
@@ -301,7 +309,7 @@ export const driveFields = group({
     default: 0.0033,
     help: [
       "Capacitance across the whole bus.",
-      "Print; two equal units in series count half of one.",
+      "Marking; two equal units in series have half the capacitance of one.",
       "1 to 10 mF.",
     ],
   }),
@@ -321,7 +329,7 @@ export const driveFields = group({
     "Bridge",
     ["full", "half"],
     [
-      "Full bridge: plus and minus the bus. Half bridge: half of it, the load returning to the reservoir's midpoint.",
+      "A full bridge applies plus and minus the bus voltage; a half bridge half of it, with the load returning to the reservoir's midpoint.",
       "From your wiring.",
       "Full for large coils, half for small ones.",
     ],
@@ -341,7 +349,7 @@ export const driveFields = group({
     choice(
       "Limit action",
       ["end burst", "end half cycle"],
-      ["Whether the limit ends the burst or only the half cycle.", "From your driver.", "The burst."],
+      ["Whether the limit ends the burst or only the half cycle.", "From your driver.", "End burst."],
     ),
   ),
   currentTransformer,

@@ -1,4 +1,4 @@
-/** A declaration with the place that it has in a document. */
+/** A declaration with its path in a document. */
 import type { ChoiceDeclaration, Declaration, NumberDeclaration, SwitchDeclaration } from "./declaration";
 
 interface Placed {
@@ -26,7 +26,7 @@ function fieldsOfParts(parts: Readonly<Record<string, Declaration>>, path: strin
   return Object.entries(parts).flatMap(([key, part]) => fieldsOf(part, path ? `${path}.${key}` : key));
 }
 
-/** Every field of a declaration, in its order; one that stands in several variants comes as often. */
+/** Every field of a declaration, in its order; a field of several variants is listed once for each. */
 export function fieldsOf(declaration: Declaration, path = ""): Field[] {
   switch (declaration.kind) {
     case "group":
@@ -35,8 +35,8 @@ export function fieldsOf(declaration: Declaration, path = ""): Field[] {
       return fieldsOf(declaration.item, `${path}.*`);
     case "variants": {
       const { choice, tag, variants } = declaration;
-      const word = choice ? [{ ...choice, path: `${path}.${tag}` }] : [];
-      return [...word, ...Object.values(variants).flatMap((parts) => fieldsOfParts(parts, path))];
+      const tagField = choice ? [{ ...choice, path: `${path}.${tag}` }] : [];
+      return [...tagField, ...Object.values(variants).flatMap((parts) => fieldsOfParts(parts, path))];
     }
     default:
       return [{ ...declaration, path }];

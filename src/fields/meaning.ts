@@ -1,7 +1,7 @@
-/** What a number must be to mean anything: what lies outside is refused, never bent. */
+/** The values that a number can have: any other is refused, never adjusted. */
 export interface Meaning {
   minimum: number;
-  /** whether the minimum itself has no meaning */
+  /** whether the minimum itself is excluded */
   aboveMinimum: boolean;
   maximum: number;
   whole: boolean;
@@ -18,7 +18,7 @@ export const ZERO_OR_MORE: Meaning = { ...ANY, minimum: 0 };
 export const POSITIVE: Meaning = { ...ZERO_OR_MORE, aboveMinimum: true };
 export const POSITIVE_WHOLE: Meaning = { ...POSITIVE, whole: true };
 
-/** Ends included. */
+/** Both ends included. */
 export function between(minimum: number, maximum: number): Meaning {
   return { ...ANY, minimum, maximum };
 }

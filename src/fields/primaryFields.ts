@@ -1,7 +1,7 @@
 import { group, number, optional } from "./declare";
 import { ZERO_OR_MORE } from "./meaning";
 
-/** Turns: a hundredth is some degrees on the turn, wherever the tap is moved by keys or on the slider. */
+/** Turns; a hundredth of a turn is 3.6°. The step of the tap's arrow keys and of its slider. */
 export const TAP_STEP = 0.01;
 
 /** The primary's conductor, its tap and its rail; the tank's leads with it. */
@@ -10,8 +10,8 @@ export const primaryFields = group({
     range: [0.02, 2],
     default: 0.105,
     help: [
-      "Axis to the conductor's centre where the winding starts.",
-      "Rule from the axis to the inside of the first turn, plus half the tube.",
+      "Axis to the conductor's centre at the start of the winding.",
+      "Rule from the axis to the inside of the first turn, plus half the tube diameter.",
       "Former radius plus 25 to 60 mm.",
     ],
   }),
@@ -19,7 +19,7 @@ export const primaryFields = group({
     range: [1, 40],
     default: 8,
     help: [
-      "How many turns are wound in all.",
+      "Total number of turns wound.",
       "Count along one radius from the start.",
       "5 to 12; a turn or two more than the tap needs.",
     ],
@@ -29,8 +29,8 @@ export const primaryFields = group({
     default: 6.2,
     step: TAP_STEP,
     help: [
-      "Where the tank's clip sits, in turns from the inner start.",
-      "Count whole turns, then the angle on the last one: 90° is a quarter.",
+      "Position of the tank's clip, in turns from the inner start.",
+      "Count whole turns, then the angle on the last one: 90° is a quarter turn.",
       "Where the primary meets the tuning aim.",
     ],
   }),
@@ -39,7 +39,7 @@ export const primaryFields = group({
     default: 0.0145,
     help: [
       "Centre to centre of neighbouring turns, along the slope.",
-      "Rule over all turns, divided by one less than their number.",
+      "Rule over all turns, divided by their number less one.",
       "1.3 to 2 tube diameters.",
     ],
   }),
@@ -48,7 +48,7 @@ export const primaryFields = group({
     default: 0,
     meaning: ZERO_OR_MORE,
     help: [
-      "Slope of the winding: 0° a flat spiral, 90° a helix, between them a cone.",
+      "Slope of the winding: 0° is a flat spiral, 90° a helix, anything between a cone.",
       "Protractor on one of the supports.",
       "0 to 30°; helical for tight coupling at low height.",
     ],
@@ -71,8 +71,8 @@ export const primaryFields = group({
     range: [0.005, 5],
     default: 0.1,
     help: [
-      "Conductor's centre above the ground plane where the winding starts.",
-      "Rule from the ground plane to the tube, plus half the tube.",
+      "Height of the conductor's centre above the ground plane at the start of the winding.",
+      "Rule from the ground plane to the tube's underside, plus half the tube diameter.",
       "Level with the lowest turn of the secondary, or a little below.",
     ],
   }),
@@ -82,7 +82,7 @@ export const primaryFields = group({
     meaning: ZERO_OR_MORE,
     help: [
       "Inductance of bank, bridge and leads in series with the primary.",
-      "Bridge meter across the tank loop with the primary shorted at the start, or about 1 µH a metre of loop.",
+      "LCR meter across the tank loop with the primary shorted at the start, or about 1 µH per metre of loop.",
       "0.3 to 1.5 µH.",
     ],
   }),
@@ -105,7 +105,7 @@ export const primaryFields = group({
       range: [0.005, 5],
       default: 0.16,
       help: [
-        "Rail's centre line above the ground plane. The rail is an open ring; a closed one would be a shorted turn.",
+        "Height of the rail's centre line above the ground plane. The rail is an open ring; a closed one would be a shorted turn.",
         "Rule from the ground plane.",
         "40 to 80 mm above the primary.",
       ],

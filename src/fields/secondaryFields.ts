@@ -7,7 +7,7 @@ export const secondaryFields = group({
     range: [0.02, 1.5],
     default: 0.125,
     help: [
-      "Outside diameter of the tube that the wire is wound on.",
+      "Outside diameter of the tube on which the wire is wound.",
       "Wrap a strip of paper round the tube and divide its length by π.",
       "75 to 320 mm; about a quarter of the winding length.",
     ],
@@ -17,7 +17,7 @@ export const secondaryFields = group({
     default: 0.56,
     help: [
       "From the first turn to the last, along the former: turns times pitch.",
-      "Rule along the finished winding; before winding, turns times the overall wire diameter and 1 to 3 % more.",
+      "Rule along the finished winding; before winding, turns times the overall wire diameter plus 1 to 3 %.",
       "Three to five former diameters.",
     ],
   }),
@@ -25,8 +25,8 @@ export const secondaryFields = group({
     range: [50, 5000],
     default: 1480,
     help: [
-      "How many turns the secondary has.",
-      "Count a centimetre under a lens and multiply, or take the turns counter's reading.",
+      "Number of turns of the secondary.",
+      "Count the turns in a centimetre under a lens and multiply, or read the turns counter.",
       "800 to 2000.",
     ],
   }),
@@ -34,13 +34,13 @@ export const secondaryFields = group({
     material: choice(
       "Wire material",
       ["copper", "aluminium"],
-      ["What the wire is made of.", "From the reel's label; aluminium is strikingly light.", "Copper."],
+      ["Metal of the conductor.", "From the reel's label; aluminium is much lighter.", "Copper."],
     ),
     conductorDiameter: number("Conductor diameter", "wireDiameter", {
       range: [0.00005, 0.005],
       default: 0.000335,
       help: [
-        "Diameter of the bare metal; it decides the resistance. A gauge may be typed, as AWG 28.",
+        "Diameter of the bare metal; it determines the resistance. A gauge such as AWG 28 may be typed.",
         "Micrometer on a piece with the enamel burnt or scraped off, or the reel's label.",
         "0.2 to 0.8 mm.",
       ],
@@ -49,9 +49,9 @@ export const secondaryFields = group({
       range: [0.00006, 0.006],
       default: 0.000371,
       help: [
-        "Diameter over the enamel; it decides how many turns fit.",
+        "Diameter over the enamel; it determines how many turns fit.",
         "Micrometer over the enamel, or ten turns side by side divided by ten.",
-        "6 to 15 % more than the conductor.",
+        "6 to 15 % more than the conductor diameter.",
       ],
     }),
   }),
@@ -61,7 +61,7 @@ export const secondaryFields = group({
     meaning: ZERO_OR_MORE,
     help: [
       "Height of the lowest turn above the ground plane.",
-      "Rule from the floor, or from the plate that serves as ground plane, to the first turn.",
+      "Rule from the floor, or from the plate used as ground plane, to the first turn.",
       "50 to 500 mm, level with the primary or a little above it.",
     ],
   }),
@@ -70,7 +70,7 @@ export const secondaryFields = group({
       range: [0.0005, 0.02],
       default: 0.003,
       help: [
-        "Wall thickness of the former, for the correction by its permittivity.",
+        "Wall thickness of the former, for the correction for its permittivity.",
         "Calliper at the tube's end.",
         "2 to 6 mm.",
       ],
@@ -82,7 +82,7 @@ export const secondaryFields = group({
       default: 3,
       help: [
         "Relative permittivity of the former's material.",
-        "From a data sheet of the plastic.",
+        "Data sheet of the plastic.",
         "PVC 3.0 to 3.5, polyethylene 2.3, acrylic 2.6 to 3.5, glass fibre 4.5.",
       ],
     }),
@@ -92,7 +92,7 @@ export const secondaryFields = group({
       range: [253.15, 423.15],
       default: 313.15,
       help: [
-        "Temperature of the wire while it plays; resistance rises by 0.4 % a kelvin.",
+        "Temperature of the wire in operation; resistance rises by 0.4 % per kelvin.",
         "Infrared thermometer just after a run, with everything off and discharged.",
         "20 to 60 °C.",
       ],
@@ -102,8 +102,8 @@ export const secondaryFields = group({
     range: [10, 2000],
     default: null,
     help: [
-      "Quality factor as you measured it; it replaces the computed one.",
-      "Bandwidth at half power around the resonance, with a generator loosely coupled, or the ring-down's decay.",
+      "Measured quality factor; it replaces the computed one.",
+      "Half-power bandwidth at the resonance with a loosely coupled generator, or the decay of the ring-down.",
       "80 to 300 with top load and no spark.",
     ],
   }),
@@ -111,7 +111,7 @@ export const secondaryFields = group({
     range: [5e3, 5e6],
     default: null,
     help: [
-      "Resonance with the top load on and no spark, as you measured it; the suggested tap then follows it.",
+      "Measured resonance with the top load on and no spark; the suggested tap then follows it.",
       "Generator at the base through a resistor, a probe a metre away, primary open; read the peak.",
       "40 to 400 kHz.",
     ],

@@ -1,22 +1,22 @@
-/** Numbers of a score's arrangement and lanes and of a pair: they belong to the show, not to a design. */
+/** Fields of a score's arrangement and lanes and of a pair: they belong to the show, not to a design. */
 import { group, number } from "./declare";
 import { placed } from "./field";
 import { between, wholeBetween, ZERO_OR_MORE } from "./meaning";
 
-/** Every key has its frequency from −127 to 127 semitones away. */
+/** Every key still has a frequency when moved by −127 to 127 semitones. */
 const FARTHEST_TRANSPOSE = 127;
 const MOST_VOICES = 16;
 
 /** How notes become on-times. */
 const arrangement = {
-  /** of a note of full velocity and level below the knee */
+  /** of a note of full velocity and level below the roll-off frequency */
   onTime: number("On-time at full velocity", "time", {
     range: [1e-6, 1e-3],
     default: 100e-6,
     meaning: ZERO_OR_MORE,
     help: [
-      "On-time of a note of full velocity and level, below the knee.",
-      "Choose it from the burst: the on-time at which the spark has grown and the current is still within its limit.",
+      "On-time of a note of full velocity and level, below the roll-off frequency.",
+      "Choose it from the burst: the on-time at which the spark is full-grown and the current still within its limit.",
       "50 µs to 200 µs; common practice, no source.",
     ],
   }),
@@ -25,28 +25,28 @@ const arrangement = {
     default: 523.25,
     help: [
       "Repetition rate above which on-times fall with pitch.",
-      "Choose the rate at which a lone full note comes near the duty limit.",
+      "Choose the rate at which a single note of full velocity comes near the duty limit.",
       "C5, 523 Hz; common practice, no source.",
     ],
   }),
-  /** on-time falls as (knee/rate)^exponent: 0 not at all, 1 at constant duty */
+  /** on-time falls as (roll-off frequency / rate)^exponent: 0 not at all, 1 at constant duty */
   pitchExponent: number("Roll-off exponent", "ratio", {
     range: [0, 3],
     default: 1,
     meaning: ZERO_OR_MORE,
     help: [
-      "Power of the rate by which on-times fall above the knee: 0 not at all, 1 at constant duty.",
+      "Exponent with which on-times fall above the roll-off frequency: 0 not at all, 1 at constant duty.",
       "Choose it by ear: higher makes treble softer.",
       "1; common practice, no source.",
     ],
   }),
-  /** how many notes may sound at once on a coil */
+  /** how many notes a coil may play at once */
   voices: number("Voices on a coil", "count", {
     range: [1, MOST_VOICES],
     default: 3,
     meaning: wholeBetween(1, MOST_VOICES),
     help: [
-      "How many notes may sound at once on a coil; of more, the weakest gives way.",
+      "How many notes a coil may play at once; beyond that, the weakest is cut.",
       "Choose as many as sound clearly: every voice takes its share of the duty.",
       "1 to 4; common practice, no source.",
     ],
@@ -59,8 +59,8 @@ const lane = {
     default: 0,
     meaning: wholeBetween(-FARTHEST_TRANSPOSE, FARTHEST_TRANSPOSE),
     help: [
-      "Semitones by which a part is moved, up where positive.",
-      "Move a part by twelves to keep its harmony.",
+      "Semitones by which a part is transposed; positive is up.",
+      "Transpose by octaves (12) to keep a part's harmony.",
       "−24 to 24.",
     ],
   }),
@@ -69,7 +69,7 @@ const lane = {
     default: 1,
     meaning: between(0, 1),
     help: [
-      "Part of the on-time that a part's notes are given.",
+      "Share of the on-time that a part's notes get.",
       "Lower an accompaniment until the melody stands out.",
       "50 % to 100 %.",
     ],
@@ -85,7 +85,7 @@ export const spacingField = {
     default: 2,
     help: [
       "Distance of the two coils, axis to axis.",
-      "Measure it on the floor between the centres of both bases.",
+      "Measure on the floor between the centres of the two bases.",
       "Three times the spark length or more, so that sparks do not meet; common practice, no source.",
     ],
   }),

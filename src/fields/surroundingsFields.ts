@@ -11,28 +11,28 @@ export const airFields = group({
     range: [5e4, 1.1e5],
     default: 101325,
     help: [
-      "Pressure of the air; thin air breaks out earlier.",
+      "Pressure of the air; breakout comes earlier in thin air.",
       "Barometer, not reduced to sea level.",
-      "1013 hPa at the sea, 900 hPa at 1000 m.",
+      "1013 hPa at sea level, 900 hPa at 1000 m.",
     ],
   }),
 });
 
-/** What stands around the coil; a distance that is none is absent. */
+/** The coil's surroundings; an empty distance means that there is nothing there. */
 export const roomFields = group({
   ceilingHeight: numberOrNone("Ceiling height", "length", {
     range: [0.5, 50],
     default: 4.2,
     help: [
-      "Ceiling above the ground plane; none in the open.",
+      "Height of the ceiling above the ground plane; empty outdoors.",
       "Rule or laser.",
-      "Top load's height plus twice the spark.",
+      "Top load's height plus twice the spark length.",
     ],
   }),
   wallDistance: numberOrNone("Wall distance", "length", {
     range: [0.3, 100],
     default: 3.5,
-    help: ["Axis to the nearest wall; none in the open.", "Rule or laser.", "At least twice the spark."],
+    help: ["Axis to the nearest wall; empty outdoors.", "Rule or laser.", "At least twice the spark length."],
   }),
   audienceDistance: numberOrNone("Audience distance", "length", {
     range: [0.5, 500],
@@ -40,45 +40,45 @@ export const roomFields = group({
     help: [
       "Axis to the nearest person.",
       "Rule or laser, to the barrier.",
-      "Several sparks' length; local rules decide.",
+      "Several spark lengths; local rules decide.",
     ],
   }),
   ceilingConducts: added(
     onOff("Ceiling conducts", false, [
-      "Whether the ceiling enters the electric field as a grounded surface; its clearance is judged either way.",
-      "Metal deck or reinforcement: yes; plaster or timber: no.",
+      "Whether the ceiling is a grounded surface in the electric field; its clearance is checked either way.",
+      "Metal deck or reinforcement: on; plaster or timber: off.",
       "Off.",
     ]),
   ),
   wallConducts: added(
     onOff("Walls conduct", false, [
-      "Whether the walls enter the electric field as a grounded cylinder; their clearance is judged either way.",
-      "Metal cladding or a cage: yes.",
+      "Whether the walls are a grounded cylinder in the electric field; their clearance is checked either way.",
+      "Metal cladding or a cage: on.",
       "Off.",
     ]),
   ),
 });
 
-/** The corrections of the model that a design may switch. */
+/** Corrections of the model that a design may switch on. */
 export const correctionsFields = added(
   group({
     former: added(
       onOff("Dielectric former", false, [
         "Lets the former's permittivity lower the resonance.",
-        "Wall and permittivity of the former.",
+        "From the wall and permittivity of the former.",
         "−0.06 to −0.14 % in frequency.",
       ]),
     ),
     floorConducts: added(
-      onOff("Floor carries flux away", false, [
-        "Takes the floor as a perfect conductor for magnetic flux as well.",
-        "Only for a metal floor right under the coil.",
+      onOff("Image currents in the floor", false, [
+        "Treats the floor as a perfect conductor for magnetic flux as well.",
+        "Only for a metal floor directly under the coil.",
         "+0.2 to +0.33 % in frequency.",
       ]),
     ),
     wireCurrent: added(
       onOff("Skin effect on inductance", false, [
-        "Lowers the secondary's inductance by what the skin effect takes out of the wire.",
+        "Lowers the secondary's inductance by the internal inductance that the skin effect removes.",
         "Follows from the frequency.",
         "+0.03 to +0.05 % in frequency.",
       ]),
@@ -89,9 +89,9 @@ export const correctionsFields = added(
         default: 0,
         meaning: ZERO_OR_MORE,
         help: [
-          "Part of each computed loss that is added for what is not modelled.",
+          "Share of each computed loss that is added for losses not modelled.",
           "Compare a measured Q with the computed one.",
-          "0; 10 to 40 % brings it near real coils.",
+          "0; 10 to 40 % comes close to real coils.",
         ],
       }),
     ),

@@ -1,7 +1,7 @@
 import { added, group, number, numberOrNone } from "./declare";
 import { POSITIVE_WHOLE, ZERO_OR_MORE } from "./meaning";
 
-/** The bank: its units and how they are connected. */
+/** The capacitor bank: its units and their connection. */
 export const tankFields = group({
   unit: group({
     capacitance: number("Unit capacitance", "capacitance", {
@@ -9,27 +9,23 @@ export const tankFields = group({
       default: 2e-7,
       help: [
         "Capacitance of one capacitor of the bank.",
-        "Bridge meter on a unit, or its print.",
-        "50 to 500 nF, film, made for pulses.",
+        "LCR meter on a unit, or its marking.",
+        "50 to 500 nF, pulse-rated film.",
       ],
     }),
     dcVoltage: number("Unit DC voltage rating", "voltage", {
       range: [50, 50e3],
       default: 2000,
       help: [
-        "Rated direct voltage of a unit; at the operating frequency the data sheet allows less.",
-        "From the print and the data sheet.",
+        "Rated DC voltage of a unit; at the operating frequency the data sheet allows less.",
+        "Marking and data sheet.",
         "1 to 3 kV.",
       ],
     }),
     rmsCurrent: number("Unit RMS current", "current", {
       range: [0.1, 1000],
       default: 17,
-      help: [
-        "RMS current that a unit carries for long.",
-        "Data sheet, at the operating frequency.",
-        "5 to 40 A.",
-      ],
+      help: ["Continuous RMS current of a unit.", "Data sheet, at the operating frequency.", "5 to 40 A."],
     }),
     peakCurrent: number("Unit peak current", "current", {
       range: [1, 20e3],
@@ -55,21 +51,21 @@ export const tankFields = group({
     range: [1, 100],
     default: 6,
     meaning: POSITIVE_WHOLE,
-    help: ["Units one after the other in a string.", "Count them.", "2 to 10."],
+    help: ["Units connected in series in each string.", "Count them.", "2 to 10."],
   }),
   strings: number("Strings in parallel", "count", {
     range: [1, 100],
     default: 3,
     meaning: POSITIVE_WHOLE,
-    help: ["Strings side by side.", "Count them.", "1 to 10."],
+    help: ["Strings connected in parallel.", "Count them.", "1 to 10."],
   }),
   wantedCapacitance: added(
     numberOrNone("Wanted capacitance", "capacitance", {
       range: [1e-9, 1e-4],
       default: null,
       help: [
-        "Capacitance that arrangements of units are proposed for; none takes the present bank's.",
-        "From the tuning: what brings the suggested tap where you want it.",
+        "Capacitance for which arrangements of units are proposed; if empty, the present bank's.",
+        "From the tuning: the value that puts the suggested tap where you want it.",
         "20 to 500 nF.",
       ],
     }),
@@ -80,8 +76,8 @@ export const tankFields = group({
       default: null,
       meaning: ZERO_OR_MORE,
       help: [
-        "What one unit costs, in your money; the proposals then show the bank's price.",
-        "From the offer.",
+        "Price of one unit in your currency; the proposals then show the bank's price.",
+        "From the supplier.",
         "1 to 30.",
       ],
     }),

@@ -7,12 +7,12 @@ const centreHeight = number("Centre height", "length", {
   default: 0.745,
   help: [
     "Height of the element's centre above the ground plane.",
-    "Rule from the ground plane to the underside, plus half the tube.",
-    "Half a tube to a whole tube diameter above the last turn.",
+    "Rule from the ground plane to the underside, plus half the tube diameter.",
+    "0.5 to 1 tube diameter above the last turn.",
   ],
 });
 
-/** Everything at the potential of the winding's top; no elements leave the winding bare. */
+/** Everything at the potential of the winding's top; without elements the winding has no top load. */
 export const topLoadFields = group({
   elements: list(
     variants("shape", {
@@ -32,7 +32,7 @@ export const topLoadFields = group({
           help: [
             "Diameter of the toroid's tube.",
             "Calliper, or the toroid's overall height.",
-            "A fifth to a third of the outer diameter; thicker holds off more voltage.",
+            "A fifth to a third of the outer diameter; a thicker tube raises the breakout voltage.",
           ],
         }),
         centreHeight,
@@ -50,14 +50,14 @@ export const topLoadFields = group({
         centreHeight,
       },
     }),
-    { most: MOST_ELEMENTS },
+    { maxLength: MOST_ELEMENTS },
   ),
   breakoutPoint: optional({
     length: number("Point length", "length", {
       range: [0.002, 1],
       default: 0.08,
       help: [
-        "How far the breakout point stands out of the top load.",
+        "How far the breakout point projects from the top load.",
         "Rule from the surface to the tip.",
         "30 to 150 mm.",
       ],
@@ -67,7 +67,7 @@ export const topLoadFields = group({
       default: 0.001,
       help: [
         "Radius of the rounded tip.",
-        "Compare the tip with drill shanks; half the diameter is the radius.",
+        "Compare the tip with drill shanks; the radius is half the diameter.",
         "0.5 to 3 mm.",
       ],
     }),

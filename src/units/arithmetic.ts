@@ -1,6 +1,6 @@
 /**
  * Simple arithmetic in a number field: + − * / ( ), mixed fractions such as `1 1/2`, decimal point or
- * comma, exponents. A reader of its own, because nothing that evaluates text may run in a page.
+ * comma, exponents. It has its own parser, because the page's security policy forbids evaluating text.
  */
 
 export type Reading = { ok: true; value: number; rest: string } | { ok: false; message: string };
@@ -72,7 +72,7 @@ class Expression {
     const match = this.#take(NUMBER);
     if (!match)
       throw new Unreadable(
-        this.rest === "" ? "a number is missing at the end" : `“${this.rest}” is no number`,
+        this.rest === "" ? "a number is missing at the end" : `“${this.rest}” is not a number`,
       );
     const value = Number(match[1].replace(",", ".")) * 10 ** Number(match[2] ?? 0);
     const whole = !/[.,eE]/.test(match[0]);
@@ -82,8 +82,8 @@ class Expression {
 }
 
 /**
- * Reads an expression at the start of a text and hands back what follows it.
- * @param text what was typed
+ * Reads an expression at the start of a text and returns it with the remaining text.
+ * @param text the user's input
  */
 export function readArithmetic(text: string): Reading {
   const expression = new Expression(text);

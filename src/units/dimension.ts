@@ -1,4 +1,4 @@
-/** The kinds of quantity that are shown or typed; each has its SI unit and its units for reading. */
+/** The kinds of quantity that are shown or typed; each has its SI unit and its display units. */
 export type Dimension =
   | "ratio"
   | "percent"

@@ -26,7 +26,7 @@ function significant(value: number, digits: number): string {
 
 const SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
-/** `3.000e-8` as it is printed: 3.000 × 10⁻⁸ */
+/** `3.000e-8` in print form: 3.000 × 10⁻⁸ */
 function printedExponent(number: string): string {
   const [mantissa, exponent] = number.split("e");
   const raised = exponent
@@ -36,7 +36,7 @@ function printedExponent(number: string): string {
   return `${mantissa}${NARROW_NO_BREAK_SPACE}×${NARROW_NO_BREAK_SPACE}10${raised}`;
 }
 
-/** Beyond these powers of ten a row of zeros is no longer read at a glance, and loses digits below. */
+/** Beyond these powers of ten a row of zeros is hard to read, and small values lose digits. */
 function needsExponent(value: number): boolean {
   return value !== 0 && (Math.abs(value) < 1e-6 || Math.abs(value) >= 1e15);
 }
@@ -49,15 +49,15 @@ function inUnit(value: number, unit: Unit): number {
   return (value - (unit.offset ?? 0)) / unit.factor;
 }
 
-/** Digits of a value that is a number in SI and beyond all numbers in its unit, as 1e300 F is in nF. */
-const BEYOND_DIGITS = 7;
+/** Digits of a value that is finite in SI and overflows in its unit, as 1e300 F does in nF. */
+const OVERFLOW_DIGITS = 7;
 
-/** Such a value written all the same: mantissa and exponent are each a number. */
-function beyondNumbers(value: number, unit: Unit, digits: number): string {
+/** The text of such a value: mantissa and exponent are scaled separately. */
+function overflowText(value: number, unit: Unit, digits: number): string {
   const [mantissa, exponent] = value.toExponential().split("e").map(Number);
   const power = Math.round(Math.log10(unit.factor));
   const shown = mantissa / (unit.factor / 10 ** power);
-  if (digits > 6) return `${Number(shown.toPrecision(BEYOND_DIGITS))}e+${exponent - power}`;
+  if (digits > 6) return `${Number(shown.toPrecision(OVERFLOW_DIGITS))}e+${exponent - power}`;
   return printedExponent(`${shown.toFixed(digits - 1)}e${exponent - power}`).replace("-", MINUS);
 }
 
@@ -76,7 +76,7 @@ function numberText(value: number, dimension: Dimension, digits: number): string
 }
 
 /**
- * A value for reading.
+ * A value for display.
  * @param value SI; null, NaN and infinities become a dash
  * @param digits significant digits; above 6 for editing: no trailing zeros, a plain minus sign
  */
@@ -91,12 +91,12 @@ export function formatQuantity(
   return formatIn(shownUnit(value, dimension, system), value, dimension, digits);
 }
 
-/** A finite value for reading in a unit that is given; digits as above. */
+/** A finite value for display in a given unit; digits as above. */
 export function formatIn(unit: Unit, value: number, dimension: Dimension, digits = 4): FormattedQuantity {
   const scaled = inUnit(value, unit);
   const number = Number.isFinite(scaled)
     ? numberText(scaled, dimension, digits)
-    : beyondNumbers(value, unit, digits);
+    : overflowText(value, unit, digits);
   const gap = unit.symbol === "" || unit.symbol === "°" ? "" : NARROW_NO_BREAK_SPACE;
   return { number, unit: unit.symbol, text: `${number}${gap}${unit.symbol}` };
 }

@@ -1,4 +1,4 @@
-/** The one loud number parser of every field: it reads what is clear, asks where it is not, and guesses nothing. */
+/** The number parser of every field: it reads clear input, asks about ambiguous input, and never guesses. */
 import { readArithmetic } from "./arithmetic";
 import type { Dimension } from "./dimension";
 import { PREFIXES, preferredUnit, QUANTITIES, type Unit } from "./quantities";
@@ -7,22 +7,26 @@ import { wireGaugeDiameter } from "./wireGauge";
 
 export type ParsedQuantity =
   | { ok: true /** SI */; value: number }
-  | { ok: false; message: string /** readings to choose from, each fit to be typed */; choices?: string[] };
+  | {
+      ok: false;
+      message: string /** readings to choose from, each valid input itself */;
+      choices?: string[];
+    };
 
 const LONGEST_TEXT = 100;
 /** Other spellings of a prefix. */
-const SAME_PREFIX: Record<string, string> = { u: "µ", μ: "µ", K: "k" };
+const PREFIX_SPELLINGS: Record<string, string> = { u: "µ", μ: "µ", K: "k" };
 
-/** `4n7` is 4.7 n: the prefix stands where the point would; so does R for ohms. Source: iec60062. */
+/** `4n7` is 4.7 n: the prefix replaces the decimal point; so does R for ohms. Source: iec60062. */
 const PREFIX_AS_POINT = /^(\d+)([pnuµμmkKMG])(\d+)([a-zA-ZΩ]*)$/;
 const OHM_AS_POINT = /^(\d+)R(\d*)$/;
-/** Marks between groups of three that can be nothing else: a second one follows, or the other mark. */
+/** Unambiguous thousands separators: a second one follows, or the other mark as the decimal point. */
 const GROUPED_BY_COMMA = /(?<![\d.,])[1-9]\d{0,2}(?:(?:,\d{3})+(?=\.\d)|(?:,\d{3}){2,}(?![\d,]))/g;
 const GROUPED_BY_POINT = /(?<![\d.,])[1-9]\d{0,2}(?:(?:\.\d{3})+(?=,\d)|(?:\.\d{3}){2,}(?![\d.]))/g;
-/** Signs as wide as an ideogram, as keyboards for such scripts write them; each has its narrow one. */
+/** Full-width forms, as East Asian keyboards write them; each has an ordinary equivalent. */
 const FULL_WIDTH = /[！-～]/g;
 const VULGAR_FRACTION = /[¼½¾⅐-⅞]/g;
-/** One comma before exactly three digits may be a thousand or a decimal. */
+/** One comma before exactly three digits may be a thousands separator or a decimal comma. */
 const AMBIGUOUS_COMMA = /(?<![\d.,])([1-9]\d{0,2}),(\d{3})(?![\d.,])/;
 const GAUGE = /^(?:awg\s*(\d{1,2}|[0-9]\/0|0{1,4})|(\d{1,2})\s*awg)$/i;
 const FEET_AND_INCHES = /^(\d+)\s*(?:ft|'|′)\s*(\d+(?:[.,]\d+)?)\s*(?:in|"|″)?$/;
@@ -36,8 +40,8 @@ function named(unit: Unit, text: string): boolean {
   return unit.symbol === text || (unit.spellings?.includes(text) ?? false);
 }
 
-/** The base unit as people without Ω on their keyboard write it. */
-function plainUnit(text: string): string {
+/** A unit in its standard spelling, from the way it is typed without Ω or ² on the keyboard. */
+function standardSpelling(text: string): string {
   return text
     .replace(/ohms?$/i, "Ω")
     .replace(/Ω/g, "Ω")
@@ -46,9 +50,9 @@ function plainUnit(text: string): string {
     .trim();
 }
 
-/** The unit that stands behind a number, null where the dimension has none of that name. */
+/** The unit that follows a number; null if the dimension has none of that name. */
 function findUnit(text: string, dimension: Dimension): Unit | null {
-  const wanted = plainUnit(text);
+  const wanted = standardSpelling(text);
   const exact =
     unitsOf(dimension).find((unit) => named(unit, wanted)) ??
     unitsOf(dimension).find((unit) => named(unit, wanted.toLowerCase()));
@@ -56,7 +60,7 @@ function findUnit(text: string, dimension: Dimension): Unit | null {
   const { base, prefixes } = QUANTITIES[dimension];
   if (base === "") return null;
   if (wanted.toLowerCase() === base.toLowerCase()) return { symbol: base, factor: 1 };
-  const letter = SAME_PREFIX[wanted.charAt(0)] ?? wanted.charAt(0);
+  const letter = PREFIX_SPELLINGS[wanted.charAt(0)] ?? wanted.charAt(0);
   const rest = wanted.slice(1);
   const factor = prefixes.includes(letter) && PREFIXES.find(([prefix]) => prefix === letter)?.[1];
   if (!factor || (rest !== "" && rest.toLowerCase() !== base.toLowerCase())) return null;
@@ -77,7 +81,7 @@ function feetAndInches(text: string): number | null {
   return match ? (Number(match[1]) * 12 + Number(match[2].replace(",", "."))) * 0.0254 : null;
 }
 
-/** Spellings that belong to one kind of quantity alone. */
+/** Spellings that exist for one kind of quantity only. */
 function specialReading(text: string, dimension: Dimension): number | null {
   if (dimension === "wireDiameter") return gaugeDiameter(text);
   return dimension === "length" || dimension === "smallLength" ? feetAndInches(text) : null;
@@ -111,8 +115,8 @@ function toSi(number: number, unit: Unit): ParsedQuantity {
   return { ok: false, message: `${number} ${unit.symbol} is too large for a number: type a smaller one.` };
 }
 
-/** The same text with one spelling for what has several. */
-function plainText(typed: string): string {
+/** The input with one spelling for equivalent characters and without thousands separators. */
+function normalizedText(typed: string): string {
   return typed
     .replace(/[\u00a0\u202f]/g, " ")
     .replace(FULL_WIDTH, (sign) => sign.normalize("NFKC"))
@@ -122,8 +126,8 @@ function plainText(typed: string): string {
     .trim();
 }
 
-/** A letter in the place of the point goes behind the number. */
-function pointInPlace(text: string, dimension: Dimension): string {
+/** Moves a letter that replaces the decimal point behind the number. */
+function withDecimalPoint(text: string, dimension: Dimension): string {
   const ohms = dimension === "resistance" ? text.replace(OHM_AS_POINT, "$1.$2Ω") : text;
   return ohms.replace(PREFIX_AS_POINT, "$1.$3$2$4");
 }
@@ -131,14 +135,14 @@ function pointInPlace(text: string, dimension: Dimension): string {
 function unknownUnit(text: string, rest: string, dimension: Dimension): ParsedQuantity {
   const message = /^[\d.,]/.test(rest)
     ? `“${text}” is not one number: type it as 12.5 or 1 1/2.`
-    : `“${rest}” is no unit of this field: ${unitList(dimension)}.`;
+    : `“${rest}” is not a unit of this field: ${unitList(dimension)}.`;
   return { ok: false, message };
 }
 
 /**
- * Reads what was typed into a field.
+ * Reads a field's input.
  * @param typed the text
- * @param bareUnit symbol of the unit that the field shows, which a number without a unit is taken in
+ * @param bareUnit symbol of the unit that the field shows, assumed for a number without a unit
  * @returns the value in SI, or one sentence that says what is wrong and what to do
  */
 export function parseQuantity(
@@ -149,13 +153,13 @@ export function parseQuantity(
 ): ParsedQuantity {
   if (typed.length > LONGEST_TEXT)
     return { ok: false, message: "This is too long for a number: type a shorter one." };
-  const text = plainText(typed);
+  const text = normalizedText(typed);
   if (text === "") return { ok: false, message: "Nothing is entered here: type a number." };
   const special = specialReading(text, dimension);
   if (special !== null) return { ok: true, value: special };
   const question = ambiguity(text);
   if (question) return question;
-  const reading = readArithmetic(pointInPlace(text, dimension));
+  const reading = readArithmetic(withDecimalPoint(text, dimension));
   if (!reading.ok)
     return {
       ok: false,

@@ -1,23 +1,23 @@
 /**
- * The units that each kind of quantity may be read and typed in. A unit's value is
+ * The units that each kind of quantity may be shown and typed in. A unit's value is
  * `factor × number + offset` in SI.
  */
 import type { Dimension } from "./dimension";
 import type { UnitSystem } from "./unitSystem";
 
 export interface Unit {
-  /** as it is shown */
+  /** as shown */
   symbol: string;
-  /** other spellings that are understood */
+  /** other accepted spellings */
   spellings?: readonly string[];
   factor: number;
   offset?: number;
 }
 
 interface Quantity {
-  /** symbol of the SI unit, with which typed prefixes go; empty for plain numbers */
+  /** symbol of the SI unit that typed prefixes apply to; empty for plain numbers */
   base: string;
-  /** units to show in, rising; the largest that leaves at least 1 before the point is taken */
+  /** units to show in, rising; the largest that gives a number of at least 1 is used */
   shown: Record<UnitSystem, readonly Unit[]>;
   /** further units that may be typed */
   typed?: readonly Unit[];
@@ -58,8 +58,8 @@ export const PREFIXES: readonly (readonly [prefix: string, factor: number])[] = 
 ];
 
 /**
- * A quantity shown with engineering prefixes between two of them. One step further may be typed,
- * but nothing beyond the unit itself where that is the end: a millihertz is a slip for a megahertz.
+ * A quantity shown with engineering prefixes from one to another. One prefix further may be typed, except
+ * past the unit without a prefix: a millihertz is a typing error for a megahertz.
  */
 function engineering(base: string, from: string, to: string): Quantity {
   const first = PREFIXES.findIndex(([prefix]) => prefix === from);
@@ -197,7 +197,7 @@ export const QUANTITIES: Record<Dimension, Quantity> = {
   fluxDensity: engineering("T", "m", ""),
 };
 
-/** The unit a bare number is taken in where nothing is shown: millimetres or inches, microseconds, kilohertz … */
+/** The unit assumed for a bare number where none is shown: millimetres or inches, microseconds, kilohertz … */
 const BARE: Partial<Record<Dimension, string>> = {
   time: "µs",
   frequency: "kHz",
@@ -224,22 +224,22 @@ export function preferredUnit(dimension: Dimension, system: UnitSystem): Unit {
 }
 
 /**
- * The unit of a field, whatever stands in it: a bare number means the same from one entry to the next.
- * @param usual SI, the field's usual value; null where it has none
+ * The unit of a field, whatever its value: a bare number means the same from one entry to the next.
+ * @param usual SI, the field's usual value; null if it has none
  */
 export function fieldUnit(usual: number | null, dimension: Dimension, system: UnitSystem): Unit {
   return usual === null ? preferredUnit(dimension, system) : shownUnit(usual, dimension, system);
 }
 
 /**
- * The unit to show a value in: the largest that leaves at least 1 before the point, in lengths at
- * least 2 for the metre and 10 for the foot, because a drawing is read in millimetres and inches.
+ * The unit to show a value in: the largest that gives a number of at least 1, or of at least 2 for the
+ * metre and 10 for the foot, because a drawing is read in millimetres and inches.
  */
 export function shownUnit(value: number, dimension: Dimension, system: UnitSystem): Unit {
   const units = QUANTITIES[dimension].shown[system];
   if (value === 0) return preferredUnit(dimension, system);
   const least = (unit: Unit): number => (unit.symbol === "m" ? 2 : unit.symbol === "ft" ? 10 : 1);
-  // half a digit below the border, so that 999.96 does not show as 1000
+  // half a digit below the limit, so that 999.96 does not show as 1000
   const reaches = (unit: Unit): boolean => Math.abs(value) >= least(unit) * unit.factor * (1 - 5e-5);
   return units.findLast(reaches) ?? units[0];
 }

@@ -132,7 +132,7 @@ describe("a design's file", () => {
     const deep = `${"[".repeat(1e5)}${"]".repeat(1e5)}`;
     const message = faults(`{"format":"coilwright-design","version":1,"secondary":${deep}}`)[0];
     expect(message).toBe(
-      "The file is nested 100001 levels deep, and 32 are read: no design or show needs more.",
+      "The file is nested 100001 levels deep; the limit is 32, and no design or show needs more: choose another file.",
     );
     const nested = Array.from({ length: 1e5 }).reduce<unknown>((inner) => [inner], null);
     expect(faults({ ...firstVersion, secondary: nested })[0]).toContain("a list of 1 entry");
@@ -160,7 +160,7 @@ describe("a design's file", () => {
 
   it("is refused at once where it holds more than any document", () => {
     const list = JSON.stringify({ ...firstVersion, notes: Array(200_001).fill(0) });
-    expect(faults(list)[0]).toMatch(/^The file holds some 2\d{5} values, and at most 200000 are read/);
+    expect(faults(list)[0]).toMatch(/^The file holds about 2\d{5} values; the limit is 200000,/);
     const wrong = { ...firstVersion.topLoad, elements: Array(150_000).fill({}) };
     expect(faults({ ...firstVersion, topLoad: wrong })[0]).toContain("at most 8 entries");
   });

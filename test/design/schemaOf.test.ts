@@ -27,7 +27,7 @@ const shed = group({
   locked: added(onOff("Locked", true, help)),
   share: added(number("Share", "percent", { range: [0, 1], default: 0.5, meaning: part, help })),
   lamp: optional({ power: number("Power", "ratio", { range: [1, 100], default: 60, help }) }),
-  tools: list(variants("kind", { saw: { length }, hammer: {} }), { least: 1, most: 2 }),
+  tools: list(variants("kind", { saw: { length }, hammer: {} }), { minLength: 1, maxLength: 2 }),
   garden: added(group({ beds: added(number("Beds", "count", { range: [1, 9], default: 3, help })) })),
 });
 

@@ -36,11 +36,12 @@ describe("the score within a show's file", () => {
     const bomb = new Uint8Array(4 * MOST_SCORE_BYTES);
     expect(await unpackScore(packedByZlib(bomb, 1000))).toEqual({
       ok: false,
-      message: "The score within this show unpacks to more than its 1000 bytes; it is not opened.",
+      message:
+        "The score in this show unpacks to more than the 1000 bytes it states: export the show again where its score still plays.",
     });
     expect(await unpackScore(packedByZlib(bomb, bomb.length))).toMatchObject({
       ok: false,
-      message: expect.stringContaining("at most 16 MiB"),
+      message: expect.stringContaining("the limit is 16 MiB"),
     });
   });
 
@@ -54,7 +55,7 @@ describe("the score within a show's file", () => {
     const packed = await packScore(score());
     expect(await unpackScore({ ...packed, ...change(packed) })).toMatchObject({
       ok: false,
-      message: expect.stringMatching(/^The score within this show is damaged/),
+      message: expect.stringMatching(/^The score in this show is damaged/),
     });
   });
 });

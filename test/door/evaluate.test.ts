@@ -120,7 +120,7 @@ describe("the headless door", () => {
   it.each([
     [[], "No design is named"],
     [["absent.json"], "cannot be read: there is no file of this name"],
-    [["long.json"], "33.0 MiB, and at most 32 MiB"],
+    [["long.json"], "33.0 MiB; the limit is 32 MiB"],
     [["empty"], "holds no JSON file"],
     [["--quick", "left.json"], "--quick"],
   ])("answers %j with one line that says what is wrong", (given, said) => {

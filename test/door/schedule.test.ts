@@ -80,7 +80,7 @@ describe("the schedule door", () => {
       for (const [name, said] of [
         ["bare.json", "this show has no score"],
         ["named.json", "“score.mid” is named and its bytes are not enclosed"],
-        ["damaged.json", "unpacks to more than its 9 bytes"],
+        ["damaged.json", "unpacks to more than the 9 bytes it states"],
         ["left.json", "this is a design, and no score is named"],
         ["half.json", "This is not JSON"],
       ]) {
