@@ -10,18 +10,18 @@ import { BURST_PARTS, type BurstPart, burstWindow } from "./burstWindow";
 import { Chart } from "./Chart";
 import styles from "./Chart.module.css";
 import type { Curve, Level, Marker, Strip } from "./curve";
-import { plain } from "./plain";
+import { withoutTrailingZeros } from "./withoutTrailingZeros";
 
 const SWING_STEPS = 8;
 const FREQUENCY_STEPS = 5;
 const FREQUENCY_HEIGHT = 190;
-/** A limit beyond this many times the peak is named but does not widen the axis. */
-const LIMIT_IN_SIGHT = 2;
+/** A limit above this multiple of the peak is listed in the legend but does not widen the axis. */
+const LIMIT_IN_VIEW = 2;
 
-/** As far below zero as above. */
+/** Symmetric about zero. */
 function swingDomain(burst: BurstGroup, peak: "peakPrimaryCurrent" | "peakTopVoltage", level = 0): Domain {
   const most = Math.max(burst[peak], burst.unloaded[peak]);
-  const reach = most === 0 || level <= LIMIT_IN_SIGHT * most ? Math.max(most, level) : most;
+  const reach = most === 0 || level <= LIMIT_IN_VIEW * most ? Math.max(most, level) : most;
   return roundedDomain({ from: -reach, to: reach }, SWING_STEPS);
 }
 
@@ -30,7 +30,7 @@ function frequencyDomain(curves: readonly Curve[]): Domain {
   return roundedDomain({ from: Math.min(...values), to: Math.max(...values) }, FREQUENCY_STEPS);
 }
 
-/** What is on in either polarity: one switch of a half bridge, a diagonal of a full one. */
+/** The switches that are on in each polarity: one of a half bridge, a diagonal of a full bridge. */
 const SWITCHES = {
   full: ["High-side A + low-side B on", "Other diagonal on"],
   half: ["Upper switch on", "Lower switch on"],
@@ -90,7 +90,7 @@ function useTimeAxis(window: Domain) {
   return {
     label: `time from the start of the burst, ${unit.symbol}`,
     domain: window,
-    format: (value: number) => plain(formatQuantity(value, "time", system, 3).text),
+    format: (value: number) => withoutTrailingZeros(formatQuantity(value, "time", system, 3).text),
     tick: (value: number) => String(Number((value / unit.factor).toPrecision(6))),
     everyTick: true,
   };
@@ -103,7 +103,8 @@ function SwingChart({ burst, part, plot }: BurstPlotProps & { plot: SwingPlot })
   const window = useMemo(() => burstWindow(burst, part), [burst, part]);
   const x = useTimeAxis(window);
   const ofCurrent = plot.quantity === "primaryCurrent";
-  const format = (value: number) => plain(formatQuantity(value, plot.dimension, system, 3).text);
+  const format = (value: number) =>
+    withoutTrailingZeros(formatQuantity(value, plot.dimension, system, 3).text);
   const curves = useMemo(
     () => swingCurves(burst, plot.quantity, plot.colour, window, part === "whole burst"),
     [burst, plot, window, part],
@@ -112,7 +113,7 @@ function SwingChart({ burst, part, plot }: BurstPlotProps & { plot: SwingPlot })
   const levels: Level[] = [
     {
       id: "limit",
-      label: `Over-current limit ${format(limit)}${limit > domain.to ? ", beyond the chart" : ""}`,
+      label: `Over-current limit ${format(limit)}${limit > domain.to ? ", off scale" : ""}`,
       colour: "--error",
       y: limit,
       dash: "9 3 2 3",
@@ -148,7 +149,9 @@ function FrequencyChart({ burst, part }: BurstPlotProps) {
   };
   const curves = frequencyCurves(burst, poles, window);
   if (burst.frequencyByCycle.length === 0)
-    return <p className={styles.none}>The drive ends before a whole cycle: it has no running frequency.</p>;
+    return (
+      <p className={styles.none}>The drive ends before one full cycle, so there is no running frequency.</p>
+    );
   return (
     <Chart
       title="Running frequency"
@@ -156,7 +159,7 @@ function FrequencyChart({ burst, part }: BurstPlotProps) {
       y={{
         label: "cycle by cycle",
         domain: frequencyDomain(curves),
-        format: (value) => plain(formatQuantity(value, "frequency", system, 4).text),
+        format: (value) => withoutTrailingZeros(formatQuantity(value, "frequency", system, 4).text),
         everyTick: true,
       }}
       curves={curves}
@@ -165,20 +168,20 @@ function FrequencyChart({ burst, part }: BurstPlotProps) {
   );
 }
 
-/** One burst in time: primary current, top voltage and running frequency, with the spark and without. */
+/** One burst over time: primary current, top voltage and running frequency, with and without the spark. */
 export function BurstChart() {
   const burst = useEvaluation((evaluation) => evaluation.burst);
   const [part, setPart] = useState<BurstPart>("whole burst");
   if (!burst)
     return (
       <p className={styles.none}>
-        The burst cannot be drawn while a circuit has no solution; the findings say why.
+        The burst cannot be computed because a circuit has no solution; see the findings.
       </p>
     );
   if (!(burst.energy.supplied > 0))
     return (
       <p className={styles.none}>
-        Nothing is driven in this burst, so there is nothing to draw: on-time or bus voltage is zero.
+        This burst has no drive, so there is nothing to draw: the on-time or the bus voltage is zero.
       </p>
     );
   const choose = (value: string) => setPart(BURST_PARTS.find((each) => each === value) ?? "whole burst");

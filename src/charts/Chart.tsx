@@ -17,9 +17,9 @@ export interface ChartAxis {
   domain: Domain;
   log?: boolean;
   format: (value: number) => string;
-  /** of a tick, where the axis label names the unit */
+  /** for tick labels, if the axis label names the unit */
   tick?: (value: number) => string;
-  /** every tick with its label, where they are known to fit */
+  /** labels every tick, where they are known to fit */
   everyTick?: boolean;
 }
 
@@ -30,7 +30,7 @@ interface ChartProps {
   curves: readonly Curve[];
   markers?: readonly Marker[];
   levels?: readonly Level[];
-  /** rows above the plot */
+  /** rows of blocks above the plot */
   strips?: readonly Strip[];
   onPlace?: ChartContent["onPlace"];
   /** px */
@@ -45,7 +45,7 @@ const NO_MARKERS: readonly Marker[] = [];
 const NO_LEVELS: readonly Level[] = [];
 const NO_STRIPS: readonly Strip[] = [];
 
-/** An axis whose identity changes only with its domain, so that the frame stands still. */
+/** An axis that keeps its identity while its domain does, so that the frame is not rendered again. */
 function useAxis(
   { label, domain, log = false, everyTick = false, format, tick = format }: ChartAxis,
   count: number,
@@ -57,9 +57,9 @@ function useAxis(
   const latest = useRef(tick);
   latest.current = tick;
   return useMemo(() => {
-    const still = { from: held.from, to: held.to };
-    const ticks = log ? logTicks(still) : linearTicks(still, count);
-    return { label, domain: still, ticks, log, everyTick, format: (value: number) => latest.current(value) };
+    const frozen = { from: held.from, to: held.to };
+    const ticks = log ? logTicks(frozen) : linearTicks(frozen, count);
+    return { label, domain: frozen, ticks, log, everyTick, format: (value: number) => latest.current(value) };
   }, [label, held.from, held.to, log, everyTick, count]);
 }
 
@@ -67,7 +67,7 @@ function tableRows({ from, to }: Domain): number[] {
   return Array.from({ length: TABLE_ROWS + 1 }, (_, index) => from + ((to - from) * index) / TABLE_ROWS);
 }
 
-/** A chart with its legend, its readings under the pointer, and its table for screen readers. */
+/** A chart with its legend, the values under the pointer, and a table for screen readers. */
 export function Chart(chart: ChartProps) {
   return (
     <Contained what={`chart “${chart.title}”`}>
@@ -96,7 +96,7 @@ function WholeChart({
   const [hover, setHover] = useState<number | null>(null);
   const onHover = useCallback((value: number | null) => setHover(value), []);
   const xAxis = useAxis(x, X_TICKS);
-  // so few find room one above the other
+  // so few labels always fit
   const yAxis = useAxis(y.log ? y : { ...y, everyTick: true }, Y_TICKS);
   const shown = useMemo(() => curves.filter((curve) => !hidden.has(curve.id)), [curves, hidden]);
   const switchCurve = (id: string) =>

@@ -17,7 +17,7 @@ import { Levels } from "./Levels";
 import { Markers } from "./Markers";
 import { STRIP_PITCH, Strips } from "./Strips";
 
-/** The line under the pointer; the legend reads the values there. */
+/** The line under the pointer; the legend shows the values there. */
 function Hover({ domain }: { domain: Domain }) {
   const { onHover } = useContext(ChartContentContext);
   const active = useIsTooltipActive();
@@ -64,7 +64,7 @@ const MARGIN = { top: 8, right: 14, bottom: 20, left: 6 };
 const TICK = { fill: "var(--ink-soft)", fontFamily: "var(--font-caption)", fontSize: 12.5 };
 const GRID_POINTS = 120;
 
-/** The abscissae that the pointer can find: the chart's own data, the same however the curves change. */
+/** The x values that the pointer can select; they do not depend on the curves. */
 function gridOf({ domain, log }: AxisFrame): { x: number }[] {
   return Array.from({ length: GRID_POINTS + 1 }, (_, index) => {
     const part = index / GRID_POINTS;
@@ -90,7 +90,7 @@ function axisProps(axis: AxisFrame) {
   };
 }
 
-/** Axes and grid alone; they are drawn anew only when a domain changes. */
+/** Axes and grid; they are rendered again only when a domain changes. */
 export const ChartFrame = memo(function ChartFrame({ width, height, x, y, strips }: ChartFrameProps) {
   const margin = { ...MARGIN, top: MARGIN.top + strips * STRIP_PITCH };
   return (

@@ -5,7 +5,7 @@ import { curvePath, mirroredPath } from "./curve";
 
 const TINT = 0.1;
 
-/** The curves as paths of our own, within the plot. */
+/** The curves, drawn as plain SVG paths clipped to the plot. */
 export function Curves({ log }: { log: boolean }) {
   const { curves } = useContext(ChartContentContext);
   const clip = useId();
@@ -15,7 +15,7 @@ export function Curves({ log }: { log: boolean }) {
   const toX = (x: number): number => scaleX(x) ?? 0;
   const toY = (y: number): number => scaleY(y) ?? 0;
   return (
-    // a curve over the marker must not take the pointer from it
+    // a curve over a marker must not intercept its pointer events
     <g pointerEvents="none">
       <clipPath id={clip}>
         <rect x={area.x} y={area.y} width={area.width} height={area.height} />

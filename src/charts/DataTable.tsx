@@ -3,7 +3,7 @@ import styles from "./Chart.module.css";
 import { type Curve, valueAtX } from "./curve";
 
 /**
- * A value as it was when it last stood still for a while, for what need not follow every frame.
+ * The debounced value: updated once the value has not changed for the pause.
  * @param pause ms
  */
 function useSettled<Value>(value: Value, pause: number): Value {
@@ -24,7 +24,7 @@ interface TableData {
   formatY: (value: number) => string;
 }
 
-/** ms; nobody reads a table that changes with every frame */
+/** ms; a table that changes with every frame is of no use */
 const PAUSE = 250;
 
 function Table({ caption, xLabel, xs, curves, formatX, formatY }: TableData) {
@@ -56,7 +56,7 @@ function Table({ caption, xLabel, xs, curves, formatX, formatY }: TableData) {
   );
 }
 
-/** The curves as a table, for those who do not see the chart; made anew when they have come to rest. */
+/** The curves as a table for screen readers, updated when they have stopped changing. */
 export function DataTable({ caption, xLabel, xs, curves, formatX, formatY }: TableData) {
   const present = useMemo(
     () => ({ caption, xLabel, xs, curves, formatX, formatY }),

@@ -12,42 +12,44 @@ import type { Curve, Level, Marker } from "./curve";
 import styles from "./EnergySweep.module.css";
 import { energyCurves } from "./energyCurves";
 import { whyNoEnergy } from "./noEnergy";
-import { plain } from "./plain";
+import { withoutTrailingZeros } from "./withoutTrailingZeros";
 
 const Y_TICKS = 5;
 const CURRENT_HEIGHT = 200;
-/** A level beyond this many times the largest current is named but does not widen the axis. */
-const LEVEL_IN_SIGHT = 2;
-/** A row's energy above this part of the most is worth seeing. */
-const NOTICED = 0.03;
-/** turns, shown beyond that on either side */
-const BESIDE = 0.25;
-/** turns, nearer than which two taps are one */
+/** A level above this multiple of the largest current is listed in the legend but does not widen the axis. */
+const LEVEL_IN_VIEW = 2;
+/** Energies above this fraction of the maximum are kept in view. */
+const NOTICEABLE = 0.03;
+/** turns, shown beyond them on either side */
+const MARGIN = 0.25;
+/** turns, below which two taps count as the same */
 const SAME_TAP = 1e-3;
 
-/** From nothing up to the largest value, and to each level that is not far beyond it. */
+/** From zero to the largest value, or to a level not far above it. */
 function domainOf(curves: readonly Curve[], levels: readonly number[] = []) {
   const most = Math.max(...curves.flatMap(({ points }) => points.map(({ y }) => y)));
-  const reach = Math.max(most, ...levels.filter((level) => level <= LEVEL_IN_SIGHT * most));
+  const reach = Math.max(most, ...levels.filter((level) => level <= LEVEL_IN_VIEW * most));
   return roundedDomain({ from: 0, to: reach > 0 ? reach : 1 }, Y_TICKS);
 }
 
-/** The taps at which any row gives the spark a noticeable part of the most, and those that are marked. */
-function tapsInSight({ points, mostEnergyTap }: EnergySweep, present: number): Domain {
+/** The taps at which any on-time gives the spark a noticeable energy, and the marked taps. */
+function tapsInView({ points, mostEnergyTap }: EnergySweep, present: number): Domain {
   const taps = points.map((point) => point.tap);
   const [first, last] = [Math.min(...taps), Math.max(...taps)];
   const most = Math.max(...points.map((point) => point.sparkEnergy));
-  const noticed = points.filter((point) => point.sparkEnergy >= NOTICED * most).map((point) => point.tap);
-  const marked = [...noticed, mostEnergyTap ?? present, Math.min(Math.max(present, first), last)];
+  const noticeable = points
+    .filter((point) => point.sparkEnergy >= NOTICEABLE * most)
+    .map((point) => point.tap);
+  const inView = [...noticeable, mostEnergyTap ?? present, Math.min(Math.max(present, first), last)];
   return {
-    from: Math.max(first, Math.min(...marked) - BESIDE),
-    to: Math.min(last, Math.max(...marked) + BESIDE),
+    from: Math.max(first, Math.min(...inView) - MARGIN),
+    to: Math.min(last, Math.max(...inView) + MARGIN),
   };
 }
 
 function useFormat(dimension: Dimension, digits: number): (value: number) => string {
   const system = useUnitSystem();
-  return (value) => plain(formatQuantity(value, dimension, system, digits).text);
+  return (value) => withoutTrailingZeros(formatQuantity(value, dimension, system, digits).text);
 }
 
 function useCurrentLevels({ allowedCurrent }: EnergySweep): Level[] {
@@ -63,7 +65,7 @@ function useCurrentLevels({ allowedCurrent }: EnergySweep): Level[] {
     },
     {
       id: "rating",
-      label: `Switches and bank bear ${current(allowedCurrent)}`,
+      label: `Rating of switches and bank ${current(allowedCurrent)}`,
       colour: "--warning",
       y: allowedCurrent,
       dash: "4 3",
@@ -86,8 +88,8 @@ function EnergyCharts({ sweep }: { sweep: EnergySweep }) {
   const tap = useDesign((design) => design.primary.tap);
   const x = {
     label: "tap, turns from the start",
-    domain: tapsInSight(sweep, tap),
-    format: (value: number) => plain(value.toFixed(2)),
+    domain: tapsInView(sweep, tap),
+    format: (value: number) => withoutTrailingZeros(value.toFixed(2)),
   };
   const shared = { x, markers, onPlace: dragTap };
   return (
@@ -96,7 +98,7 @@ function EnergyCharts({ sweep }: { sweep: EnergySweep }) {
         {...shared}
         title="Energy into the spark"
         y={{
-          label: "of one burst, at each on-time",
+          label: "per burst, at each on-time",
           domain: domainOf(energies),
           format: energy,
           everyTick: true,
@@ -107,7 +109,7 @@ function EnergyCharts({ sweep }: { sweep: EnergySweep }) {
         {...shared}
         title="Peak primary current"
         y={{
-          label: "in one burst, at each on-time",
+          label: "per burst, at each on-time",
           domain: domainOf(
             currents,
             levels.map(({ y }) => y),
@@ -123,7 +125,7 @@ function EnergyCharts({ sweep }: { sweep: EnergySweep }) {
   );
 }
 
-/** Which tap is the best one, and the way to take it. */
+/** The best tap, with a button to use it. */
 function BestTap({ sweep }: { sweep: EnergySweep }) {
   const design = useDesign((each) => each);
   const [energy, current, turns] = [useFormat("energy", 3), useFormat("current", 3), useFormat("turns", 4)];
@@ -140,15 +142,15 @@ function BestTap({ sweep }: { sweep: EnergySweep }) {
         disabled={
           Math.abs(best.tap - design.primary.tap) < SAME_TAP && design.tuningAim.kind === "most energy"
         }
-        onClick={() => applyTap(best.tap, "take tap with most energy", { kind: "most energy" })}
+        onClick={() => applyTap(best.tap, "use tap with most energy", { kind: "most energy" })}
       >
-        Take this tap
+        Use this tap
       </Button>
     </>
   );
 }
 
-/** How far the sweep is, what stopped it, or what came of it. */
+/** The sweep's progress, why it is missing, or its result. */
 function SweepStatus() {
   const { sweep, swept, stale, sweeping } = useEnergySweep((state) => state);
   if (sweeping)
@@ -166,7 +168,7 @@ function SweepStatus() {
   if (!swept || stale)
     return (
       <div className={styles.status} role="status">
-        <span>{swept ? "These curves are older than the design." : "Nothing is swept yet."}</span>
+        <span>{swept ? "These curves are out of date." : "Not computed yet."}</span>
         <Button onClick={energySweeps.again}>Compute again</Button>
       </div>
     );
@@ -175,13 +177,13 @@ function SweepStatus() {
       {sweep ? (
         <BestTap sweep={sweep} />
       ) : (
-        <span>The bursts cannot be swept while the coil has no solution; the findings say why.</span>
+        <span>The sweep cannot be computed because the coil has no solution; see the findings.</span>
       )}
     </div>
   );
 }
 
-/** Whole bursts over the tap: the energy that the spark gets, and the peak current that it costs. */
+/** Bursts against the tap: the energy into the spark and the peak primary current. */
 export function EnergySweepChart() {
   const { sweep, stale } = useEnergySweep(({ sweep, stale }) => ({ sweep, stale }), true);
   return (

@@ -8,12 +8,12 @@ interface LegendProps {
   strips: readonly Strip[];
   hidden: ReadonlySet<string>;
   onSwitch: (id: string) => void;
-  /** where the pointer is */
+  /** at the pointer; null if it is outside the plot */
   x: number | null;
   format: (value: number) => string;
 }
 
-/** Every curve with its switch, and its value under the pointer. */
+/** Every curve with a button to show or hide it, and its value under the pointer. */
 export function Legend({ curves, markers, levels, strips, hidden, onSwitch, x, format }: LegendProps) {
   return (
     <ul className={styles.legend}>

@@ -2,7 +2,7 @@ import { useContext } from "react";
 import { usePlotArea, useYAxisScale } from "recharts";
 import { ChartContentContext } from "./chartContent";
 
-/** Values marked across the chart; one beyond the axis is not drawn, and the legend still names it. */
+/** Values marked across the chart; one outside the axis is not drawn, but the legend lists it. */
 export function Levels() {
   const { levels } = useContext(ChartContentContext);
   const area = usePlotArea();

@@ -1,9 +1,10 @@
 import { type PointerEvent, useContext, useEffect, useRef } from "react";
 import { usePlotArea, useXAxisInverseScale, useXAxisScale } from "recharts";
 import { ChartContentContext } from "./chartContent";
-import { inReach, type Marker } from "./curve";
+import { clampedPixels, type Marker } from "./curve";
 
-const GRASP = 26;
+/** px */
+const HIT_WIDTH = 26;
 
 function Band({
   marker,
@@ -32,14 +33,14 @@ function Band({
 
 type Phase = "begin" | "move" | "end" | "cancel";
 
-interface Grasp {
+interface Drag {
   /** px, from the pointer to the marker */
   offset: number;
-  /** ends the listening for Esc */
+  /** removes the listener for Esc */
   release: () => void;
 }
 
-interface MarkerGraspProps {
+interface MarkerHandleProps {
   /** px */
   x: number;
   top: number;
@@ -48,15 +49,15 @@ interface MarkerGraspProps {
   onPlace: (x: number, phase: Phase) => void;
 }
 
-/** What of a marker can be dragged; Esc puts it back where it was. */
-function MarkerGrasp({ x, top, height, xAt, onPlace }: MarkerGraspProps) {
-  const held = useRef<Grasp | null>(null);
+/** The draggable area of a marker; Esc cancels the drag. */
+function MarkerHandle({ x, top, height, xAt, onPlace }: MarkerHandleProps) {
+  const drag = useRef<Drag | null>(null);
   const pixelOf = (event: PointerEvent<SVGRectElement>): number =>
     event.clientX - (event.currentTarget.ownerSVGElement?.getBoundingClientRect().left ?? 0);
   const end = (phase: "end" | "cancel") => {
-    if (!held.current) return;
-    held.current.release();
-    held.current = null;
+    if (!drag.current) return;
+    drag.current.release();
+    drag.current = null;
     onPlace(xAt(x), phase);
   };
   const begin = (event: PointerEvent<SVGRectElement>) => {
@@ -66,33 +67,33 @@ function MarkerGrasp({ x, top, height, xAt, onPlace }: MarkerGraspProps) {
     event.currentTarget.setPointerCapture(event.pointerId);
     window.addEventListener("keydown", onKeyDown);
     const release = () => window.removeEventListener("keydown", onKeyDown);
-    held.current = { offset: x - pixelOf(event), release };
+    drag.current = { offset: x - pixelOf(event), release };
     onPlace(xAt(x), "begin");
   };
-  useEffect(() => () => held.current?.release(), []);
+  useEffect(() => () => drag.current?.release(), []);
   return (
     <rect
-      x={x - GRASP / 2}
+      x={x - HIT_WIDTH / 2}
       y={top}
-      width={GRASP}
+      width={HIT_WIDTH}
       height={height}
       fill="transparent"
       style={{ cursor: "ew-resize", touchAction: "none" }}
       onPointerDown={begin}
-      onPointerMove={(event) => held.current && onPlace(xAt(pixelOf(event) + held.current.offset), "move")}
+      onPointerMove={(event) => drag.current && onPlace(xAt(pixelOf(event) + drag.current.offset), "move")}
       onPointerUp={() => end("end")}
       onPointerCancel={() => end("cancel")}
     />
   );
 }
 
-/** Marked places on the x axis; the live one can be dragged where the chart allows it. */
+/** Marked places on the x axis; the present value can be dragged where the chart allows it. */
 export function Markers() {
   const { markers, onPlace } = useContext(ChartContentContext);
   const area = usePlotArea();
   const [scale, inverse] = [useXAxisScale(), useXAxisInverseScale()];
   if (!area || !scale) return null;
-  const toX = (x: number): number => inReach(scale(x) || 0);
+  const toX = (x: number): number => clampedPixels(scale(x) || 0);
   return (
     <g>
       {markers.map((marker) => (
@@ -116,7 +117,7 @@ export function Markers() {
             strokeDasharray={marker.solid || marker.id === "present" ? undefined : "6 4"}
           />
           {marker.id === "present" && onPlace && inverse && (
-            <MarkerGrasp
+            <MarkerHandle
               x={toX(marker.x)}
               top={area.y}
               height={area.height}

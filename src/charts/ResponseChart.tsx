@@ -10,10 +10,10 @@ import type { Curve, Marker } from "./curve";
 
 type Value = (point: ResponsePoint) => number;
 
-/** Steps that the frequency axis is rounded to. */
+/** Steps to which the frequency axis is rounded. */
 const X_STEPS = 12;
 
-/** degrees, a passive network's phase stays within it */
+/** degrees, the range of a passive network's phase */
 const QUARTER_TURN: Domain = { from: -90, to: 90 };
 
 interface ResponsePlot {
@@ -22,7 +22,7 @@ interface ResponsePlot {
   colour: string;
   dimension: Dimension;
   value: Value;
-  /** null: a log axis as wide as the values */
+  /** null for a log axis that fits the values */
   domain: Domain | null;
 }
 
@@ -45,7 +45,7 @@ const PLOTS: readonly ResponsePlot[] = [
   },
   {
     title: "Phase",
-    label: "of the input impedance; a bridge can lock where it is zero",
+    label: "of the input impedance; the bridge can lock at its zeros",
     colour: "--copper",
     dimension: "degrees",
     value: (point) => (point.inputImpedance.phase * 180) / Math.PI,
@@ -69,7 +69,7 @@ function domainOf(curves: readonly Curve[]): Domain {
   return logDomain(curves.flatMap((curve) => curve.points.map((point) => point.y)));
 }
 
-/** The pole that the burst runs on, with the spark; none before the burst is known. */
+/** The pole on which the burst runs, with the spark; empty until the burst is computed. */
 function runningMarker(
   pole: "lower" | "upper" | null,
   { loadedLowerPole, loadedUpperPole }: ResponseResult,
@@ -80,14 +80,14 @@ function runningMarker(
   return [
     {
       id: "running",
-      label: `The burst runs on the ${pole} pole, with the spark ${format(x)}`,
+      label: `The burst runs on the ${pole} pole: ${format(x)} with the spark`,
       colour: "--live",
       x,
     },
   ];
 }
 
-/** What the bridge sees and what comes out at the top, against frequency, with and without the spark. */
+/** Input impedance and voltage gain against frequency, with and without the spark. */
 export function ResponseChart() {
   const response = useEvaluation((evaluation) => evaluation.response);
   const runningPole = useEvaluation(({ burst }) => burst?.runningPole ?? null);
@@ -95,7 +95,7 @@ export function ResponseChart() {
   if (!response) {
     return (
       <p className={styles.none}>
-        The response cannot be drawn while the coupled circuit has no solution; the findings say why.
+        The response cannot be computed because the coupled circuit has no solution; see the findings.
       </p>
     );
   }

@@ -7,7 +7,7 @@ import type { Strip } from "./curve";
 export const STRIP_PITCH = 10;
 const BLOCK_HEIGHT = 7;
 
-/** All blocks of a row as one path, cut at the ends of the axis. */
+/** All blocks of a row as one path, clipped to the axis. */
 function blocksPath({ intervals }: Strip, toX: (x: number) => number, from: number, to: number): string {
   return intervals
     .map((interval) => [Math.max(from, toX(interval.from)), Math.min(to, toX(interval.to))])

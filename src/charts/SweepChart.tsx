@@ -49,7 +49,7 @@ function markersOf(present: number): Marker[] {
   return [{ id: "present", label: "Present value", colour: "--live", x: present }];
 }
 
-/** How far the sweep is, or what it left out. */
+/** The sweep's progress, or what is missing from it. */
 function SweepStatus({ name, sweep, givenUp, giveUp, again }: FollowedSweep & { name: SweepName }) {
   const { label } = SWEEPS[name];
   const failed = sweep?.failed ?? 0;
@@ -63,8 +63,8 @@ function SweepStatus({ name, sweep, givenUp, giveUp, again }: FollowedSweep & { 
       {(givenUp || failed > 0) && (
         <p className={styles.none} role="status">
           {givenUp
-            ? "The sweep was given up; curves shown are older than the design. "
-            : `${failed} ${failed === 1 ? "place" : "places"} of the sweep could not be computed and ${failed === 1 ? "is" : "are"} left out. `}
+            ? "The sweep was cancelled; the curves shown are out of date. "
+            : `${failed} ${failed === 1 ? "point" : "points"} of the sweep could not be computed and ${failed === 1 ? "is" : "are"} left out. `}
           <Button onClick={again}>Compute again</Button>
         </p>
       )}
@@ -72,7 +72,7 @@ function SweepStatus({ name, sweep, givenUp, giveUp, again }: FollowedSweep & { 
   );
 }
 
-/** Resonances, poles and coupling against a part of the design other than the tap. */
+/** Resonances, poles and coupling against a quantity other than the tap. */
 export function SweepChart({ name }: { name: SweepName }) {
   const design = useDesign((each) => each);
   const followed = useTuningSweep(design, name);
@@ -89,7 +89,7 @@ export function SweepChart({ name }: { name: SweepName }) {
 interface SweptCurvesProps {
   name: SweepName;
   points: readonly SweepPoint[] | null;
-  /** present value of what is swept */
+  /** present value of the swept quantity */
   value: number;
 }
 
@@ -98,7 +98,7 @@ function SweptCurves({ name, points, value }: SweptCurvesProps) {
   const { label, dimension } = SWEEPS[name];
   if (!points) return <p className={styles.none}>Computing the tuning against the {label} …</p>;
   if (points.length < 2)
-    return <p className={styles.none}>The tuning cannot be drawn while the coil has no solution.</p>;
+    return <p className={styles.none}>The tuning cannot be computed because the coil has no solution.</p>;
   const [resonances, coupling] = [curvesOf(points, RESONANCES), curvesOf(points, COUPLING)];
   const x = {
     label,

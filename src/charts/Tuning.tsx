@@ -20,7 +20,7 @@ function chartOf(abscissa: string) {
   return swept ? <SweepChart name={swept} /> : <TuningChart />;
 }
 
-/** The tuning against the tap or, by a choice, against something else that is easily changed. */
+/** The tuning against the tap or another quantity of choice. */
 export function Tuning() {
   const [abscissa, setAbscissa] = useState("tap");
   return (

@@ -8,7 +8,7 @@ import styles from "./Chart.module.css";
 import type { Curve, Marker } from "./curve";
 
 const Y_TICKS = 5;
-/** The chart shows this part below and above the frequency aimed at. */
+/** The chart shows this fraction below and above the target frequency. */
 const REACH = 0.32;
 
 function across(curve: readonly TuningPoint[], y: number): { x: number; y: number }[] {
@@ -22,7 +22,7 @@ function against(
   return curve.map((point) => ({ x: point.tap, y: value(point) }));
 }
 
-/** Where the primary meets the secondary: its resonance against the tap, and what coupling makes of the two. */
+/** The primary's resonance against the tap, with the secondary's resonances and the poles of the coupled circuit. */
 export function TuningChart() {
   const tuning = useEvaluation((evaluation) => evaluation.tuning);
   const resonances = useEvaluation(({ secondary }) => ({
@@ -34,7 +34,7 @@ export function TuningChart() {
   if (!tuning || tuning.curve.length < 2) {
     return (
       <p className={styles.none}>
-        The tuning cannot be drawn while the coil has no solution; the findings say why.
+        The tuning cannot be computed because the coil has no solution; see the findings.
       </p>
     );
   }

@@ -1,30 +1,30 @@
-/** Axes of the charts: domains rounded to what a reader expects, and the ticks on them. */
+/** Axes of the charts: rounded domains and their ticks. */
 
 export interface Domain {
   from: number;
   to: number;
 }
 
-/** What an axis shows where its ends are no numbers, or too near or too far apart to tell ticks apart. */
-const PLAIN: Domain = { from: 0, to: 1 };
-/** Of the larger end: a narrower domain holds no round numbers that differ. */
+/** The domain of an axis whose ends are not finite. */
+const FALLBACK: Domain = { from: 0, to: 1 };
+/** Fraction of the larger end: in a narrower domain, round numbers coincide. */
 const NARROWEST = 1e-9;
 const LARGEST = 1e300;
 
-/** Whether ticks can be told apart between two ends. */
+/** Whether ticks between two ends can differ. */
 function isDrawable({ from, to }: Domain): boolean {
   const size = Math.max(Math.abs(from), Math.abs(to));
   return to - from > NARROWEST * size && size > 1 / LARGEST && size < LARGEST;
 }
 
-/** 1, 2 or 5 times a power of ten, at least a size. */
+/** The smallest of 1, 2 or 5 times a power of ten that is at least the size. */
 export function roundStep(size: number): number {
   const power = 10 ** Math.floor(Math.log10(size));
   const step = [1, 2, 5, 10].find((factor) => factor * power >= size * (1 - 1e-9)) ?? 10;
   return step * power;
 }
 
-/** Ticks at round numbers within a domain, about as many as asked for. */
+/** Ticks at round numbers within a domain, about `count` of them. */
 export function linearTicks(domain: Domain, count: number): number[] {
   const { from, to } = domain;
   if (!isDrawable(domain)) return [Number.isFinite(from) ? from : 0];
@@ -38,14 +38,14 @@ export function linearTicks(domain: Domain, count: number): number[] {
 
 /** A domain widened to round numbers. */
 export function roundedDomain({ from, to }: Domain, count: number): Domain {
-  if (!(Math.max(Math.abs(from), Math.abs(to)) < LARGEST)) return PLAIN;
+  if (!(Math.max(Math.abs(from), Math.abs(to)) < LARGEST)) return FALLBACK;
   if (!isDrawable({ from, to }))
     return { from: from - Math.abs(from || 1) * 0.1, to: to + Math.abs(to || 1) * 0.1 };
   const step = roundStep((to - from) / count);
   return { from: Math.floor(from / step + 1e-9) * step, to: Math.ceil(to / step - 1e-9) * step };
 }
 
-/** A domain narrowed to round numbers: it stands still while its ends drift a little. */
+/** A domain narrowed to round numbers, which does not move when its ends drift a little. */
 export function innerDomain({ from, to }: Domain, count: number): Domain {
   if (!isDrawable({ from, to })) return roundedDomain({ from, to }, count);
   const step = roundStep((to - from) / count);
@@ -54,7 +54,7 @@ export function innerDomain({ from, to }: Domain, count: number): Domain {
 
 const MOST_POWERS = 12;
 
-/** Powers of ten, and 2 and 5 between them where they are few. */
+/** Powers of ten, with 2 and 5 between them if they are few. */
 export function logTicks({ from, to }: Domain): number[] {
   const decades = Math.log10(to / from);
   if (!Number.isFinite(decades)) return [];
@@ -70,10 +70,10 @@ export function logTicks({ from, to }: Domain): number[] {
   return ticks;
 }
 
-/** Of the largest value: what is smaller lies below a log axis. */
+/** Fraction of the largest value: a log axis starts no lower. */
 const DEEPEST = 1e-15;
 
-/** Domain of positive values for a log axis, widened to 1, 2 or 5; zeros and what is not finite do not count. */
+/** Domain of positive values for a log axis, widened to 1, 2 or 5; zeros and non-finite values are ignored. */
 export function logDomain(values: readonly number[]): Domain {
   const positive = values.filter((value) => value > 1 / LARGEST && value < LARGEST);
   if (positive.length === 0) return { from: 1, to: 10 };

@@ -1,4 +1,4 @@
-/** The curves of one burst, from what the evaluation gives. */
+/** The curves of one burst, from its results. */
 import type { BurstGroup, BurstOutcome } from "../evaluation/burst/burstResults";
 import type { Domain } from "./axis";
 import type { Curve } from "./curve";
@@ -9,11 +9,11 @@ type Points = Curve["points"];
 
 const UNLOADED_COLOUR = "--ink-soft";
 const UNLOADED_DASH = "5 3";
-/** px, of a waveform when every cycle is in sight and when a few are */
-const FINE = 0.9;
-const PLAIN = 1.6;
+/** px, line width of a waveform that shows every cycle, and of one that shows a few */
+const FINE_WIDTH = 0.9;
+const NORMAL_WIDTH = 1.6;
 
-/** Every point of a record in the window, and the next on either side. */
+/** The points of a record within the window, and the next one on either side. */
 function pointsWithin(time: readonly number[], values: readonly number[], { from, to }: Domain): Points {
   const points: { x: number; y: number }[] = [];
   for (let at = 0; at < time.length; at++) {
@@ -23,11 +23,11 @@ function pointsWithin(time: readonly number[], values: readonly number[], { from
   return points;
 }
 
-/** Samples drawn one by one; of more, only the extremes can be seen. */
+/** Up to this many samples are all drawn; of more, only the extremes are visible. */
 const MOST_SAMPLES = 1600;
 const EXTREME_GROUPS = 500;
 
-/** Of many points, the least and the greatest of each group of neighbours, in their order. */
+/** Reduces many points to the minimum and maximum of each group of neighbours, in order. */
 export function extremes(points: Points): Points {
   if (points.length <= MOST_SAMPLES) return points;
   const size = Math.ceil(points.length / EXTREME_GROUPS);
@@ -39,14 +39,14 @@ export function extremes(points: Points): Points {
   }).flat();
 }
 
-/** With the spark and without it; one alone where the design has no spark. */
+/** The burst with and without the spark; only one if the design has no spark. */
 function states(burst: BurstGroup): { outcome: BurstOutcome; loaded: boolean; suffix: string }[] {
   const loaded = { outcome: burst, loaded: true, suffix: "" };
   const same = burst.waveform === burst.unloaded.waveform;
   return same ? [loaded] : [loaded, { outcome: burst.unloaded, loaded: false, suffix: ", no spark" }];
 }
 
-/** The swing itself and what bounds it. */
+/** The waveform and its envelope. */
 export function swingCurves(
   burst: BurstGroup,
   quantity: BurstQuantity,
@@ -59,7 +59,7 @@ export function swingCurves(
       id: `waveform${suffix}`,
       label: `Waveform${suffix}`,
       colour: loaded ? colour : UNLOADED_COLOUR,
-      width: whole ? FINE : PLAIN,
+      width: whole ? FINE_WIDTH : NORMAL_WIDTH,
       dash: loaded ? undefined : UNLOADED_DASH,
       points: extremes(pointsWithin(outcome.waveform.time, outcome.waveform[quantity], window)),
       shownAtFirst: loaded,
@@ -76,7 +76,7 @@ export function swingCurves(
   ]);
 }
 
-/** A step for each cycle, as long as it took. */
+/** A step for each cycle, as wide as its period. */
 function cyclePoints({ frequencyByCycle }: BurstOutcome): Points {
   return frequencyByCycle.flatMap(({ time, frequency }) => [
     { x: time - 1 / frequency, y: frequency },
@@ -107,7 +107,7 @@ function poleCurves({ lower, upper }: Poles, window: Domain, loaded: boolean, su
   }));
 }
 
-/** @param poles of the network with the spark and without, null while it has no response */
+/** @param poles of the network with and without the spark; null if it has no response */
 export function frequencyCurves(
   burst: BurstGroup,
   poles: { loaded: Poles; unloaded: Poles } | null,

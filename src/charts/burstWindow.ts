@@ -4,9 +4,9 @@ import { type Domain, roundedDomain } from "./axis";
 export const BURST_PARTS = ["whole burst", "first cycles", "last cycles"] as const;
 export type BurstPart = (typeof BURST_PARTS)[number];
 
-/** Cycles in sight in a part of a burst. */
+/** Cycles shown of a part of a burst. */
 const CYCLES = 5;
-/** Of them, after the drive has ended. */
+/** Of these, cycles after the drive has ended. */
 const CYCLES_AFTER = 2;
 const STEPS = 8;
 
@@ -14,12 +14,12 @@ function end({ waveform }: BurstOutcome): number {
   return waveform.time[waveform.time.length - 1] ?? 0;
 }
 
-/** s that a cycle takes; where none was driven in full, a few make up the burst */
+/** s, period of a cycle; without a full cycle, a fraction of the burst */
 function cycleTime({ runningFrequency }: BurstOutcome, whole: number): number {
   return runningFrequency ? 1 / runningFrequency : whole / CYCLES;
 }
 
-/** The stretch of time that is drawn, at round numbers. */
+/** The time span that is drawn, widened to round numbers. */
 export function burstWindow(burst: BurstGroup, part: BurstPart): Domain {
   const whole = Math.max(end(burst), end(burst.unloaded));
   const cycle = cycleTime(burst, whole);

@@ -1,14 +1,14 @@
 import { createContext } from "react";
 import type { Curve, Level, Marker, Strip } from "./curve";
 
-/** What changes from frame to frame; the frame of axes and grid around it stands still. */
+/** The content of a chart, which may change with every frame, while axes and grid stay. */
 export interface ChartContent {
   curves: readonly Curve[];
   markers: readonly Marker[];
   levels: readonly Level[];
   strips: readonly Strip[];
   onHover: (x: number | null) => void;
-  /** where the marker under the hand may be put, null where the chart has none */
+  /** receives the position of the dragged marker; null if the chart has no draggable marker */
   onPlace: ((x: number, phase: "begin" | "move" | "end" | "cancel") => void) | null;
 }
 

@@ -2,31 +2,31 @@
 export interface Curve {
   id: string;
   label: string;
-  /** a colour token of the house, such as `--copper` */
+  /** a colour token, such as `--copper` */
   colour: string;
   dash?: string;
-  /** in order of x; what is not finite, or not positive on a log axis, becomes a gap */
+  /** in order of x; values that are not finite, or not positive on a log axis, leave a gap */
   points: readonly { x: number; y: number }[];
-  /** px; 1.9 unless told */
+  /** px; 1.9 by default */
   width?: number;
-  /** drawn below zero as well, with a tint of its colour between unless dashed: what bounds a swing */
+  /** mirrored about zero, as an envelope, and filled with a tint unless dashed */
   mirrored?: boolean;
-  /** drawn unless switched off; `false`: switched off to begin with */
+  /** false hides the curve until it is switched on in the legend */
   shownAtFirst?: boolean;
 }
 
-/** A place on the x axis that is marked. */
+/** A marked place on the x axis. */
 export interface Marker {
   id: string;
   label: string;
   colour: string;
   x: number;
   band?: { low: number; high: number };
-  /** dashed unless told or live */
+  /** dashed by default; the marker of the present value is always solid */
   solid?: boolean;
 }
 
-/** A value that is marked across the whole chart. */
+/** A value marked across the whole chart. */
 export interface Level {
   id: string;
   label: string;
@@ -37,38 +37,38 @@ export interface Level {
   mirrored?: boolean;
 }
 
-/** Times at which something is on: a row of blocks above the plot. */
+/** Intervals during which something is on: a row of blocks above the plot. */
 export interface Strip {
   id: string;
   label: string;
   colour: string;
-  /** outlined, where its neighbour's blocks are filled */
+  /** outlined instead of filled */
   open?: boolean;
   intervals: readonly { from: number; to: number }[];
 }
 
-/** The y value of a curve at x, straight between its points; null outside them. */
+/** The y value of a curve at x, interpolated linearly between its points; null outside them. */
 export function valueAtX(curve: Curve, x: number): number | null {
   const { points } = curve;
-  const above = points.findIndex((point) => point.x >= x);
-  if (above < 0 || points.length === 0) return null;
-  if (points[above].x === x) return points[above].y;
-  if (above === 0) return null;
-  const [a, b] = [points[above - 1], points[above]];
+  const next = points.findIndex((point) => point.x >= x);
+  if (next < 0 || points.length === 0) return null;
+  if (points[next].x === x) return points[next].y;
+  if (next === 0) return null;
+  const [a, b] = [points[next - 1], points[next]];
   return a.y + ((x - a.x) / (b.x - a.x)) * (b.y - a.y);
 }
 
-/** px from the corner; what lies farther out is never in sight, and a path holds no number beyond 3e38. */
+/** px from the corner; anything farther out is out of view, and a path takes no number beyond 3e38. */
 const FARTHEST = 1e6;
 
-/** A place that a path or a line can hold. */
-export function inReach(pixels: number): number {
+/** A coordinate limited to what a path or a line can take. */
+export function clampedPixels(pixels: number): number {
   return Math.max(-FARTHEST, Math.min(FARTHEST, pixels));
 }
 
-/** Rounded to a tenth of a pixel: shorter paths, and many times quicker than text of fixed digits. */
+/** Rounded to a tenth of a pixel: paths get shorter, and it is many times faster than `toFixed`. */
 function tenth(pixels: number): number {
-  return Math.round(10 * inReach(pixels)) / 10;
+  return Math.round(10 * clampedPixels(pixels)) / 10;
 }
 
 /** The path of a curve through pixels, broken where a point cannot be drawn. */
@@ -91,7 +91,7 @@ export function curvePath(
   return path;
 }
 
-/** A path around what a curve bounds on both sides of zero: out above it, back below. */
+/** A closed path around the area between a curve and its mirror image about zero. */
 export function mirroredPath(
   points: readonly { x: number; y: number }[],
   toX: (x: number) => number,

@@ -1,7 +1,7 @@
 import type { EnergyPoint, EnergySweep } from "../calc/circuit/energySweep";
 import type { Curve } from "./curve";
 
-/** Of the on-times beside the design's own, shortest first. */
+/** Styles of the other on-times, shortest first. */
 const STYLES = [
   { colour: "--field", dash: "2 3" },
   { colour: "--field", dash: "7 4" },
@@ -11,7 +11,7 @@ const STYLES = [
 const OWN_WIDTH = 2.8;
 const OTHER_WIDTH = 1.4;
 
-/** One curve an on-time over the taps; the design's own, strong, above the others. */
+/** One curve per on-time against the tap; the design's own is drawn last and thicker. */
 export function energyCurves(
   { points, onTime }: EnergySweep,
   value: (point: EnergyPoint) => number,

@@ -15,24 +15,24 @@ import { Winding } from "./Winding";
 
 interface CoilDrawingProps {
   view: View;
-  /** as the figures on its dimensions tell it */
+  /** the true sizes, for the dimension texts */
   shape: CoilShape;
-  /** the same with every size within what can be drawn */
+  /** the same with every size limited to what can be drawn */
   drawn: CoilShape;
   system: UnitSystem;
-  /** drawn as far as it is in view */
+  /** drawn where it is in view */
   room?: Room;
-  /** null: no curves beside the winding */
+  /** null draws no curves beside the winding */
   profile: readonly ProfilePoint[] | null;
   label: string;
-  /** what can be grasped, above the drawing */
+  /** drag handles, on top of the drawing */
   children?: ReactNode;
 }
 
 const PROFILE_WIDTH = 52;
 const PROFILE_GAP = 10;
 
-/** The to-scale cross-section, for the screen and for paper. */
+/** The cross-section to scale, for the screen and for paper. */
 export function CoilDrawing({
   view,
   shape,

@@ -12,7 +12,7 @@ interface CoilSketchProps {
 }
 
 const MARGIN = 3;
-/** Elements and coils beyond these could not be told apart at this size. */
+/** More elements and coils than these could not be distinguished at this size. */
 const MOST_ELEMENTS = 12;
 const MOST_SHAPES = 3;
 
@@ -58,7 +58,7 @@ function Coil({ view, shape }: { view: View; shape: CoilShape }) {
   );
 }
 
-/** Coils to scale at the size of a stamp; nothing but the ground where a size cannot be drawn. */
+/** Thumbnails of coils to scale; only the ground if a size cannot be drawn. */
 export function CoilSketch({ shapes, width, height }: CoilSketchProps) {
   const drawn = shapes.slice(0, MOST_SHAPES);
   const extents = drawn.map(coilExtent);
@@ -71,7 +71,7 @@ export function CoilSketch({ shapes, width, height }: CoilSketchProps) {
     (column - 2 * MARGIN) / (2 * extent.halfWidth),
     (height - 2 * MARGIN) / extent.height,
   );
-  const possible = Number.isFinite(scale) && scale > 0;
+  const drawable = Number.isFinite(scale) && scale > 0;
   const ground = height - MARGIN;
   const viewOf = (index: number): View => ({ width, height, scale, ground, axis: (index + 0.5) * column });
   return (
@@ -83,7 +83,7 @@ export function CoilSketch({ shapes, width, height }: CoilSketchProps) {
       aria-hidden="true"
     >
       <path className={styles.ground} d={`M0 ${ground}H${width}`} />
-      {possible && drawn.map((shape, index) => <Coil key={index} shape={shape} view={viewOf(index)} />)}
+      {drawable && drawn.map((shape, index) => <Coil key={index} shape={shape} view={viewOf(index)} />)}
     </svg>
   );
 }

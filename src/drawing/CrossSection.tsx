@@ -15,7 +15,7 @@ const WIDE = { side: 84, top: 48, bottom: 56 };
 const NARROW = { side: 58, top: 40, bottom: 44 };
 const NARROW_BELOW = 480;
 
-/** The coil on the board, to scale; tap and top load can be grasped. */
+/** The open design's coil, to scale; its tap and top load can be dragged. */
 export function CrossSection() {
   const frame = useRef<HTMLDivElement>(null);
   const size = useSize(frame, { width: 640, height: 560 });

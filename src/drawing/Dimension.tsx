@@ -13,7 +13,7 @@ const OVERSHOOT = 4;
 const GAP = 3;
 const TICK = 4;
 
-/** A dimension as drawings have it: extension lines, a line with oblique strokes, the figure on it. */
+/** A dimension of an engineering drawing: extension lines, a line with oblique ticks, the figure on it. */
 export function Dimension({ from, to, offset, text }: DimensionProps) {
   const upright = Math.abs(from.x - to.x) < Math.abs(from.y - to.y);
   const beyond = Math.sign(offset) * OVERSHOOT;

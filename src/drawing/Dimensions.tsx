@@ -7,16 +7,16 @@ import { type View, xOf, yOf } from "./view";
 
 interface DimensionsProps {
   view: View;
-  /** what the figures say */
+  /** the sizes in the texts */
   shape: CoilShape;
-  /** where they stand */
+  /** the sizes as drawn, which place the dimensions */
   drawn: CoilShape;
   system: UnitSystem;
 }
 
-const LEVEL = 26;
+const OFFSET = 26;
 
-/** The dimensions that a builder asks for first, outside the outline where there is room. */
+/** The main dimensions, outside the outline where there is space. */
 export function Dimensions({ view, shape, drawn, system }: DimensionsProps) {
   const { secondary, topLoad } = drawn;
   const length = (value: number): string => formatQuantity(value, "length", system).text;
@@ -26,13 +26,13 @@ export function Dimensions({ view, shape, drawn, system }: DimensionsProps) {
   const widest = topLoad.elements[widestElement(topLoad.elements)];
   const outerOf = ({ primary: of }: CoilShape): number => radiusAtTurn(of, of.turns) + of.tubeDiameter / 2;
   const outer = outerOf(drawn);
-  const told = shape.topLoad.elements[widestElement(topLoad.elements)];
+  const labelled = shape.topLoad.elements[widestElement(topLoad.elements)];
   return (
     <g>
       <Dimension
         from={at(-winding, secondary.baseHeight)}
         to={at(-winding, windingTop)}
-        offset={-LEVEL}
+        offset={-OFFSET}
         text={length(shape.secondary.windingLength)}
       />
       {widest && (
@@ -40,21 +40,21 @@ export function Dimensions({ view, shape, drawn, system }: DimensionsProps) {
           <Dimension
             from={at(-elementHalves(widest).halfWidth, widest.centreHeight)}
             to={at(elementHalves(widest).halfWidth, widest.centreHeight)}
-            offset={-elementHalves(widest).halfHeight * view.scale - LEVEL}
-            text={`Ø ${length(2 * elementHalves(told).halfWidth)}`}
+            offset={-elementHalves(widest).halfHeight * view.scale - OFFSET}
+            text={`Ø ${length(2 * elementHalves(labelled).halfWidth)}`}
           />
           <Dimension
             from={at(-elementHalves(widest).halfWidth, 0)}
             to={at(-elementHalves(widest).halfWidth, widest.centreHeight)}
-            offset={-LEVEL}
-            text={length(told.centreHeight)}
+            offset={-OFFSET}
+            text={length(labelled.centreHeight)}
           />
         </>
       )}
       <Dimension
         from={at(-outer, 0)}
         to={at(outer, 0)}
-        offset={LEVEL}
+        offset={OFFSET}
         text={`Ø ${length(2 * outerOf(shape))}`}
       />
     </g>

@@ -4,7 +4,7 @@ import type { View } from "./view";
 const SPACING = 9;
 const DEPTH = 8;
 
-/** The ground plane with the hatching of earth below it. */
+/** The ground plane with earth hatching below it. */
 export function Ground({ view }: { view: View }) {
   const strokes = Array.from({ length: Math.ceil(view.width / SPACING) + 1 }, (_, index) => index * SPACING);
   const path = strokes.map((x) => `M${x} ${view.ground}l${-DEPTH} ${DEPTH}`).join("");

@@ -23,7 +23,7 @@ interface HandleProps {
 
 const RADIUS = 13;
 
-/** Steps that a key makes. */
+/** Steps of each key. */
 const STEPS: Record<string, number> = {
   ArrowUp: 1,
   ArrowRight: 1,
@@ -40,11 +40,12 @@ function pointIn(event: PointerEvent<SVGGElement>): { x: number; y: number } {
   return { x: point.x, y: point.y };
 }
 
-/** Something on the drawing that can be grasped, or moved with the arrow keys; one grasp is one step of undo. */
+/** A drag handle on the drawing, also moved by the arrow keys; one drag is one undo step. */
 export function Handle(props: HandleProps) {
   const { x, y, label, value, minimum, maximum, valueText, step, keyStep, valueAt, onChange, children } =
     props;
-  const held = useRef<{ x: number; y: number } | null>(null);
+  /** from the pointer to the handle while it is dragged */
+  const drag = useRef<{ x: number; y: number } | null>(null);
   const within = (next: number): number => Math.min(Math.max(next, minimum), maximum);
 
   const valueAfterKey = ({ key, shiftKey }: KeyboardEvent): number | null => {
@@ -56,19 +57,19 @@ export function Handle(props: HandleProps) {
 
   const begin = (event: PointerEvent<SVGGElement>) => {
     const at = pointIn(event);
-    held.current = { x: x - at.x, y: y - at.y };
+    drag.current = { x: x - at.x, y: y - at.y };
     event.currentTarget.setPointerCapture(event.pointerId);
     workbench.begin(step);
   };
   const move = (event: PointerEvent<SVGGElement>) => {
-    if (!held.current) return;
+    if (!drag.current) return;
     const at = pointIn(event);
-    onChange(within(valueAt(at.x + held.current.x, at.y + held.current.y)));
+    onChange(within(valueAt(at.x + drag.current.x, at.y + drag.current.y)));
   };
-  const end = (how: () => void) => {
-    if (!held.current) return;
-    held.current = null;
-    how();
+  const end = (finish: () => void) => {
+    if (!drag.current) return;
+    drag.current = null;
+    finish();
   };
   const onKeyDown = (event: KeyboardEvent<SVGGElement>) => {
     if (event.key === "Escape") return end(workbench.cancel);
@@ -97,7 +98,7 @@ export function Handle(props: HandleProps) {
       onPointerCancel={() => end(workbench.cancel)}
       onKeyDown={onKeyDown}
     >
-      <circle className={styles.grasp} r={RADIUS} />
+      <circle className={styles.hitArea} r={RADIUS} />
       {children}
     </g>
   );

@@ -11,7 +11,7 @@ import styles from "./Drawing.module.css";
 import { Handle } from "./Handle";
 import { heightOf, radiusOf, type View, xOf, yOf } from "./view";
 
-/** Of a metre: a tenth of a millimetre, finer than a hand drags. */
+/** Of a metre: a tenth of a millimetre, finer than any drag. */
 const DECIMALS = 4;
 
 function set(path: string): (value: number) => void {
@@ -20,20 +20,20 @@ function set(path: string): (value: number) => void {
 
 interface TapHandleProps {
   view: View;
-  /** as it is drawn */
+  /** as drawn */
   primary: Primary;
-  /** as the design has it */
+  /** as in the design */
   tap: number;
   system: UnitSystem;
   tuned: boolean;
 }
 
 const FLAG = 30;
-/** Turns beyond which the flag has no room for the digits. */
+/** From this many turns the digits do not fit on the flag. */
 const MOST_ON_FLAG = 1e4;
 
 function flagText(tap: number): string {
-  return tap < MOST_ON_FLAG ? tap.toFixed(2) : "far out";
+  return tap < MOST_ON_FLAG ? tap.toFixed(2) : "off scale";
 }
 
 /** The tap as a flag on the primary, dragged along its slope. */
@@ -76,10 +76,10 @@ interface ElementHandlesProps {
   system: UnitSystem;
 }
 
-/** Of the outer diameter: a thicker tube leaves no hole. */
+/** Fraction of the outer diameter: a thicker tube would close the hole. */
 const THICKEST_TUBE = 1 / 2.02;
 
-/** A toroid's tube, grasped on top of its cut. */
+/** The handle of a toroid's tube, on top of its section. */
 function TubeHandle({ view, element, index, system }: ElementHandlesProps) {
   if (element.shape !== "toroid") return null;
   const { outerDiameter, tubeDiameter, centreHeight } = element;
@@ -102,7 +102,7 @@ function TubeHandle({ view, element, index, system }: ElementHandlesProps) {
   );
 }
 
-/** The width, the height and the tube of an element of the top load, each at its edge. */
+/** Handles for the width, the height and the tube of a top load's element, each at its edge. */
 export function ElementHandles({ view, element, index, system }: ElementHandlesProps) {
   const { halfHeight, halfWidth } = elementHalves(element);
   const path = `topLoad.elements.${index}`;

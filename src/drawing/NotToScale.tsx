@@ -1,6 +1,6 @@
 import styles from "./Drawing.module.css";
 
-/** Names under the drawing what it does not show as large or as small as it is. */
+/** Lists below the drawing the sizes that are not drawn to scale. */
 export function NotToScale({ names }: { names: readonly string[] }) {
   if (names.length === 0) return null;
   return (

@@ -3,7 +3,7 @@ import { turnSections } from "./coilShape";
 import styles from "./Drawing.module.css";
 import { type View, xOf, yOf } from "./view";
 
-/** The primary's tube in section, used turns filled, unused ones open; and the strike rail. */
+/** Sections of the primary's tube, used turns filled and unused ones open, and the strike rail. */
 export function PrimaryShape({ view, primary }: { view: View; primary: Primary }) {
   const tube = Math.max(1.2, (primary.tubeDiameter / 2) * view.scale);
   const rail = primary.strikeRail;

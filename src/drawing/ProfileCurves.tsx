@@ -5,9 +5,9 @@ import { type View, yOf } from "./view";
 interface ProfileCurvesProps {
   view: View;
   profile: readonly ProfilePoint[];
-  /** px, where the winding's outside is */
+  /** px, at the winding's outside */
   from: number;
-  /** px that the value 1 takes */
+  /** px for the value 1 */
   width: number;
 }
 

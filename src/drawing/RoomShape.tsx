@@ -9,7 +9,7 @@ function places(length: number): number[] {
   return Array.from({ length: Math.ceil(length / SPACING) + 1 }, (_, index) => index * SPACING);
 }
 
-/** Ceiling and wall with their hatching, where the drawing reaches that far. */
+/** Ceiling and wall with their hatching, where they are in view. */
 export function RoomShape({ view, room }: { view: View; room: Room }) {
   const ceiling = room.ceilingHeight === null ? -1 : yOf(view, room.ceilingHeight);
   const wall = room.wallDistance === null ? view.width + 1 : xOf(view, room.wallDistance);

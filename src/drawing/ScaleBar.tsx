@@ -10,9 +10,10 @@ const ROUND: Record<UnitSystem, readonly number[]> = {
     15.24,
   ],
 };
+/** px */
 const WANTED = 90;
 
-/** A round length near a width that the eye takes in. */
+/** The round length that comes closest to the wanted width. */
 export function scaleBarLength(scale: number, system: UnitSystem): number {
   const lengths = ROUND[system];
   return lengths.reduce((best, length) =>
@@ -22,7 +23,7 @@ export function scaleBarLength(scale: number, system: UnitSystem): number {
   );
 }
 
-/** The scale of the drawing, as a bar of a round length in the lower corner. */
+/** The drawing's scale as a bar of a round length in the lower corner. */
 export function ScaleBar({ view, system }: { view: View; system: UnitSystem }) {
   const length = scaleBarLength(view.scale, system);
   const width = length * view.scale;

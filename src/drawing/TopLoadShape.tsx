@@ -32,7 +32,7 @@ function ElementShape({ view, element }: { view: View; element: TopLoadElement }
   );
 }
 
-/** Every element of the top load, with its breakout point. */
+/** The elements of the top load and its breakout point. */
 export function TopLoadShape({ view, topLoad }: { view: View; topLoad: TopLoad }) {
   const { elements, breakoutPoint } = topLoad;
   const carrier = elements[widestElement(elements)];

@@ -7,7 +7,7 @@ const LINES = 4;
 const MOST_LINES = 400;
 const FORMER_REACH = 0.03;
 
-/** The winding in elevation, its turns told by fine lines, and the ends of the former. */
+/** The winding in elevation, with fine lines for its turns, and the ends of the former. */
 export function Winding({ view, secondary }: { view: View; secondary: Secondary }) {
   const radius = windingRadius(secondary);
   const left = xOf(view, -radius);

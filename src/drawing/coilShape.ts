@@ -1,4 +1,4 @@
-/** What of a design the drawing shows, and the room that it takes. */
+/** The parts of a design that the drawing shows, and the space they take. */
 import { heightAtTurn, type PrimaryShape, radiusAtTurn } from "../calc/coil/primaryGeometry";
 import type { BreakoutPoint, Primary, Secondary, TopLoadElement } from "../calc/design-parts";
 import type { Design } from "../design/design";
@@ -16,12 +16,12 @@ export interface TurnSection {
   active: boolean;
 }
 
-/** More turns than these are no winding of tube; they are not drawn. */
+/** No winding of tube has more turns; the rest is not drawn. */
 const MOST_SECTIONS = 160;
 
 /**
- * Sections of the spiral in the plane of the drawing: on the right where whole turns pass, on the left
- * half a turn later, as a cut through the real winding shows them.
+ * Sections of the spiral in the plane of the drawing: on the right at whole turns, on the left half a
+ * turn later, as in a cut through the real winding.
  */
 export function turnSections(primary: PrimaryShape & Pick<Primary, "tap">): TurnSection[] {
   const count = Math.min(MOST_SECTIONS, Math.floor(2 * primary.turns + 1e-9));
@@ -44,7 +44,7 @@ export function elementHalves(element: TopLoadElement): { halfHeight: number; ha
   return { halfHeight: element.tubeDiameter / 2, halfWidth: element.outerDiameter / 2 };
 }
 
-/** Index of the element that a breakout point stands on: the widest. */
+/** Index of the element that carries the breakout point: the widest. */
 export function widestElement(elements: readonly TopLoadElement[]): number {
   return elements.reduce(
     (widest, element, index) =>
@@ -62,7 +62,7 @@ export function windingRadius({ formerDiameter, wire }: Secondary): number {
   return formerDiameter / 2 + wire.overallDiameter;
 }
 
-/** The room that the whole coil takes, its dimension lines not counted. */
+/** The space that the whole coil takes, without its dimension lines. */
 export function coilExtent({ secondary, topLoad, primary }: CoilShape): Extent {
   const outermost =
     Math.max(primary.innerRadius, radiusAtTurn(primary, primary.turns)) + primary.tubeDiameter / 2;
@@ -84,7 +84,7 @@ export function coilExtent({ secondary, topLoad, primary }: CoilShape): Extent {
   };
 }
 
-/** The tap nearest to a point of the drawing: the point's foot on the slope of the winding, kept on the conductor. */
+/** The tap nearest to a point of the drawing: the point projected onto the slope of the winding, limited to the conductor. */
 export function tapAtPoint(primary: PrimaryShape, radius: number, height: number): number {
   const radial = radiusAtTurn(primary, 1) - primary.innerRadius;
   const axial = heightAtTurn(primary, 1) - primary.baseHeight;

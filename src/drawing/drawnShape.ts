@@ -1,4 +1,4 @@
-/** What can be drawn of a design: sizes far beyond a field's declared range stand in the drawing at an end of it. */
+/** A design as it can be drawn: sizes far outside a field's declared range are limited for the drawing. */
 import type { TopLoad } from "../calc/design-parts";
 import { fieldValues, withValueAt } from "../design/changeAt";
 import { allFields } from "../fields/allFields";
@@ -8,13 +8,13 @@ import type { Dimension } from "../units/dimension";
 import type { CoilShape } from "./coilShape";
 
 export interface Drawn {
-  /** every size of it finite and near what is built */
+  /** with every size finite and near realistic ones */
   shape: CoilShape;
   /** labels of the fields whose sizes are not drawn to scale */
   notToScale: readonly string[];
 }
 
-/** How far beyond its declared range a size is still drawn as it is. */
+/** Factors beyond its declared range up to which a size is drawn to scale. */
 const LARGER = 3;
 const SMALLER = 20;
 
@@ -36,8 +36,8 @@ function drawable({ range, meaning }: NumberField, value: number): number {
   return Math.min(Math.max(value, least), range.maximum * LARGER);
 }
 
-/** Any part of a design with every size within what can be drawn; itself where all are. */
-function within<Part extends object>(part: Part): { drawn: Part; notToScale: readonly string[] } {
+/** A part of a design with every size limited to what can be drawn; the same object if none exceeds it. */
+function limited<Part extends object>(part: Part): { drawn: Part; notToScale: readonly string[] } {
   let drawn = part;
   const notToScale = new Set<string>();
   for (const field of SIZE_FIELDS) {
@@ -50,13 +50,13 @@ function within<Part extends object>(part: Part): { drawn: Part; notToScale: rea
   return { drawn, notToScale: [...notToScale] };
 }
 
-/** The coil as it is drawn. */
+/** The coil as drawn. */
 export function drawnShape(shape: CoilShape): Drawn {
-  const { drawn, notToScale } = within(shape);
+  const { drawn, notToScale } = limited(shape);
   return { shape: drawn, notToScale };
 }
 
-/** The top load as it is drawn by itself. */
+/** The top load alone, as drawn. */
 export function drawnTopLoad(topLoad: TopLoad): TopLoad {
-  return within({ topLoad }).drawn.topLoad;
+  return limited({ topLoad }).drawn.topLoad;
 }

@@ -1,4 +1,4 @@
-/** How metres become pixels: one scale for both directions, the axis in the middle, the ground below. */
+/** The mapping of metres to pixels: one scale for both directions, the axis in the middle, the ground below. */
 
 export interface Extent {
   /** m, to either side of the axis */
@@ -24,11 +24,11 @@ interface Margins {
   bottom: number;
 }
 
-/** px per m; a box that its margins fill still shows the right way up, and nothing is drawn larger than can be held. */
+/** px per m; the minimum keeps the drawing upright in a box that is all margin, the maximum keeps the numbers finite. */
 const LEAST_SCALE = 1;
 const MOST_SCALE = 1e6;
 
-/** The view that shows an extent as large as a box allows. */
+/** The view that fits an extent into a box. */
 export function fitView(extent: Extent, width: number, height: number, margins: Margins): View {
   const fitting = Math.min(
     (width - 2 * margins.side) / (2 * extent.halfWidth),

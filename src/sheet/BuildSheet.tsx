@@ -10,7 +10,7 @@ import { SheetDrawing } from "./SheetDrawing";
 import { SheetFindings } from "./SheetFindings";
 import { TurnTable } from "./TurnTable";
 
-/** With more elements than these, or with findings below, the column beside the drawing is set closer, to stay on the page. */
+/** With more elements, or with findings below, the column beside the drawing is set tighter, to fit on the page. */
 const ROOMY_ELEMENTS = 3;
 
 function isoDate(date: Date): string {
@@ -36,11 +36,11 @@ function TapBlock() {
           text={turns(tuning?.suggestedTap)}
         />
         <Row
-          label="Within a winding's tolerance"
+          label="Range for winding tolerance"
           text={band ? `${turns(band.low)} … ${turns(band.high)}` : "–"}
         />
         <Row
-          label="Radius and height there"
+          label="Radius and height at the tap"
           text={
             onConductor ? `${length(radiusAtTurn(primary, tap))}, ${length(heightAtTurn(primary, tap))}` : "–"
           }
@@ -88,7 +88,7 @@ function RailRows() {
   );
 }
 
-/** The one page that goes to the workshop, light on any theme, for A4 and Letter alike. */
+/** The page for the workshop: light in any theme, for A4 and Letter. */
 export function BuildSheet() {
   const title = useDesign((design) => design.title);
   const crowded = useDesign((design) => design.topLoad.elements.length > ROOMY_ELEMENTS);

@@ -2,7 +2,7 @@ import { useDesign } from "../workbench/session/hooks";
 import { Block } from "./Block";
 import { FieldRow, ResultRow, Row } from "./Rows";
 
-/** What the drive is set to and what one burst comes to, for the bench. */
+/** The drive's settings and the results of one burst, for the bench. */
 export function DriveBlocks() {
   const mode = useDesign(({ drive }) => drive.commutation.mode);
   const action = useDesign(({ drive }) => drive.overCurrentAction);
@@ -32,7 +32,7 @@ export function DriveBlocks() {
           <Row label="Limit action" text={action.replace("end ", "ends the ")} />
           <Row label="Transformer turns" text={turns} />
           <FieldRow path="drive.currentTransformer.burden" />
-          <ResultRow id="drive.limitVoltageAtComparator" label="Comparator at the limit" />
+          <ResultRow id="drive.limitVoltageAtComparator" label="Comparator voltage at the limit" />
           <ResultRow id="drive.junctionTemperature" />
         </dl>
       </Block>
@@ -42,11 +42,11 @@ export function DriveBlocks() {
           <ResultRow id="drive.busVoltage" />
           <ResultRow id="drive.averagePower" />
           <ResultRow id="drive.mainsCurrent" />
-          <ResultRow id="drive.fuseHint" label="Suggested fuse rating: a licensed person decides" />
+          <ResultRow id="drive.fuseHint" label="Suggested fuse rating; a licensed person decides" />
           <FieldRow path="drive.reservoirCapacitance" />
           <FieldRow path="drive.supply.prechargeResistance" />
           <FieldRow path="drive.supply.dischargeResistance" />
-          <ResultRow id="drive.dischargeTime" label="To 60 V after switching off: measure" />
+          <ResultRow id="drive.dischargeTime" label="Time to 60 V after switching off; measure" />
         </dl>
       </Block>
     </>

@@ -10,7 +10,7 @@ interface RowProps {
   text: string;
 }
 
-/** A label and what stands against it. */
+/** A label and its value. */
 export function Row({ label, text }: RowProps) {
   return (
     <div className={styles.row}>
@@ -20,7 +20,7 @@ export function Row({ label, text }: RowProps) {
   );
 }
 
-/** A field of the design as its declaration names it. */
+/** A field of the design, with the label of its declaration. */
 export function FieldRow({ path }: { path: string }) {
   const field = numberField(path);
   const system = useUnitSystem();
@@ -28,7 +28,7 @@ export function FieldRow({ path }: { path: string }) {
   return <Row label={field.label} text={formatQuantity(value, field.dimension, system).text} />;
 }
 
-/** A result as the register names it. */
+/** A result, with the label of its register entry unless another is given. */
 export function ResultRow({ id, label }: { id: string; label?: string }) {
   const entry = resultEntry(id);
   const system = useUnitSystem();

@@ -12,7 +12,7 @@ const WIDTH = 460;
 const HEIGHT = 520;
 const MARGINS = { side: 74, top: 50, bottom: 62 };
 
-/** The drawing with its dimensions, as it stands on paper. */
+/** The drawing with its dimensions, for paper. */
 export function SheetDrawing() {
   const shape = useDesign(({ secondary, topLoad, primary }) => ({ secondary, topLoad, primary }));
   const system = useUnitSystem();

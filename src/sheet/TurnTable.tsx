@@ -5,7 +5,7 @@ import { Block } from "./Block";
 import styles from "./BuildSheet.module.css";
 import { listedTurns, turnColumns } from "./turnList";
 
-/** One unit for all rows, however large the coil: it stands in the heading. */
+/** One unit for all rows, given in the heading, however large the coil. */
 const LENGTH = "smallLength";
 
 function TurnColumn({ turns }: { turns: readonly TurnRadius[] }) {
@@ -33,7 +33,7 @@ function TurnColumn({ turns }: { turns: readonly TurnRadius[] }) {
   );
 }
 
-/** The primary's radius at each turn, for laying the tube out; in columns, so that the page stays one. */
+/** The primary's radius at each turn, for laying out the tube; in columns, so that the sheet stays one page. */
 export function TurnTable() {
   const turns = useEvaluation((evaluation) => evaluation.primary?.turnRadii ?? []);
   const { unit } = formatQuantity(1, LENGTH, useUnitSystem());
@@ -45,7 +45,7 @@ export function TurnTable() {
           <TurnColumn key={column[0].turn} turns={column} />
         ))}
       </div>
-      {step > 1 && <p>One turn in {step}; between them radius and height grow evenly.</p>}
+      {step > 1 && <p>One turn in {step} is listed; radius and height increase linearly between them.</p>}
     </Block>
   );
 }

@@ -82,7 +82,7 @@ describe("the drive in a real browser", () => {
     await page.getByLabel("Tuning against").selectOption("tap, energy into the spark");
     await page.getByRole("button", { name: "Cancel" }).click();
     await page.getByRole("button", { name: "Compute again" }).click();
-    await page.getByRole("button", { name: "Take this tap" }).click({ timeout: 20_000 });
+    await page.getByRole("button", { name: "Use this tap" }).click({ timeout: 20_000 });
     const tap = page.getByRole("region", { name: "Tap" }).locator('[data-field="primary.tap"]');
     await expect.poll(() => tap.inputValue()).toMatch(/^6\.10/);
     await page.keyboard.press("Control+z");

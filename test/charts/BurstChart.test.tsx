@@ -62,7 +62,7 @@ describe("the burst charts", () => {
   it("name a limit that is too far above the current to be drawn", () => {
     act(() => workbench.setValue("drive.overCurrentLimit", 5000));
     render(<BurstChart />);
-    expect(screen.getByText("Over-current limit 5 kA, beyond the chart")).toBeInTheDocument();
+    expect(screen.getByText("Over-current limit 5 kA, off scale")).toBeInTheDocument();
   });
 
   it("tell when the limit ends the burst", () => {
@@ -96,12 +96,12 @@ describe("the burst charts", () => {
   it("say why they are not there", () => {
     act(() => workbench.setValue("secondary.windingLength", 0.1));
     const { unmount } = render(<BurstChart />);
-    expect(screen.getByText(/cannot be drawn/)).toBeInTheDocument();
+    expect(screen.getByText(/cannot be computed/)).toBeInTheDocument();
     unmount();
     act(() => workbench.resetToExamples());
     act(() => workbench.setValue("interrupter.onTime", 0));
     render(<BurstChart />);
-    expect(screen.getByText(/Nothing is driven/)).toBeInTheDocument();
+    expect(screen.getByText(/has no drive/)).toBeInTheDocument();
   });
 
   it("have no curves of a spark and without one where the design has none", () => {

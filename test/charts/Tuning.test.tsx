@@ -43,7 +43,7 @@ describe("the tuning's choice of abscissa", () => {
     act(() => workbench.setValue("secondary.windingLength", 0.1));
     render(<Tuning />);
     against("spark length");
-    expect(await screen.findByText(/cannot be drawn/)).toBeInTheDocument();
+    expect(await screen.findByText(/cannot be computed/)).toBeInTheDocument();
     act(() => workbench.setValue("topLoad.elements", []));
     against("toroid's outer diameter");
     expect(screen.getByText(/no toroid/)).toBeInTheDocument();
@@ -73,16 +73,16 @@ describe("the tap against the energy into the spark", () => {
     expect(screen.getByRole("img", { name: /^Peak primary current: .* against tap/ })).toBeInTheDocument();
     expect(screen.getAllByText(/120.µs, the design's on-time/)).not.toHaveLength(0);
     expect(screen.getByText(/Over-current limit 480.A/)).toBeInTheDocument();
-    expect(screen.getByText(/Switches and bank bear 600.A/)).toBeInTheDocument();
+    expect(screen.getByText(/Rating of switches and bank 600.A/)).toBeInTheDocument();
     expect(document.body.textContent).not.toMatch(/NaN|undefined|Infinity/);
   });
 
   it("takes the best tap as one step", () => {
     sweep();
     const before = openDesign().primary.tap;
-    fireEvent.click(screen.getByRole("button", { name: "Take this tap" }));
+    fireEvent.click(screen.getByRole("button", { name: "Use this tap" }));
     expect(openDesign().primary.tap).toBeCloseTo(energySweeps.store.getState().sweep?.mostEnergyTap ?? 0, 3);
-    expect(screen.getByRole("button", { name: "Take this tap" })).toBeDisabled();
+    expect(screen.getByRole("button", { name: "Use this tap" })).toBeDisabled();
     act(() => workbench.undo());
     expect(openDesign().primary.tap).toBe(before);
   });
@@ -93,22 +93,22 @@ describe("the tap against the energy into the spark", () => {
     expect(screen.getByRole("img", { name: /^Energy into the spark/ })).toBeInTheDocument();
     act(energySweeps.cancel);
     sweep();
-    expect(screen.getByText("These curves are older than the design.")).toBeInTheDocument();
+    expect(screen.getByText("These curves are out of date.")).toBeInTheDocument();
     fireEvent.click(screen.getByRole("button", { name: "Compute again" }));
-    expect(screen.getByRole("button", { name: "Take this tap" })).toBeInTheDocument();
+    expect(screen.getByRole("button", { name: "Use this tap" })).toBeInTheDocument();
     expect(screen.getAllByText(/100.µs, the design's on-time/)).not.toHaveLength(0);
   });
 
   it.each([
     ["spark.length", 0, /no spark/],
-    ["interrupter.onTime", 0, /on-time is nothing/],
-    ["drive.switch.pulseCurrentRating", 5, /within what switches and bank bear/],
-    ["secondary.windingLength", 0.1, /cannot be swept/],
+    ["interrupter.onTime", 0, /on-time is zero/],
+    ["drive.switch.pulseCurrentRating", 5, /within the pulse ratings of switches and bank/],
+    ["secondary.windingLength", 0.1, /cannot be computed/],
   ])("says why there is no best tap: %s at %d", (path, value, reason) => {
     act(() => workbench.setValue(path, value));
     sweep();
     expect(screen.getByText(reason)).toBeInTheDocument();
-    expect(screen.queryByRole("button", { name: "Take this tap" })).not.toBeInTheDocument();
+    expect(screen.queryByRole("button", { name: "Use this tap" })).not.toBeInTheDocument();
     expect(document.body.textContent).not.toMatch(/NaN|undefined|Infinity/);
   });
 });

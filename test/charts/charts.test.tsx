@@ -25,7 +25,7 @@ describe("the tuning chart", () => {
   it("says why it is empty while the coil has no solution", () => {
     act(() => workbench.setValue("secondary.windingLength", 0.1));
     render(<TuningChart />);
-    expect(screen.getByText(/cannot be drawn/)).toBeInTheDocument();
+    expect(screen.getByText(/cannot be computed/)).toBeInTheDocument();
   });
 });
 

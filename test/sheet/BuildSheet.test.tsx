@@ -24,9 +24,9 @@ describe("the build sheet", () => {
     render(<BuildSheet />);
     const row = (label: string) => screen.getByText(label).parentElement;
     expect(row("Peak primary current")).toHaveTextContent(/4\d\d\.\d.A$/);
-    expect(row("Comparator at the limit")).toHaveTextContent(/3\.264.V$/);
+    expect(row("Comparator voltage at the limit")).toHaveTextContent(/3\.264.V$/);
     expect(row("Transformer turns")).toHaveTextContent(/40 × 25$/);
-    expect(row("To 60 V after switching off: measure")).toHaveTextContent(/122\.7.s$/);
+    expect(row("Time to 60 V after switching off; measure")).toHaveTextContent(/122\.7.s$/);
   });
 
   it("prints no design as in order that has errors", () => {
@@ -56,7 +56,7 @@ describe("the build sheet", () => {
   it("gives no place for a tap that is past the end", () => {
     act(() => workbench.setValue("primary.tap", 30));
     render(<BuildSheet />);
-    const row = screen.getByText("Radius and height there").parentElement;
+    const row = screen.getByText("Radius and height at the tap").parentElement;
     expect(row).toHaveTextContent(/–$/);
   });
 
