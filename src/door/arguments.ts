@@ -5,7 +5,7 @@ import { fromCaller } from "./readInput";
 const USAGE = "Usage: npm run --silent evaluate -- design.json [more.json … | folder]";
 
 export type Asked =
-  | { ok: true; files: string[] /** whether one evaluation alone is printed, not a list */; single: boolean }
+  | { ok: true; files: string[] /** prints the evaluation itself instead of a list */; single: boolean }
   | { ok: false; message: string };
 
 export function isFolder(path: string): boolean {
@@ -19,7 +19,7 @@ function designsIn(folder: string): string[] {
     .map((name) => join(folder, name));
 }
 
-/** Which files are asked for; a folder stands for its JSON files in the order of their names. */
+/** The requested files; a folder means its JSON files in the order of their names. */
 export function readArguments(given: string[]): Asked {
   const option = given.find((argument) => argument.startsWith("-"));
   if (option) return { ok: false, message: `The option ${option} is not known. ${USAGE}` };

@@ -3,11 +3,11 @@ import { evaluateFiles } from "./evaluateFiles";
 import type { Outcome } from "./outcome";
 
 export interface Answer {
-  /** 0 all well, 1 our own fault, 2 an input is not a valid design */
+  /** 0 for success, 1 for a failure of this program, 2 for an input that is not a valid design */
   exitCode: 0 | 1 | 2;
-  /** the JSON document, or nothing */
+  /** the JSON document, or empty */
   output: string;
-  /** one line a fault */
+  /** one line per fault, for standard error */
   complaints: string[];
 }
 
@@ -17,7 +17,7 @@ function complaintsOf(outcome: Outcome): string[] {
   return [];
 }
 
-/** A complaint may quote a file; what is no character of a line would command the terminal. */
+/** A complaint may quote a file; control characters in it could command the terminal. */
 export function oneLine(text: string): string {
   return text.replace(/[\s\p{Cc}]+/gu, " ");
 }
@@ -27,19 +27,19 @@ function exitCodeOf(outcomes: Outcome[]): Answer["exitCode"] {
   return outcomes.some((outcome) => "faults" in outcome) ? 2 : 0;
 }
 
-/** In a list, a design that this program failed on stands with a fault, so that no file goes missing. */
+/** In a list, a design on which this program failed is printed with a fault, so that no file is missing. */
 function listed(outcome: Outcome): object {
   if (!("failure" in outcome)) return outcome;
   return { file: outcome.file, faults: [{ path: "", message: "This program failed on the design." }] };
 }
 
 function documentOf(outcomes: Outcome[], single: boolean): string {
-  // a show is a list of its coils, even where it has one
+  // a show is printed as a list of its coils, even if it has one
   if (!single || "coil" in outcomes[0]) return `${JSON.stringify(outcomes.map(listed), null, 2)}\n`;
   return "evaluation" in outcomes[0] ? `${JSON.stringify(outcomes[0].evaluation, null, 2)}\n` : "";
 }
 
-/** Evaluates the files named; see README.md for the forms. */
+/** Evaluates the named files; see README.md for the usage. */
 export async function evaluateCommand(given: string[], program: URL): Promise<Answer> {
   const asked = readArguments(given);
   if (!asked.ok) return { exitCode: 2, output: "", complaints: [asked.message] };

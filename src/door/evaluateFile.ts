@@ -22,7 +22,7 @@ function outcomesOf(file: string): Outcome[] {
   return coils.map(([coil, design]) => ({ file, coil, evaluation: printed(design) }));
 }
 
-/** Reads and evaluates one file, of a show left before right; whatever happens, it returns. */
+/** Reads and evaluates one file; of a show, the left coil before the right. Never throws. */
 export function evaluateFile(file: string): Outcome[] {
   try {
     return outcomesOf(file);

@@ -3,18 +3,13 @@ import { parentPort, Worker } from "node:worker_threads";
 import { evaluateFile } from "./evaluateFile";
 import type { Outcome } from "./outcome";
 
-/** In a thread of its own: evaluates each file that is sent and sends back what became of it. */
+/** Runs in a worker thread: evaluates each file it is sent and posts the outcomes. */
 export function serveFiles(): void {
   parentPort?.on("message", (file: string) => parentPort?.postMessage(evaluateFile(file)));
 }
 
-/** Lets one thread work through what is left of the list. */
-function workThrough(
-  program: URL,
-  next: () => number,
-  files: string[],
-  outcomes: Outcome[][],
-): Promise<void> {
+/** Runs one worker thread that takes files from the list until none is left. */
+function runThread(program: URL, next: () => number, files: string[], outcomes: Outcome[][]): Promise<void> {
   return new Promise((done, fail) => {
     const thread = new Worker(program);
     let current = -1;
@@ -33,15 +28,15 @@ function workThrough(
 }
 
 /**
- * Evaluates every file, spread over the machine's cores; the order of the outcomes is that of the files.
- * @param program the bundled door, which serves files when it is started as a thread
+ * Evaluates every file, spread over the machine's cores; the outcomes are in the order of the files.
+ * @param program the bundled door, which serves files when it runs as a thread
  */
 export async function evaluateFiles(files: string[], program: URL): Promise<Outcome[]> {
   if (files.length === 1) return evaluateFile(files[0]);
   const outcomes: Outcome[][] = new Array(files.length);
   let taken = 0;
   const threads = Math.min(availableParallelism(), files.length);
-  const work = () => workThrough(program, () => taken++, files, outcomes);
+  const work = () => runThread(program, () => taken++, files, outcomes);
   await Promise.all(Array.from({ length: threads }, work));
   return outcomes.flat();
 }

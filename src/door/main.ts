@@ -1,4 +1,4 @@
-/** The headless door: bundled for Node, started by .scripts/door.mjs, and by itself once a thread. */
+/** The headless door: bundled for Node and started by .scripts/door.mjs, and by itself for each worker thread. */
 import { isMainThread } from "node:worker_threads";
 import { type Answer, evaluateCommand } from "./evaluateCommand";
 import { serveFiles } from "./evaluateFiles";

@@ -47,7 +47,7 @@ function refused(...complaints: string[]): Answer {
   return { exitCode: 2, output: "", complaints: complaints.map(oneLine) };
 }
 
-/** Why a design has no network to write: its errors. */
+/** The refusal of a design whose network has no solution, with its errors. */
 function unsolved(file: string, design: Design): Answer {
   const errors = evaluate(design).findings.filter(({ severity }) => severity === "error");
   return refused(
@@ -56,7 +56,7 @@ function unsolved(file: string, design: Design): Answer {
   );
 }
 
-/** One design's response, or its burst with its spark, as a SPICE netlist; see README.md for the forms. */
+/** One design's response, or its burst with its spark, as a SPICE netlist; see README.md for the usage. */
 export function netlistCommand(given: string[]): Answer {
   const asked = readNetlistArguments(given);
   if (!asked.ok) return refused(asked.message);

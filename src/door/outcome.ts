@@ -3,12 +3,12 @@ import type { Fault } from "../design/document";
 import type { Evaluation } from "../evaluation/evaluation";
 import type { Finding } from "../evaluation/findings/finding";
 
-/** An evaluation as it is printed: every finding carries its sentence in SI units. */
+/** An evaluation as printed: every finding has its sentence in SI units. */
 export type PrintedEvaluation = Omit<Evaluation, "findings"> & {
   findings: (Omit<Finding, "sentence"> & { message: string })[];
 };
 
-/** What became of one file, or of one coil of a show's file. */
+/** The outcome of one file, or of one coil of a show's file. */
 export type Outcome =
   | { file: string; coil?: Coil; evaluation: PrintedEvaluation }
   | { file: string; faults: Fault[] }

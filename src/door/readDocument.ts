@@ -22,27 +22,27 @@ function jsonIn(file: string): { ok: true; json: unknown } | { ok: false; faults
     : { ok: false, faults: [{ path: "", message: read.message }] };
 }
 
-/** A show from a file, or why it is none. */
+/** A show from a file, or why it is refused. */
 function readShow(json: unknown): ReadDocument {
   const read = parseExportedShow(json);
   if (read.ok) return { kind: "show", show: read.show, scoreFile: read.scoreFile };
   return { kind: "refused", faults: read.faults };
 }
 
-function saysShow(json: unknown): boolean {
+function isShowFormat(json: unknown): boolean {
   return json !== null && typeof json === "object" && "format" in json && json.format === "coilwright-show";
 }
 
-/** A design or a show from a file, or why it is neither; what says of itself nothing is taken for a design. */
+/** A design or a show from a file, or why it is refused; a document without a format is read as a design. */
 export function readDocument(file: string): ReadDocument {
   const read = jsonIn(file);
   if (!read.ok) return { kind: "refused", faults: read.faults };
-  if (saysShow(read.json)) return readShow(read.json);
+  if (isShowFormat(read.json)) return readShow(read.json);
   const parsed = parseDesign(read.json);
   return parsed.ok ? { kind: "design", design: parsed.design } : { kind: "refused", faults: parsed.faults };
 }
 
-/** The designs that play in a show. */
+/** The designs of the coils that play in a show. */
 export function coilsOf({ designs, left, right }: Show): CoilDesigns {
   return right === null ? { left: designs[left] } : { left: designs[left], right: designs[right] };
 }

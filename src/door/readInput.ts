@@ -2,14 +2,14 @@ import { readFileSync, statSync } from "node:fs";
 import { resolve } from "node:path";
 import { sizeRefusal } from "../design/fileLimits";
 
-/** npm runs a script in the project's folder and says where it was called. */
+/** A path relative to the caller's folder: npm runs a script in the project's folder and passes the original one. */
 export function fromCaller(path: string): string {
   return resolve(process.env.INIT_CWD ?? process.cwd(), path);
 }
 
 export type ReadInput = { ok: true; bytes: Buffer } | { ok: false; message: string };
 
-/** What the system says, in words; a code alone for what is rare. */
+/** System errors in words; rarer ones are shown as their code. */
 const REASONS: Record<string, string> = {
   ENOENT: "there is no file of this name",
   EISDIR: "it is a folder",
@@ -21,7 +21,7 @@ function reasonOf(error: unknown): string {
   return REASONS[code] ?? code;
 }
 
-/** A file's content, or one sentence why it is not read; a file beyond `most` bytes is left closed. */
+/** A file's content, or one sentence why it is not read; a file of more than `most` bytes is not opened. */
 export function readInput(file: string, most: number): ReadInput {
   const path = fromCaller(file);
   try {

@@ -66,7 +66,7 @@ function scheduled(arranged: ArrangedScore, designs: CoilDesigns): Answer {
   return { exitCode: 0, output: scheduleCsv(gates), complaints: complaints.map(oneLine) };
 }
 
-/** The gate schedule of a score for one coil or two, as CSV; what was changed as complaints. */
+/** The gate schedule of a score for one or two coils, as CSV; changes to its notes are listed as complaints. */
 export function scheduleCommand(given: string[]): Answer {
   const misuse = misused(given);
   if (misuse) return refused(misuse);
