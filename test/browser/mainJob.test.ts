@@ -69,7 +69,7 @@ describe("the main job", () => {
     await expect
       .poll(async () => (await capacitances.allTextContents()).join(" "))
       .toMatch(/17\.20\spF.*23\.44\spF/);
-    await page.getByRole("button", { name: "Put in 550 × 130 mm" }).click();
+    await page.getByRole("button", { name: "Use 550 × 130 mm" }).click();
     const width = page.getByRole("slider", { name: "Diameter of toroid 1" });
     await expect.poll(() => width.getAttribute("aria-valuetext")).toMatch(/^550\.0/);
     await page.getByText("Saved").waitFor();
@@ -79,7 +79,7 @@ describe("the main job", () => {
     expect(await width.getAttribute("aria-valuetext")).toMatch(/^550\.0/);
     expect(await page.getByRole("dialog").count()).toBe(0);
     await page.getByRole("tab", { name: "Line-up" }).click();
-    await page.getByRole("button", { name: "Put in 400 × 100 mm" }).waitFor();
+    await page.getByRole("button", { name: "Use 400 × 100 mm" }).waitFor();
     expect(faults).toEqual([]);
   });
 
@@ -132,7 +132,7 @@ describe("the main job", () => {
     expect(await violations(page)).toEqual([]);
     await page.getByRole("tab", { name: "Line-up" }).click();
     await page.getByLabel("Stock size").selectOption("400 × 100 mm toroid");
-    await page.getByRole("button", { name: /^Put in 400/ }).waitFor();
+    await page.getByRole("button", { name: /^Use 400/ }).waitFor();
     expect(await violations(page)).toEqual([]);
     const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(overflow).toBeLessThanOrEqual(0);

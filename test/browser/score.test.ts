@@ -85,19 +85,19 @@ describe("the score in a real browser", () => {
     await page.keyboard.down("h");
     await page.getByText(/A3: 220.*junction/).waitFor();
     await expect
-      .poll(async () => Number.parseFloat((await page.getByLabel("Duty now").textContent()) ?? ""), {
+      .poll(async () => Number.parseFloat((await page.getByLabel("Present duty").textContent()) ?? ""), {
         timeout: 5000,
       })
       .toBeGreaterThan(1);
     await page.keyboard.up("h");
-    await page.getByText("Nothing sounds.").waitFor();
+    await page.getByText("No tone is sounding.").waitFor();
 
     await page.getByRole("heading", { name: "The pair of coils" }).click();
-    await page.getByText(/Together they resonate at/).waitFor();
+    await page.getByText(/The pair resonates at/).waitFor();
     await page.getByText(/A burst of the right coil raises the idle left coil/).waitFor();
     await page.getByRole("textbox", { name: "Spacing of the coils" }).fill("1 m");
     await page.keyboard.press("Enter");
-    await page.getByText(/they can meet/).waitFor();
+    await page.getByText(/the sparks can meet/).waitFor();
     expect(faults).toEqual([]);
   }, 60_000);
 
@@ -144,7 +144,7 @@ describe("the score in a real browser", () => {
 
     await page.getByRole("button", { name: "Designs and files" }).click();
     const coming = page.waitForEvent("download");
-    await page.getByRole("menuitem", { name: "Export the whole show" }).click();
+    await page.getByRole("menuitem", { name: "Export show with its score" }).click();
     const exported = await coming;
     expect(exported.suggestedFilename()).toBe("autumn-tour.coilwright-show.json");
     const csv = (await downloaded(page, "Gate schedule (CSV)")).toString();
@@ -153,10 +153,10 @@ describe("the score in a real browser", () => {
     await other.page.getByRole("dialog").getByRole("button").last().click();
     const chosen = other.page.waitForEvent("filechooser");
     await other.page.getByRole("button", { name: "Designs and files" }).click();
-    await other.page.getByRole("menuitem", { name: "Open a file" }).click();
+    await other.page.getByRole("menuitem", { name: "Open file" }).click();
     const buffer = await bytesOf(exported);
     await (await chosen).setFiles({ name: "tour.json", mimeType: "application/json", buffer });
-    await other.page.getByRole("button", { name: "Open, and keep the present one as a version" }).click();
+    await other.page.getByRole("button", { name: "Open and save present show as version" }).click();
     await other.page.getByRole("tab", { name: "Score" }).click();
     await other.page.getByRole("heading", { name: "again.mid" }).waitFor();
     await other.page.getByRole("img", { name: "Piano roll of the Right coil" }).waitFor();
@@ -171,7 +171,7 @@ describe("the score in a real browser", () => {
     await openDuet(page);
     for (const part of ["Live keyboard", "Test pulses", "The pair of coils"])
       await page.getByRole("heading", { name: part }).click();
-    await page.getByText(/Together they resonate at/).waitFor();
+    await page.getByText(/The pair resonates at/).waitFor();
     expect(await violations(page)).toEqual([]);
   }, 60_000);
 

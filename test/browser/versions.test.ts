@@ -24,10 +24,10 @@ it("brings a deleted design back from the bin, and an earlier version of one tha
   await page.reload();
   await page.goto(new URL("#bin", page.url()).href);
   await page.getByRole("button", { name: new RegExp(`Today.*${deleted}.*deleted`) }).click();
-  await page.getByText("There is no such design in the show now").waitFor();
+  await page.getByText("This design is no longer in the show").waitFor();
   expect(await violations(page)).toEqual([]);
   await page.getByRole("button", { name: "Restore" }).click();
-  await page.getByText(`“${deleted}” is on the bench again`).waitFor();
+  await page.getByText(`“${deleted}” is restored`).waitFor();
   await page.getByRole("button", { name: "Back to the bench" }).click();
   expect(await title.inputValue()).toBe(deleted);
   expect(await turns.inputValue()).toBe("1500");
@@ -42,9 +42,9 @@ it("brings a deleted design back from the bin, and an earlier version of one tha
     .click();
   const row = page.getByRole("row", { name: /Turns/ });
   expect((await row.getByRole("cell").allInnerTexts()).map(Number.parseFloat)).toEqual([1500, 1600]);
-  await page.getByRole("button", { name: "Empty the bin" }).click();
-  await page.getByRole("dialog").getByRole("button", { name: "Empty the bin" }).click();
-  await page.getByText("The bin is empty. Designs that are deleted").waitFor();
+  await page.getByRole("button", { name: "Empty bin" }).click();
+  await page.getByRole("dialog").getByRole("button", { name: "Empty bin" }).click();
+  await page.getByText("The bin is empty. Deleted and replaced").waitFor();
   expect(wound).not.toBe("1500");
   expect(faults).toEqual([]);
 });

@@ -12,10 +12,10 @@ const KEY_FIGURES = [
   "burst.energy.spark",
 ] as const;
 
-/** What the burst comes to. */
+/** The key results of the burst. */
 export function BurstResults() {
   return (
-    <section aria-label="Burst in figures">
+    <section aria-label="Burst results">
       <Results ids={KEY_FIGURES} />
     </section>
   );

@@ -17,7 +17,7 @@ const LINES: Record<Hatch, string | null> = {
 };
 const SIZE: Partial<Record<Hatch, number>> = { rising: 5, crossed: 5, dotted: 5 };
 
-/** The fill of a part: drawn as on paper, so that parts are told apart without colour. */
+/** The hatching of a part, so that parts can be distinguished without colour. */
 function HatchPattern({ id, colour, hatch }: { id: string; colour: string; hatch: Hatch }) {
   const lines = LINES[hatch];
   const size = SIZE[hatch];
@@ -29,7 +29,7 @@ function HatchPattern({ id, colour, hatch }: { id: string; colour: string; hatch
   );
 }
 
-/** What an element is filled with. */
+/** The fill of an element. */
 function hatchFill(id: string, colour: string, hatch: Hatch): string {
   if (hatch === "solid") return `var(${colour})`;
   return hatch === "open" ? "none" : `url(#${id})`;
@@ -40,10 +40,10 @@ const BAR = 9;
 const LEAST_WIDTH = 84;
 const MOST_WIDTH = 190;
 const PART_OF_WIDTH = 0.3;
-/** Below this share of the supply the remainder is not told more closely. */
+/** Shares of the supply below this are shown as “< 0.001 %”. */
 const NEGLIGIBLE = 1e-5;
 
-type Account = BurstOutcome["energy"];
+type EnergyBalance = BurstOutcome["energy"];
 
 function partOf({ id }: FlowBand): EnergyPart {
   return ENERGY_PARTS.find((part) => part.id === id) ?? ENERGY_PARTS[0];
@@ -108,20 +108,20 @@ function Label({ band }: { band: FlowBand }) {
   );
 }
 
-/** Beside the bands: what the network does not see, and what the sum leaves open. */
-function Balance({ energy }: { energy: Account }) {
+/** The turn-off energy, which is not part of the balance, and the balance's error. */
+function Balance({ energy }: { energy: EnergyBalance }) {
   const system = useUnitSystem();
-  const told = (value: number) =>
+  const amount = (value: number) =>
     `${formatQuantity(value, "energy", system, 3).text} (${shareText(value / energy.supplied)})`;
   return (
     <p className={styles.balance}>
-      Beside the balance, the switches' turn-off: <b>{told(energy.turnOff)}</b>. The sum leaves{" "}
-      <b>{told(Math.abs(energy.imbalance))}</b> unexplained.
+      Turn-off loss of the switches, not included: <b>{amount(energy.turnOff)}</b>. Error of the balance:{" "}
+      <b>{amount(Math.abs(energy.imbalance))}</b>.
     </p>
   );
 }
 
-function Picture({ energy }: { energy: Account }) {
+function Picture({ energy }: { energy: EnergyBalance }) {
   const place = useRef<HTMLDivElement>(null);
   const system = useUnitSystem();
   const { width } = useSize(place, { width: 400, height: 250 });
@@ -146,25 +146,27 @@ function Picture({ energy }: { energy: Account }) {
   );
 }
 
-function AccountOrWhy({ energy }: { energy: Account | null }) {
+function PictureOrReason({ energy }: { energy: EnergyBalance | null }) {
   if (!energy)
     return (
       <p className={styles.none}>
-        The energy cannot be shown while a circuit has no solution; the findings say why.
+        The energy cannot be computed because a circuit has no solution; see the findings.
       </p>
     );
   if (!(energy.supplied > 0))
-    return <p className={styles.none}>The burst takes no energy from the reservoir: nothing is driven.</p>;
+    return (
+      <p className={styles.none}>The burst takes no energy from the reservoir: the bridge is not driven.</p>
+    );
   return <Picture energy={energy} />;
 }
 
-/** Where each joule of the burst went. */
+/** The energy balance of the burst as a flow diagram. */
 export function EnergyPicture() {
   const energy = useEvaluation((evaluation) => evaluation.burst?.energy ?? null);
   return (
     <section className={styles.energy} aria-label="Energy of the burst">
-      <h3 className={styles.title}>Where the energy of the burst goes</h3>
-      <AccountOrWhy energy={energy} />
+      <h3 className={styles.title}>Energy balance of the burst</h3>
+      <PictureOrReason energy={energy} />
     </section>
   );
 }

@@ -1,4 +1,4 @@
-/** Where the bands of the energy picture lie, in px; no two labels share a place. */
+/** The layout of the energy diagram's bands, in px, without overlapping labels. */
 
 interface FlowPart {
   id: string;
@@ -9,7 +9,7 @@ interface FlowPart {
 export interface FlowBand extends FlowPart {
   /** of the energy supplied */
   share: number;
-  /** top of the band where it leaves the supply, and where it arrives */
+  /** top of the band at the supply, and at its label */
   left: number;
   right: number;
   thickness: number;
@@ -29,14 +29,13 @@ const SUPPLY_HEIGHT = 150;
 const LABEL_HEIGHT = 20;
 const GAP = 5;
 
-/** No band is drawn thicker than the supply, whatever a sum that does not hold may say. */
+/** No band is drawn thicker than the supply, even if the balance has a large error. */
 function drawnShare(energy: number, supplied: number): number {
   return Math.min(1, energy / supplied);
 }
 
 /**
- * Bands as thick as their share, together where they leave the supply, far enough apart for their labels
- * where they arrive.
+ * Bands as thick as their share: adjacent at the supply, and far enough apart for their labels at the other end.
  * @param supplied J, above zero
  */
 export function energyFlow(supplied: number, parts: readonly FlowPart[]): EnergyFlow {
@@ -60,7 +59,7 @@ export function energyFlow(supplied: number, parts: readonly FlowPart[]): Energy
   return { height, supplyTop, supplyHeight: SUPPLY_HEIGHT, bands };
 }
 
-/** The outline of a band between two abscissae. */
+/** The outline of a band between two x values. */
 export function bandPath({ left, right, thickness }: FlowBand, from: number, to: number): string {
   const middle = (from + to) / 2;
   return (

@@ -1,11 +1,11 @@
-/** What the energy of a burst goes to, in the order of the picture. */
+/** The parts of a burst's energy balance, in the order of the diagram. */
 export type Hatch = "solid" | "rising" | "crossed" | "dotted" | "open";
 
 export interface EnergyPart {
-  /** of the account, `burst.energy.<id>` */
+  /** of the result `burst.energy.<id>` */
   id: "spark" | "secondary" | "primary" | "bank" | "switches" | "stored" | "returned";
   label: string;
-  /** a colour token of the house */
+  /** a colour token */
   colour: string;
   hatch: Hatch;
 }
@@ -15,7 +15,7 @@ export const ENERGY_PARTS: readonly EnergyPart[] = [
   { id: "secondary", label: "Winding", colour: "--winding", hatch: "rising" },
   { id: "primary", label: "Primary conductor", colour: "--copper", hatch: "solid" },
   { id: "bank", label: "Capacitor bank", colour: "--copper", hatch: "rising" },
-  { id: "switches", label: "Switches, on", colour: "--copper", hatch: "crossed" },
+  { id: "switches", label: "Switches, conduction", colour: "--copper", hatch: "crossed" },
   { id: "stored", label: "Still stored", colour: "--ink-soft", hatch: "dotted" },
-  { id: "returned", label: "Back to reservoir", colour: "--ink-soft", hatch: "open" },
+  { id: "returned", label: "Returned to reservoir", colour: "--ink-soft", hatch: "open" },
 ];

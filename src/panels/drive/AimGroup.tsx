@@ -14,7 +14,7 @@ function aimOf(kind: TuningAim["kind"], sparkLength: number): TuningAim {
   return kind === "spark" ? { kind, length: sparkLength } : { kind };
 }
 
-/** What the primary is tuned to; the length is asked only where the aim is a spark. */
+/** The tuning aim; its length is shown only if the aim is a spark. */
 export function AimGroup() {
   const kind = useDesign((design) => design.tuningAim.kind);
   const sparkLength = useDesign((design) => design.spark.length);

@@ -18,15 +18,15 @@ const RESULTS = [
 ];
 
 const path = "drive.commutation.leadTime";
-/** s that a lead is set in: what a trimmer can be set to. */
+/** s, resolution of a trimmed lead time */
 const STEP = 1e-8;
 
-/** s, rounded up, so that what the lead has to span stays within it. */
+/** s, rounded up, so that the lead still covers what it must. */
 function toStep(lead: number): number {
   return Number((Math.ceil(lead / STEP) * STEP).toPrecision(6));
 }
 
-/** The lead that lets the next pair come on at the current's zero. */
+/** Proposes the lead time at which the next switches turn on at the current's zero. */
 function LeadProposal() {
   const system = useUnitSystem();
   const present = useDesign((design) => design.drive.commutation.leadTime);
@@ -36,16 +36,16 @@ function LeadProposal() {
   const text = formatQuantity(rounded, "time", system, 3).text;
   return (
     <Proposal
-      take={`Take ${text}`}
-      taken={Math.abs(present - rounded) < STEP / 2}
-      onTake={() => workbench.setValue(path, rounded, "take the proposed lead time")}
+      apply={`Use ${text}`}
+      applied={Math.abs(present - rounded) < STEP / 2}
+      onApply={() => workbench.setValue(path, rounded, "use the proposed lead time")}
     >
-      {`A lead time of ${text} lets the next pair come on just at the current's zero, with this delay and dead time.`}
+      {`With this delay and dead time, a lead time of ${text} turns the next switches on at the current's zero.`}
     </Proposal>
   );
 }
 
-/** The lead that switches off least current over the whole burst, searched when it is asked for. */
+/** The lead time with the least turn-off current over the whole burst, searched on request. */
 function QuietLead() {
   const system = useUnitSystem();
   const design = useDesign((each) => each);
@@ -55,18 +55,18 @@ function QuietLead() {
     return (
       <>
         <Proposal
-          take={state === "searching" ? "Searching …" : "Search it"}
-          taken={false}
+          apply={state === "searching" ? "Searching …" : "Search"}
+          applied={false}
           disabled={state === "searching"}
-          onTake={search}
+          onApply={search}
         >
           {state === "done"
-            ? "No lead was found: there is no burst, or none spans delay and dead time."
-            : "Of the leads that span the dead time, the one that switches off least current over whole bursts."}
+            ? "No lead time was found: there is no burst, or no lead time covers delay and dead time."
+            : "Searches the lead times that cover the dead time for the least turn-off current over whole bursts."}
         </Proposal>
         <FollowedProgress
           store={leadTask.progress}
-          label="Search for the quietest lead"
+          label="Search for the lead time with the least turn-off current"
           onCancel={leadTask.cancel}
         />
       </>
@@ -75,16 +75,16 @@ function QuietLead() {
   const text = formatQuantity(lead, "time", system, 3).text;
   return (
     <Proposal
-      take={`Take ${text}`}
-      taken={Math.abs(design.drive.commutation.leadTime - lead) < STEP / 2}
-      onTake={() => workbench.setValue(path, lead, "take the quietest lead time")}
+      apply={`Use ${text}`}
+      applied={Math.abs(design.drive.commutation.leadTime - lead) < STEP / 2}
+      onApply={() => workbench.setValue(path, lead, "use the lead time with the least turn-off current")}
     >
-      {`Of the leads that span the dead time, ${text} switches off least over whole bursts: ${formatQuantity(found.turnOffCurrent, "current", system, 3).text} RMS. A shorter dead time lets it be less.`}
+      {`Of the lead times that cover the dead time, ${text} has the least turn-off current over whole bursts: ${formatQuantity(found.turnOffCurrent, "current", system, 3).text} RMS. A shorter dead time allows less.`}
     </Proposal>
   );
 }
 
-/** What turns the bridge over, and how well it does. */
+/** The commutation of the bridge: its settings, results and proposals. */
 export function CommutationGroup() {
   return (
     <>

@@ -32,7 +32,7 @@ const HEAT = [
 
 const GATE = ["drive.gatePeakCurrent", "drive.gatePower"];
 
-/** The switches, what commutates them and what stops them. */
+/** The switches, their commutation and the current limit. */
 export function ControlPanel() {
   return (
     <Panel title="Switches and control">

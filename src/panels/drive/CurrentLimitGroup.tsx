@@ -6,7 +6,7 @@ import { Group } from "../parts/Group";
 import { Proposal } from "../parts/Proposal";
 import { Results } from "../parts/Results";
 
-/** The current transformer; its turns are one number, or two for two in cascade. */
+/** The current transformer: one number of turns, or two for a cascade. */
 function TransformerGroup() {
   const count = useDesign((design) => design.drive.currentTransformer.turns.length);
   return (
@@ -30,14 +30,14 @@ const RESULTS = [
   "drive.coreFluxDensity",
 ];
 
-/** What a reference can be trimmed to. */
+/** Precision to which a reference can be trimmed. */
 const LEVEL_DIGITS = 3;
 
 function same(a: readonly number[], b: readonly number[]): boolean {
   return a.length === b.length && a.every((value, index) => value === b[index]);
 }
 
-/** Turns, burden and level worked out from the wanted limit. */
+/** Proposes turns, burden and level for the wanted limit. */
 function ChainProposal() {
   const system = useUnitSystem();
   const present = useDesign((design) => design.drive.currentTransformer);
@@ -50,26 +50,26 @@ function ChainProposal() {
   const count = turns.length === 1 ? `${turns[0]} turns` : `two in cascade of ${turns.join(" and ")} turns`;
   return (
     <Proposal
-      take="Take it"
-      taken={
+      apply="Use proposal"
+      applied={
         same(turns, present.turns) &&
         burden === present.burden &&
         comparatorVoltage === present.comparatorVoltage
       }
-      onTake={() =>
+      onApply={() =>
         workbench.setValue(
           "drive.currentTransformer",
           { ...present, turns, burden, comparatorVoltage },
-          "take the proposed current transformer",
+          "use the proposed current transformer",
         )
       }
     >
-      {`For this limit: ${count}, a burden of ${resistance}, the comparator at ${level}.`}
+      {`For this limit: ${count}, a burden of ${resistance}, and the comparator at ${level}.`}
     </Proposal>
   );
 }
 
-/** What ends the burst, or the half cycle, when the current grows too large. */
+/** The over-current limit: its settings, results and a proposal. */
 export function CurrentLimitGroup() {
   return (
     <>

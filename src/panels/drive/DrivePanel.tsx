@@ -19,7 +19,7 @@ const BURST = [
   "burst.gapField",
 ];
 
-/** What the primary is tuned to, what is played, and what one burst comes to. */
+/** The tuning aim, the spark, the interrupter and the results of one burst. */
 export function DrivePanel() {
   return (
     <Panel title="Drive">

@@ -6,7 +6,7 @@ import { Panel } from "../parts/Panel";
 import { Results } from "../parts/Results";
 import styles from "./Caution.module.css";
 
-/** One of the cautions, where it matters. */
+/** One of the cautions, shown where it applies. */
 function Caution({ code }: { code: string }) {
   const caution = cautions.find((each) => each.code === code);
   if (!caution) throw new Error(`no caution has the code “${code}”`);
@@ -45,7 +45,7 @@ const SWITCHING_ON_AND_OFF = [
   "drive.dischargeTime",
 ];
 
-/** From the mains to the bus: what feeds the bridge, and what it costs the circuit. */
+/** From the mains to the bus: the supply and its load on the mains circuit. */
 export function SupplyPanel() {
   return (
     <Panel title="Supply">

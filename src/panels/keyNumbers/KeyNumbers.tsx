@@ -1,7 +1,7 @@
 import { ResultFigure } from "../parts/ResultFigure";
 import styles from "./KeyNumbers.module.css";
 
-/** The numbers that a builder watches while changing anything else. */
+/** The key results, always in view while the design is edited. */
 export function KeyNumbers() {
   return (
     <section aria-label="Key numbers">

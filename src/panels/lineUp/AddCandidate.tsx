@@ -5,7 +5,7 @@ import { workbench } from "../../workbench/session/session";
 import { added, MOST_CANDIDATES, stockTopLoad, withCandidates } from "./candidates";
 import styles from "./LineUp.module.css";
 
-/** Takes the design's own top load or a stock size into the line-up. */
+/** Adds the design's own top load or a stock size to the line-up. */
 export function AddCandidate() {
   const topLoad = useDesign((design) => design.topLoad);
   const windingTop = useDesign((design) => design.secondary.baseHeight + design.secondary.windingLength);
@@ -32,7 +32,9 @@ export function AddCandidate() {
           ))}
         </select>
       </label>
-      {full && <p className={styles.hint}>Four is the most that one chart can tell apart.</p>}
+      {full && (
+        <p className={styles.hint}>At most four top loads can be compared: remove one to add another.</p>
+      )}
     </div>
   );
 }

@@ -9,7 +9,7 @@ import { placeInShow } from "../parts/places";
 import { changed, withCandidates } from "./candidates";
 import styles from "./LineUp.module.css";
 
-/** The free size of a candidate: every measure of its elements, in the fields' own words. */
+/** The size of a candidate: every dimension of its elements. */
 export function CandidateFields({ candidate }: { candidate: LineUpCandidate }) {
   const system = useUnitSystem();
   return (
@@ -19,7 +19,7 @@ export function CandidateFields({ candidate }: { candidate: LineUpCandidate }) {
           .filter((entry): entry is [string, number] => typeof entry[1] === "number")
           .map(([key, value]) => {
             const field = numberField(`topLoad.elements.*.${key}`);
-            const put = (next: number | null, run?: string) =>
+            const commit = (next: number | null, run?: string) =>
               workbench.editShow(
                 `${field.label} of ${candidate.name}`,
                 withCandidates(
@@ -41,7 +41,7 @@ export function CandidateFields({ candidate }: { candidate: LineUpCandidate }) {
                 system={system}
                 refuse={(typed) => meaningRefusal(field, typed, system)}
                 place={placeInShow(`lineUp.${candidate.id}.${index}.${key}`)}
-                onCommit={put}
+                onCommit={commit}
               />
             );
           }),

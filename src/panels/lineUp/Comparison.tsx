@@ -5,11 +5,11 @@ import { formatQuantity } from "../../units/format";
 import type { CandidateEvaluations } from "../../workbench/background/candidateEvaluations";
 import { useUnitSystem } from "../../workbench/session/hooks";
 import { workbench } from "../../workbench/session/session";
-import { CANDIDATE_STYLES, removed, shownOrHidden, withCandidates } from "./candidates";
+import { CANDIDATE_STYLES, removed, toggledCurves, withCandidates } from "./candidates";
 import styles from "./LineUp.module.css";
 import { Silhouette, widestOf } from "./Silhouettes";
 
-/** What is compared, by the results' ids. */
+/** The compared results, by their ids. */
 const ROWS = [
   "topLoad.capacitance",
   "secondary.resonance",
@@ -81,7 +81,7 @@ export function Comparison({ candidates, evaluations }: ComparisonProps) {
                     onChange={() =>
                       workbench.editShow(
                         `${shown ? "hide" : "show"} curves of ${name}`,
-                        withCandidates(shownOrHidden(id)),
+                        withCandidates(toggledCurves(id)),
                       )
                     }
                   />
@@ -90,14 +90,14 @@ export function Comparison({ candidates, evaluations }: ComparisonProps) {
             ))}
           </tr>
           <tr>
-            <th scope="row">Decide</th>
+            <th scope="row">Action</th>
             {candidates.map((candidate) => (
               <td key={candidate.id} className={styles.decide}>
                 <Button
-                  aria-label={`Put in ${candidate.name}`}
+                  aria-label={`Use ${candidate.name}`}
                   onClick={() => workbench.adoptTopLoad(candidate.topLoad)}
                 >
-                  Put in
+                  Use
                 </Button>
                 <Button
                   kind="bare"

@@ -20,14 +20,14 @@ export function LineUp() {
   return (
     <div className={styles.lineUp}>
       <p className={styles.hint}>
-        Compare top loads on this design: everything else stays as it is. Start from a stock size and change
-        it freely.
+        Compare top loads on this design; everything else stays unchanged. Start from a stock size and edit
+        it.
       </p>
       <AddCandidate />
       <FollowedProgress store={lineUpBatch.progress} label="Comparison of top loads" onCancel={giveUp} />
       {givenUp && (
         <p className={styles.unsolved} role="status">
-          The comparison was given up; figures shown are older than the design.{" "}
+          The comparison was cancelled; the values shown are out of date.{" "}
           <Button onClick={again}>Compute again</Button>
         </p>
       )}
@@ -46,8 +46,8 @@ export function LineUp() {
             .filter(({ id }) => evaluations[id]?.secondary === null)
             .map(({ id, name }) => (
               <p key={id} className={styles.unsolved}>
-                <strong>{name}</strong> has no solution on this design: it cuts the winding or another
-                conductor, or the design has none itself. Change its size or raise it.
+                <strong>{name}</strong> has no solution on this design: it intersects the winding or another
+                conductor, or the design itself has no solution. Change its size or raise it.
               </p>
             ))}
           <LineUpChart candidates={candidates} evaluations={evaluations} />

@@ -15,7 +15,7 @@ interface LineUpChartProps {
   evaluations: CandidateEvaluations;
 }
 
-/** The candidates' tuning on one chart: each one's frequency aimed at and its poles, over the one primary. */
+/** The candidates' tuning on one chart: the target frequency and poles of each, with the common primary. */
 export function LineUpChart({ candidates, evaluations }: LineUpChartProps) {
   const system = useUnitSystem();
   const tap = useDesign((design) => design.primary.tap);
@@ -39,7 +39,7 @@ export function LineUpChart({ candidates, evaluations }: LineUpChartProps) {
       {
         ...style,
         id: `${candidate.id} aim`,
-        label: `${candidate.name}: aim`,
+        label: `${candidate.name}: target`,
         points: taps.flatMap((x) =>
           tuning.targetResonance === null ? [] : { x, y: tuning.targetResonance },
         ),
@@ -58,7 +58,7 @@ export function LineUpChart({ candidates, evaluations }: LineUpChartProps) {
       },
     ]),
   ];
-  // a candidate whose aim is not known yet keeps its poles in sight
+  // for a candidate whose target is not known yet, its poles stay in view
   const aims = tunings.map(({ tuning }) => tuning.targetResonance ?? tuning.curve[0].lowerPole);
   const around = { from: Math.min(...aims) * (1 - 2 * REACH), to: Math.max(...aims) * (1 + 2 * REACH) };
   return (

@@ -7,7 +7,7 @@ const WIDTH = 92;
 const HEIGHT = 56;
 const MARGIN = 4;
 
-/** One top load to scale; the scale is the same for all that are compared. */
+/** One top load to scale, with the same scale for all candidates. */
 export function Silhouette({ candidate, widest }: { candidate: LineUpCandidate; widest: number }) {
   const { elements } = drawnTopLoad(candidate.topLoad);
   const scale = (WIDTH - 2 * MARGIN) / widest;

@@ -1,4 +1,4 @@
-/** The top loads that are compared: made from the design's own, from stock sizes, changed and taken away. */
+/** The candidates of the top load comparison: adding, changing and removing them. */
 import type { TopLoad, TopLoadElement } from "../../calc/design-parts";
 import type { LineUpCandidate, Show } from "../../design/show";
 import type { StockTopLoad } from "../../design/stockTopLoads";
@@ -13,7 +13,7 @@ function underside(element: TopLoadElement): number {
   return element.centreHeight - elementHalves(element).halfHeight;
 }
 
-/** A stock size in the place of the design's own top load, its underside at the same height. */
+/** The design's top load replaced by a stock size with its underside at the same height. */
 export function stockTopLoad(stock: StockTopLoad, own: TopLoad, windingTop: number): TopLoad {
   const lowest = own.elements.length > 0 ? Math.min(...own.elements.map(underside)) : windingTop + 0.02;
   const half = stock.element.shape === "sphere" ? stock.element.diameter / 2 : stock.element.tubeDiameter / 2;
@@ -21,7 +21,7 @@ export function stockTopLoad(stock: StockTopLoad, own: TopLoad, windingTop: numb
   return { ...own, elements: [element] };
 }
 
-/** The name of a size: what it measures, in the reader's units. */
+/** The name of a top load: its dimensions in the user's units. */
 export function sizeName(topLoad: TopLoad, system: UnitSystem): string {
   const size = (value: number): string =>
     system === "metric"
@@ -36,12 +36,12 @@ export function sizeName(topLoad: TopLoad, system: UnitSystem): string {
   return sizes.length > 0 ? `${sizes.join(" + ")} ${unit}` : "Bare winding";
 }
 
-/** The candidates as they are called on screen. */
+/** The candidates with their names on screen. */
 export function named(candidates: readonly LineUpCandidate[], system: UnitSystem): LineUpCandidate[] {
   return candidates.map((candidate) => ({ ...candidate, name: sizeName(candidate.topLoad, system) }));
 }
 
-/** The candidates' curves are told apart by colour and dashes. */
+/** The candidates' curves differ in colour and dashes. */
 export const CANDIDATE_STYLES: readonly { colour: string; dash?: string }[] = [
   { colour: "--live" },
   { colour: "--field", dash: "8 3" },
@@ -51,7 +51,7 @@ export const CANDIDATE_STYLES: readonly { colour: string; dash?: string }[] = [
 
 type Change = (candidates: LineUpCandidate[]) => LineUpCandidate[];
 
-/** A show with other candidates. */
+/** A change of the show's candidates. */
 export function withCandidates(change: Change): (show: Show) => Show {
   return (show) => ({ ...show, lineUp: { ...show.lineUp, candidates: change(show.lineUp.candidates) } });
 }
@@ -74,7 +74,7 @@ export function changed(id: string, topLoad: TopLoad): Change {
 }
 
 /** Shows a candidate's curves, or hides them. */
-export function shownOrHidden(id: string): Change {
+export function toggledCurves(id: string): Change {
   return (candidates) =>
     candidates.map((candidate) =>
       candidate.id === id ? { ...candidate, shown: !candidate.shown } : candidate,

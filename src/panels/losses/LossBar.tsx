@@ -16,7 +16,7 @@ interface LossBarProps {
 
 const CAPTION = { secondary: "Secondary", primary: "Primary" };
 
-/** One circuit's loss as a bar in parts, each with its name, its ohms and its share beneath. */
+/** One circuit's losses as a stacked bar, with name, resistance and share of each part below. */
 export function LossBar({ circuit, parts }: LossBarProps) {
   const system = useUnitSystem();
   const losses = useEvaluation((evaluation) => evaluation.losses);

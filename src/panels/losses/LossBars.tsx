@@ -16,7 +16,7 @@ const PRIMARY = [
   { name: "allowance", hatch: "open" },
 ] as const;
 
-/** Where each circuit loses its energy at its fundamental. */
+/** The losses of each circuit at its fundamental. */
 export function LossBars() {
   const solved = useEvaluation((evaluation) => evaluation.losses !== null);
   return (
@@ -28,7 +28,9 @@ export function LossBars() {
           <LossBar circuit="primary" parts={PRIMARY} />
         </>
       ) : (
-        <p className={styles.none}>The losses cannot be shown while a circuit has no solution.</p>
+        <p className={styles.none}>
+          The losses cannot be computed because a circuit has no solution; see the findings.
+        </p>
       )}
     </section>
   );

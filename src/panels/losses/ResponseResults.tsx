@@ -17,14 +17,14 @@ function crossingIds(name: "zeroPhase" | "loadedZeroPhase", count: number): stri
   ]).flat();
 }
 
-/** What the response comes to: how it rings, and where a bridge can lock. */
+/** The results of the response: beat, pole Q and the frequencies at which a bridge can lock. */
 export function ResponseResults() {
   const counts = useEvaluation(({ response }) => ({
     unloaded: response?.zeroPhase.length ?? 0,
     loaded: response?.loadedZeroPhase.length ?? 0,
   }));
   return (
-    <section aria-label="Response in figures">
+    <section aria-label="Response results">
       <Results
         ids={[
           ...RINGING,

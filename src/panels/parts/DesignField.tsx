@@ -14,11 +14,11 @@ interface DesignFieldProps {
   /** dotted path in the design, with indices */
   path: string;
   wide?: boolean;
-  /** without the findings beneath it, where the field stands a second time */
+  /** hides its findings, if the field is already shown elsewhere */
   quiet?: boolean;
 }
 
-/** One field of the design with all that its declaration says: label, unit, range, help. */
+/** One field of the design with label, unit, range and help from its declaration. */
 export function DesignField({ path, wide, quiet }: DesignFieldProps) {
   const field = fieldAt(path);
   if (!field) throw new Error(`no field is declared as “${path}”`);

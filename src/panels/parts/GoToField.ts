@@ -1,4 +1,4 @@
 import { createContext } from "react";
 
-/** How a panel sends the builder to the field of a path; the shell that holds the form provides it. */
+/** Lets a panel show the field of a path; provided by the layout that contains the form. */
 export const GoToField = createContext<(path: string) => void>(() => undefined);

@@ -8,7 +8,7 @@ interface GroupProps {
   children: ReactNode;
 }
 
-/** Fields that belong together, in one ruled block under a small heading. */
+/** Related fields in one ruled block with a small heading. */
 export function Group({ title, actions, children }: GroupProps) {
   return (
     <fieldset className={styles.group}>

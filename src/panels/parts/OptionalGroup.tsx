@@ -9,16 +9,16 @@ import { Group } from "./Group";
 import styles from "./OptionalGroup.module.css";
 
 interface OptionalGroupProps<Of extends Parts> {
-  /** dotted path of the part, null in the design while it is absent */
+  /** dotted path of the part; its value is null while it is absent */
   path: string;
   declaration: GroupDeclaration<Of, true>;
-  /** its name within a sentence, as in “strike rail” */
+  /** its name within a sentence, such as “strike rail” */
   name: string;
   title: string;
   fields: readonly (keyof Of & string)[];
 }
 
-/** A part that may be absent: added and removed as a whole. */
+/** An optional part, added and removed as a whole. */
 export function OptionalGroup<Of extends Parts>(props: OptionalGroupProps<Of>) {
   const { path, declaration, name, title, fields } = props;
   const present = useDesign((design) => valueAt(design, path) !== null);

@@ -7,12 +7,12 @@ import { PanelOpen } from "./PanelOpen";
 
 interface PanelProps {
   title: string;
-  /** whether it is open for one who has never touched it */
+  /** whether it is open by default */
   open?: boolean;
   children: ReactNode;
 }
 
-/** A section of the title-block column; its fields stay in the page while it is closed, drafts and all. */
+/** A section of the form; while it is closed its fields stay mounted, so that drafts are kept. */
 export function Panel({ title, open = false, children }: PanelProps) {
   const chosen = usePreferences((preferences) => preferences.panelsOpen[title]);
   const setPanelOpen = usePreferences((preferences) => preferences.setPanelOpen);

@@ -1,4 +1,4 @@
 import { createContext } from "react";
 
-/** Whether the panel around is open: figures in a closed one need not follow every edit. */
+/** Whether the enclosing panel is open: figures in a closed one need not be updated. */
 export const PanelOpen = createContext(true);

@@ -2,24 +2,24 @@ import { Button } from "../../ui/Button";
 import styles from "./Proposal.module.css";
 
 interface ProposalProps {
-  /** what is proposed and why, a sentence */
+  /** one sentence: what is proposed and why */
   children: string;
-  /** on the button */
-  take: string;
-  /** already as proposed */
-  taken: boolean;
-  /** cannot be taken just now */
+  /** the button's label */
+  apply: string;
+  /** the design already is as proposed */
+  applied: boolean;
+  /** cannot be applied now */
   disabled?: boolean;
-  onTake: () => void;
+  onApply: () => void;
 }
 
-/** A worked proposal under the fields that it would change, with the button that takes it. */
-export function Proposal({ children, take, taken, disabled = false, onTake }: ProposalProps) {
+/** A computed proposal below the fields that it would change, with a button that applies it. */
+export function Proposal({ children, apply, applied, disabled = false, onApply }: ProposalProps) {
   return (
     <div className={styles.proposal}>
       <p className={styles.text}>{children}</p>
-      <Button disabled={taken || disabled} onClick={onTake}>
-        {taken ? "As proposed" : take}
+      <Button disabled={applied || disabled} onClick={onApply}>
+        {applied ? "As proposed" : apply}
       </Button>
     </div>
   );

@@ -13,7 +13,7 @@ interface ProvenanceProps {
   close: () => void;
 }
 
-/** Where a result comes from: formula in words and symbols, what goes in, how far it can be trusted. */
+/** How a result is computed: formula in words and symbols, inputs, source, validity and accuracy. */
 export function Provenance({ entry, close }: ProvenanceProps) {
   return (
     <>
@@ -22,13 +22,13 @@ export function Provenance({ entry, close }: ProvenanceProps) {
         <Symbols text={entry.formula} />
       </p>
       <dl className={popover.rows}>
-        <dt>From</dt>
+        <dt>Inputs</dt>
         <dd>
           <Inputs ids={entry.inputs} close={close} />
         </dd>
         <dt>Source</dt>
         <dd>{sourceText(entry.source)}</dd>
-        <dt>Holds</dt>
+        <dt>Validity</dt>
         <dd>{entry.validity}</dd>
         <dt>Accuracy</dt>
         <dd>{entry.accuracy}</dd>

@@ -7,15 +7,17 @@ import { Provenance } from "./Provenance";
 interface ResultFigureProps {
   /** id of the result in the register */
   id: string;
-  /** where the register's label is too long for the place */
+  /** replaces the register's label where that is too long */
   caption?: string;
   size?: "large" | "small";
   remark?: string;
   tone?: "plain" | "live" | "ok" | "warning" | "error";
 }
 
-/** One number of the evaluation as the register names it; a dash while it cannot be computed.
- * Pressed, it says where the number comes from. */
+/**
+ * One result with its label from the register; a dash while it cannot be computed. Pressing it opens its
+ * provenance.
+ */
 export function ResultFigure({ id, caption, ...figure }: ResultFigureProps) {
   const value = useEvaluation((evaluation) => resultValue(evaluation, id));
   const system = useUnitSystem();

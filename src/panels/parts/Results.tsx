@@ -3,7 +3,7 @@ import { PanelOpen } from "./PanelOpen";
 import { ResultFigure } from "./ResultFigure";
 import styles from "./Results.module.css";
 
-/** What a panel's fields come to: the key results beneath them, by their ids in the register; none while it is closed. */
+/** The key results below a panel's fields, by their ids in the register; nothing while the panel is closed. */
 export function Results({ ids }: { ids: readonly string[] }) {
   if (!useContext(PanelOpen)) return null;
   return (

@@ -1,4 +1,4 @@
-/** Places of fields, under which what is typed is kept until it is taken over. */
+/** Places of fields: the keys of their drafts. */
 
 /** The place of a field of one design. */
 export function placeIn(designId: string, path: string): string {

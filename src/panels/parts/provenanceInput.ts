@@ -10,7 +10,7 @@ import type { UnitSystem } from "../../units/unitSystem";
 
 export interface ProvenanceInput {
   label: string;
-  /** the present value for reading; null where it is more than one number */
+  /** the present value as text; null if it is more than one number */
   value: string | null;
   /** path of the field that sets it; null for a result */
   field: string | null;
@@ -25,7 +25,7 @@ function shown(field: Field, value: unknown, system: UnitSystem): string {
   return formatQuantity(Number(value), field.dimension, system).text;
 }
 
-/** What goes into a result, with its value in the open design. A name that nothing knows stands for itself. */
+/** An input of a result, with its value in the open design. An unknown name is shown as it is. */
 export function provenanceInput(
   id: string,
   design: Design,

@@ -4,9 +4,9 @@ import { findingMessage } from "../../evaluation/findings/findingMessage";
 import type { Remark } from "../../ui/Cell";
 import { useEvaluation, useUnitSystem } from "../../workbench/session/hooks";
 
-/** The findings whose remedy is this field, as remarks beneath it. */
+/** The findings whose remedy is this field, as remarks below it. */
 export function useRemarks(path: string): Remark[] {
-  // findings are new objects with every evaluation; as text they are the same, and the field stands still
+  // findings are new objects with every evaluation; compared as text, equal ones cause no new render
   const own = useEvaluation(({ findings }) => JSON.stringify(findings.filter(({ where }) => where === path)));
   const system = useUnitSystem();
   return useMemo(

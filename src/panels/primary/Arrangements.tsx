@@ -5,7 +5,7 @@ import { useDesign, useEvaluation, useUnitSystem } from "../../workbench/session
 import { workbench } from "../../workbench/session/session";
 import styles from "./Arrangements.module.css";
 
-/** The tightest of the three limits, and which it is; null where nothing stresses the bank. */
+/** The smallest of the three margins, and of which limit; null if the bank has no stress. */
 function tightest({ stress }: Arrangement): { margin: number; of: string } | null {
   const margins = [
     { margin: stress.voltageMargin, of: "voltage" },
@@ -19,8 +19,8 @@ function tightest({ stress }: Arrangement): { margin: number; of: string } | nul
   );
 }
 
-function take({ unitsInSeries, strings }: Arrangement): void {
-  workbench.edit("take the proposed bank", (design) => ({
+function apply({ unitsInSeries, strings }: Arrangement): void {
+  workbench.edit("use the proposed bank", (design) => ({
     ...design,
     tank: { ...design.tank, unitsInSeries, strings },
   }));
@@ -55,17 +55,17 @@ function Row({
         <Button
           kind="bare"
           disabled={present}
-          aria-label={present ? `${name}, the present bank` : `Take ${name}`}
-          onClick={() => take(arrangement)}
+          aria-label={present ? `${name}, the present bank` : `Use ${name}`}
+          onClick={() => apply(arrangement)}
         >
-          {present ? "present" : "Take"}
+          {present ? "present" : "Use"}
         </Button>
       </td>
     </tr>
   );
 }
 
-/** Banks of the unit described that make the wanted capacitance within every margin, fewest units first. */
+/** Banks of the given unit that make the wanted capacitance with sufficient margins, fewest units first. */
 export function Arrangements() {
   const { unitsInSeries, strings } = useDesign((design) => design.tank);
   const arrangements = useEvaluation(({ tank }) => tank?.arrangements ?? []);
@@ -73,8 +73,8 @@ export function Arrangements() {
   if (arrangements.length === 0)
     return (
       <p className={styles.none}>
-        No arrangement of this unit makes the wanted capacitance within 5 % and every limit with a margin of
-        1.2.
+        No arrangement of this unit is within 5 % of the wanted capacitance with a margin of 1.2 to every
+        limit.
       </p>
     );
   return (
@@ -88,7 +88,7 @@ export function Arrangements() {
           <th scope="col">least margin</th>
           {priced && <th scope="col">price</th>}
           <th scope="col">
-            <span className="visually-hidden">take</span>
+            <span className="visually-hidden">use</span>
           </th>
         </tr>
       </thead>

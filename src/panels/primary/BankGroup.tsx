@@ -16,11 +16,11 @@ const STRESS = [
   "tank.loss",
 ];
 
-/** The tank capacitor: its units, what the burst asks of each, and banks that would do. */
+/** The capacitor bank: its units, their stress in the burst, and suitable arrangements. */
 export function BankGroup() {
   return (
     <>
-      <Group title="Bank of capacitors">
+      <Group title="Capacitor bank">
         <DesignField path="tank.unitsInSeries" />
         <DesignField path="tank.strings" />
         <DesignField path="tank.unit.capacitance" />

@@ -6,7 +6,7 @@ import { ScoreQuantity } from "./ScoreQuantity";
 
 const KEYS = ["onTime", "kneeRate", "pitchExponent", "voices"] as const;
 
-/** How notes become on-times; the interrupter's limits stand above it. */
+/** The fields that turn notes into on-times; the interrupter's limits take precedence. */
 export function ArrangementFields({ arrangement }: { arrangement: Arrangement }) {
   return (
     <div className={styles.fields}>

@@ -11,7 +11,7 @@ interface CoilChoiceProps {
   onChoose: (coil: Coil) => void;
 }
 
-/** Which coil; nothing to choose where one plays alone. */
+/** The choice of a coil; hidden if only one plays. */
 export function CoilChoice({ label, designs, chosen, onChoose }: CoilChoiceProps) {
   if (!designs.right) return null;
   return (

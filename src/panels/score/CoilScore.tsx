@@ -13,7 +13,7 @@ import { playhead } from "./playhead";
 import styles from "./Score.module.css";
 import { TimeLines } from "./TimeLines";
 
-/** A line over roll and time lines where the preview is. */
+/** A line across piano roll and time lines at the preview's position. */
 function PlayheadLine({ duration }: { duration: number }) {
   const position = useStore(playhead, (state) => state.position);
   return (
@@ -35,7 +35,7 @@ interface CoilScoreProps {
 
 function Findings({ findings }: Pick<CoilOutcome, "findings">) {
   const system = useUnitSystem();
-  if (findings.length === 0) return <p className={styles.line}>Nothing comes near a limit.</p>;
+  if (findings.length === 0) return <p className={styles.line}>No limit is approached.</p>;
   return (
     <ul className={styles.findings}>
       {findings.map((finding) => (
@@ -52,25 +52,25 @@ function Findings({ findings }: Pick<CoilOutcome, "findings">) {
 
 function limitsText({ interrupter, drive }: Design, system: UnitSystem, known: boolean): string {
   const time = (seconds: number) => formatQuantity(seconds, "time", system, 3).text;
-  const own = `Kept throughout: on-time ${time(interrupter.longestOnTime)}, gap ${time(interrupter.shortestGap)}, duty`;
-  if (!known) return `${own}; what bursts cost is not known, because the design has no solution.`;
+  const own = `Limits kept: on-time ${time(interrupter.longestOnTime)}, gap ${time(interrupter.shortestGap)}, duty`;
+  if (!known) return `${own}; the load of the bursts is unknown, because the design has no solution.`;
   const circuit = `the mains circuit of ${formatQuantity(drive.supply.circuitCurrent, "current", system, 3).text}`;
-  return `${own}, over-current limit, bank, ${circuit}, bus voltage and junction, from the design's own burst at a full bus.`;
+  return `${own}, over-current limit, bank, ${circuit}, bus voltage and junction temperature, from the design's own burst at full bus voltage.`;
 }
 
 function counted(notes: number): string {
   return notes === 1 ? "1 note" : `${notes} notes`;
 }
 
-/** What happened to some notes, in a sentence. */
+/** One sentence on the notes that were changed for a reason. */
 function reasonSentence(reason: string, notes: number): string {
   if (reason === "no voice free") return `${counted(notes)} had no free voice.`;
   if (reason === "gave way to another note")
-    return `${counted(notes)} ${notes === 1 ? "was" : "were"} cut by another.`;
+    return `${counted(notes)} ${notes === 1 ? "was" : "were"} cut by another note.`;
   return `Pulses ${reason.replace("dropped for the gap", "dropped for the minimum gap")} in ${counted(notes)}.`;
 }
 
-/** What became of the notes of one coil, and what they do to it. */
+/** The outcome of one coil's notes, and their load on the coil. */
 export const CoilScore = memo(({ name, played, duration, design }: CoilScoreProps) => {
   const system = useUnitSystem();
   const { fates, reasons, pulses } = played.summary;
@@ -89,9 +89,9 @@ export const CoilScore = memo(({ name, played, duration, design }: CoilScoreProp
         <PlayheadLine duration={duration} />
       </div>
       <p className={styles.line}>
-        Filled: played. Half filled: shortened. Crossed out: dropped. By load: by mains, bus, bank and
-        junction; beside others: by what the notes of a chord may ask for together. Dashed: limit. Dotted:
-        worst moment. Means over the window of the limits.
+        Filled: played. Half filled: shortened. Crossed out: dropped. “By load”: limited by mains, bus, bank
+        or junction; “beside others”: limited because the notes of a chord share the coil's limits. Dashed:
+        limit. Dotted: worst moment. Averages are over the window of the limits.
       </p>
     </section>
   );

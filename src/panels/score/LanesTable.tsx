@@ -62,7 +62,7 @@ function LaneRow({ part, lane }: { part: PartOutline; lane: Lane }) {
   );
 }
 
-/** The parts of the score and where each goes. */
+/** The parts of the score and the coil that plays each. */
 export const LanesTable = memo(({ parts, lanes }: { parts: readonly PartOutline[]; lanes: Lane[] }) => {
   return (
     <div className={styles.scroll}>

@@ -2,7 +2,7 @@ import { type ReactNode, useState } from "react";
 import { Contained } from "../../ui/Contained";
 import styles from "./Part.module.css";
 
-/** A part of the score's view under its heading; nothing in it is made until it is opened. */
+/** A collapsible part of the score's view; its content is rendered only while it is open. */
 export function Part({ title, children }: { title: string; children: ReactNode }) {
   const [open, setOpen] = useState(false);
   return (

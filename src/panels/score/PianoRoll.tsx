@@ -3,36 +3,36 @@ import { ROLL_HEIGHT, ROLL_WIDTH } from "../../calc/music/noteRoll";
 import { playhead } from "./playhead";
 import styles from "./Score.module.css";
 
-/** Puts the pixels down in one go and inks them in. */
+/** Draws all pixels at once and tints them with the text colour. */
 function draw(canvas: HTMLCanvasElement, roll: Uint8Array): void {
-  const pen = canvas.getContext("2d");
-  if (!pen) return;
-  const image = pen.createImageData(ROLL_WIDTH, ROLL_HEIGHT);
+  const context = canvas.getContext("2d");
+  if (!context) return;
+  const image = context.createImageData(ROLL_WIDTH, ROLL_HEIGHT);
   for (let pixel = 0; pixel < roll.length; pixel++) image.data[4 * pixel + 3] = roll[pixel];
-  pen.globalCompositeOperation = "source-over";
-  pen.putImageData(image, 0, 0);
-  pen.globalCompositeOperation = "source-in";
-  pen.fillStyle = getComputedStyle(canvas).color;
-  pen.fillRect(0, 0, ROLL_WIDTH, ROLL_HEIGHT);
+  context.globalCompositeOperation = "source-over";
+  context.putImageData(image, 0, 0);
+  context.globalCompositeOperation = "source-in";
+  context.fillStyle = getComputedStyle(canvas).color;
+  context.fillRect(0, 0, ROLL_WIDTH, ROLL_HEIGHT);
 }
 
 interface PianoRollProps {
   name: string;
-  /** as `noteRoll` draws it */
+  /** pixels from `noteRoll` */
   roll: Uint8Array;
   /** s */
   duration: number;
 }
 
-/** Notes of a coil against time; pressed, the preview goes on from there. */
+/** A coil's notes against time; a click moves the preview there. */
 export function PianoRoll({ name, roll, duration }: PianoRollProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
   useEffect(() => {
     const drawAgain = () => canvas.current && draw(canvas.current, roll);
     drawAgain();
-    const inkChanges = new MutationObserver(drawAgain);
-    inkChanges.observe(document.documentElement, { attributeFilter: ["data-theme"] });
-    return () => inkChanges.disconnect();
+    const themeObserver = new MutationObserver(drawAgain);
+    themeObserver.observe(document.documentElement, { attributeFilter: ["data-theme"] });
+    return () => themeObserver.disconnect();
   }, [roll]);
   return (
     <canvas

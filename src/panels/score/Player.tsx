@@ -7,9 +7,10 @@ import styles from "./Score.module.css";
 
 const clock = (time: number) => `${Math.floor(time / 60)}:${String(Math.floor(time % 60)).padStart(2, "0")}`;
 
+/** ms */
 const REFRESH = 100;
 
-/** Takes the playhead along, and goes where it is asked to. */
+/** Updates the playhead, and lets it seek. */
 function usePlayhead(leads: boolean, position: number, seek: (time: number) => void): void {
   const latest = useRef(seek);
   latest.current = seek;
@@ -26,11 +27,11 @@ function usePlayhead(leads: boolean, position: number, seek: (time: number) => v
 interface PlayerProps {
   gates: Gates;
   duration: number;
-  /** whether rolls and lines on screen belong to what it plays */
+  /** whether this player drives the playhead on the rolls and time lines */
   leads?: boolean;
 }
 
-/** Plays the gates in the browser: nothing is driven by it. */
+/** Plays the gates as sound in the browser; it drives no coil. */
 export function Player({ gates, duration, leads = false }: PlayerProps) {
   const preview = useRef<Preview | null>(null);
   const [playing, setPlaying] = useState(false);

@@ -17,13 +17,13 @@ import {
 import { useShow } from "../../workbench/session/hooks";
 import { ArrangementFields } from "./ArrangementFields";
 import { CoilScore } from "./CoilScore";
+import { GateExport } from "./GateExport";
 import { LanesTable } from "./LanesTable";
 import { Live } from "./live/Live";
 import { Player } from "./Player";
 import { Pair } from "./pair/Pair";
 import { TestPulses } from "./pattern/TestPulses";
 import styles from "./Score.module.css";
-import { TakeAway } from "./TakeAway";
 
 function useCoilDesigns(): CoilDesigns {
   const { left, right } = useShow((show) => ({
@@ -33,7 +33,7 @@ function useCoilDesigns(): CoilDesigns {
   return useMemo(() => (right ? { left, right } : { left }), [left, right]);
 }
 
-/** Opens a score, sends its parts to the coils, and shows, plays and gives away what comes of it. */
+/** Opens a score, assigns its parts to the coils, and shows, plays and exports the result. */
 export function Score() {
   const { kept, lanes, arrangement } = useShow((show) => ({
     kept: show.score,
@@ -43,7 +43,7 @@ export function Score() {
   const designs = useCoilDesigns();
   const state = useStore(scoreStore);
   const { score, message, remark, scheduling, stale } = state;
-  // lanes and schedules are drawn in slices, so that nothing under the hand has to wait for them
+  // lanes and schedules render at low priority, so that controls stay responsive
   const drawn = useDeferredValue(state);
   const { played, revision } = drawn;
   const outline = drawn.score?.outline;
@@ -113,7 +113,7 @@ export function Score() {
       {stale && !scheduling && request && (
         <p role="status" className={styles.player}>
           {played
-            ? "The schedule below is older than the lanes and limits."
+            ? "The schedule below is out of date: lanes or limits have changed."
             : "There is no gate schedule yet."}
           <Button onClick={() => scheduleAgain(request)}>{played ? "Reschedule" : "Schedule"}</Button>
         </p>
@@ -130,7 +130,7 @@ export function Score() {
               <CoilScore key={coil} name={name} played={own} duration={outline.duration} design={design} />
             );
           })}
-          <TakeAway
+          <GateExport
             disabled={stale}
             gates={gates}
             duration={outline.duration}

@@ -10,24 +10,24 @@ function rangeRemarks(field: NumberField, value: number, system: UnitSystem): Re
   const { range, label } = field;
   if (value >= range.minimum && value <= range.maximum) return [];
   const text = typedText(value, field, system);
-  const sentence = `${label} of ${text} lies outside the usual ${rangeText(field, system)}: check it.`;
+  const sentence = `${label} of ${text} is outside the usual ${rangeText(field, system)}: check it.`;
   return [{ severity: "warning", sentence }];
 }
 
 interface ScoreQuantityProps {
   field: NumberField;
   value: number;
-  /** `run` where an arrow key made the step */
+  /** `run` is given if an arrow key changed the value */
   onCommit: (value: number, run?: string) => void;
-  /** dotted path in the show, where the declaration's own stands for several */
+  /** dotted path in the show, if the declaration's path is a pattern */
   path?: string;
-  /** where the label alone does not say whose number it is */
+  /** replaces the declaration's label, if that is ambiguous */
   label?: string;
-  /** without help, where the same field stands many times */
+  /** without help, for a field that is repeated in a table */
   bare?: boolean;
 }
 
-/** One number of the score with all that its declaration says. */
+/** One number of the score with unit, range and help from its declaration. */
 export function ScoreQuantity(props: ScoreQuantityProps) {
   const { field, value, onCommit, path = field.path, label = field.label, bare } = props;
   const system = useUnitSystem();

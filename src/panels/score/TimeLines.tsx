@@ -13,7 +13,7 @@ import { columnsOf, linePath, spanOf, yAt } from "./timeLinePath";
 
 const WIDTH = 900;
 const HEIGHT = 46;
-const PX_A_COLUMN = 1.5;
+const COLUMN_WIDTH = 1.5;
 
 function valuesOf({ duty, load }: TimeLine, quantity: ScoreQuantity): readonly number[] {
   if (quantity === "duty") return duty;
@@ -29,7 +29,7 @@ interface PlotProps {
 
 function Plot({ values, moment, duration, spoken }: PlotProps) {
   const { span, path } = useMemo(() => {
-    const columns = columnsOf(values, moment.rest, WIDTH / PX_A_COLUMN);
+    const columns = columnsOf(values, moment.rest, WIDTH / COLUMN_WIDTH);
     const own = spanOf(columns, moment);
     return { span: own, path: linePath(columns, own, WIDTH, HEIGHT) };
   }, [values, moment]);
@@ -82,7 +82,7 @@ interface TimeLinesProps {
   duration: number;
 }
 
-/** What the score does to a coil, one line a quantity beneath the notes, limits dashed, the worst moment marked. */
+/** The load of the score on a coil: one line per quantity below the notes, with limits and worst moments. */
 export function TimeLines({ name, line, moments, duration }: TimeLinesProps) {
   const system = useUnitSystem();
   return (
@@ -98,7 +98,7 @@ export function TimeLines({ name, line, moments, duration }: TimeLinesProps) {
               values={values}
               moment={moment}
               duration={duration}
-              spoken={`${entry.label} of the ${name} coil along the score, at worst ${worst}`}
+              spoken={`${entry.label} of the ${name} coil over the score, worst value ${worst}`}
             />
           </figure>
         );

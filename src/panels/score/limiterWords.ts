@@ -1,12 +1,12 @@
 import type { Limiter } from "../../calc/music/coilLoad";
 
 interface LimiterWords {
-  /** stands on a key */
+  /** shown on a key */
   mark: string;
   words: string;
 }
 
-/** What limits a note, as a mark and in words. */
+/** What limits a note, as a letter and in words. */
 export const LIMITER_WORDS: Record<Limiter, LimiterWords> = {
   "longest on-time": { mark: "L", words: "longest on-time" },
   "shortest gap": { mark: "G", words: "shortest gap" },

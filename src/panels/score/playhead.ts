@@ -1,10 +1,10 @@
-/** Where the preview is in the score: the player tells it, rolls and lines show it and ask for another place. */
+/** The preview's position in the score: the player sets it; rolls and time lines show it and can seek. */
 import { createStore } from "zustand/vanilla";
 
 interface Playhead {
   /** s */
   position: number;
-  /** null while no player is there */
+  /** null if there is no player */
   seek: ((time: number) => void) | null;
 }
 

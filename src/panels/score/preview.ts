@@ -1,29 +1,29 @@
 /**
- * How a gate schedule sounds: its pulses through a low-pass, left and right. The sound is made in slices ahead of
- * where it is heard, so that a long score costs no more than a short one.
+ * The sound of a gate schedule: its pulses through a low-pass, left and right. It is rendered in slices just ahead of
+ * the playback, so that a long score costs no more than a short one.
  */
 import type { Gates } from "../../calc/music/scheduleCsv";
 import { sliceOf } from "./previewSlice";
-import { softenedOutput } from "./pulseSound";
+import { lowPassOutput } from "./pulseSound";
 
 export const SAMPLE_RATE = 16_000;
-/** s of a slice; at most so much lies ready ahead */
+/** s, length of a slice and how far ahead slices are rendered */
 const SLICE = 5;
-/** ms between two looks whether the next slice is due */
-const LOOK = 500;
+/** ms between two checks whether the next slice is due */
+const CHECK_INTERVAL = 500;
 
 /** A player of gates; times in seconds. */
 export class Preview {
   readonly #context = new AudioContext();
-  readonly #volume = softenedOutput(this.#context);
+  readonly #volume = lowPassOutput(this.#context);
   readonly #gates: Gates;
   readonly #duration: number;
   #sources: AudioBufferSourceNode[] = [];
   #timer: ReturnType<typeof setInterval> | null = null;
   #offset = 0;
   #startedAt = 0;
-  /** s into the score, up to which slices lie ready */
-  #ready = 0;
+  /** s into the score, up to which slices are rendered */
+  #rendered = 0;
 
   constructor(gates: Gates, duration: number) {
     this.#gates = gates;
@@ -40,24 +40,24 @@ export class Preview {
     this.#volume.gain.value = value;
   }
 
-  #readySlice(): void {
-    const length = Math.min(SLICE, this.#duration - this.#ready);
+  #renderSlice(): void {
+    const length = Math.min(SLICE, this.#duration - this.#rendered);
     const buffer = this.#context.createBuffer(2, Math.max(1, Math.ceil(length * SAMPLE_RATE)), SAMPLE_RATE);
-    buffer.getChannelData(0).set(sliceOf(this.#gates.left, this.#ready, buffer.length, SAMPLE_RATE));
-    buffer.getChannelData(1).set(sliceOf(this.#gates.right, this.#ready, buffer.length, SAMPLE_RATE));
+    buffer.getChannelData(0).set(sliceOf(this.#gates.left, this.#rendered, buffer.length, SAMPLE_RATE));
+    buffer.getChannelData(1).set(sliceOf(this.#gates.right, this.#rendered, buffer.length, SAMPLE_RATE));
     const source = this.#context.createBufferSource();
     source.buffer = buffer;
     source.connect(this.#volume);
     source.onended = () => {
       this.#sources = this.#sources.filter((each) => each !== source);
     };
-    source.start(this.#startedAt + this.#ready - this.#offset);
+    source.start(this.#startedAt + this.#rendered - this.#offset);
     this.#sources.push(source);
-    this.#ready += length;
+    this.#rendered += length;
   }
 
-  #readyAhead(): void {
-    while (this.#ready < this.#duration && this.#ready < this.position + SLICE) this.#readySlice();
+  #renderAhead(): void {
+    while (this.#rendered < this.#duration && this.#rendered < this.position + SLICE) this.#renderSlice();
   }
 
   play(): void {
@@ -65,9 +65,9 @@ export class Preview {
     if (this.#offset >= this.#duration) this.#offset = 0;
     void this.#context.resume();
     this.#startedAt = this.#context.currentTime;
-    this.#ready = this.#offset;
-    this.#timer = setInterval(() => this.#readyAhead(), LOOK);
-    this.#readyAhead();
+    this.#rendered = this.#offset;
+    this.#timer = setInterval(() => this.#renderAhead(), CHECK_INTERVAL);
+    this.#renderAhead();
   }
 
   pause(): void {

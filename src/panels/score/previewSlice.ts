@@ -1,11 +1,11 @@
-/** A stretch of a gate as samples. */
+/** A slice of a gate as samples. */
 import type { GateToRead } from "../../calc/music/gate";
 import { pulseLevel } from "./pulseSound";
 
-/** Samples for which a pulse is held. */
-const HELD = 3;
+/** Samples that a pulse lasts. */
+const PULSE_SAMPLES = 3;
 
-/** First index of a rising list whose entry is not below a value. */
+/** First index in a rising list whose entry is at least a value. */
 function firstAtLeast(rising: ArrayLike<number>, value: number): number {
   let [low, high] = [0, rising.length];
   while (low < high) {
@@ -17,7 +17,7 @@ function firstAtLeast(rising: ArrayLike<number>, value: number): number {
 }
 
 /**
- * The samples from a time on; a pulse that began shortly before still sounds into them.
+ * The samples from a time on, with the end of a pulse that began just before.
  * @param from s
  * @param length samples
  * @param rate Hz
@@ -32,11 +32,15 @@ export function sliceOf(
   if (!gate) return samples;
   const first = Math.round(from * rate);
   const { starts, onTimes } = gate;
-  for (let pulse = firstAtLeast(starts, ((first - HELD) / rate) * 1e9); pulse < starts.length; pulse++) {
+  for (
+    let pulse = firstAtLeast(starts, ((first - PULSE_SAMPLES) / rate) * 1e9);
+    pulse < starts.length;
+    pulse++
+  ) {
     const at = Math.floor((starts[pulse] / 1e9) * rate) - first;
     if (at >= length) break;
     const level = pulseLevel(onTimes[pulse]);
-    for (let sample = Math.max(0, at); sample < Math.min(at + HELD, length); sample++)
+    for (let sample = Math.max(0, at); sample < Math.min(at + PULSE_SAMPLES, length); sample++)
       samples[sample] += level;
   }
   return samples;

@@ -1,10 +1,11 @@
-/** How pulses of a gate are made audible. */
+/** The sound of a gate's pulses. */
 
-const SOFTENING = 3000;
-/** s, of a pulse at full level */
+/** Hz */
+const CUTOFF = 3000;
+/** s, on-time of a pulse at full level */
 const FULL_PULSE = 300e-6;
 
-/** s, for which a pulse is held */
+/** s, length of a pulse in the sound */
 export const PULSE_WIDTH = 3 / 16_000;
 
 /** The level, 0 … 1, of a pulse of an on-time in ns. */
@@ -12,12 +13,12 @@ export function pulseLevel(onTime: number): number {
   return Math.min(1, onTime / 1e9 / FULL_PULSE);
 }
 
-/** A volume whose sound goes out through a low-pass. */
-export function softenedOutput(context: AudioContext): GainNode {
+/** A gain node connected to the output through a low-pass. */
+export function lowPassOutput(context: AudioContext): GainNode {
   const volume = context.createGain();
-  const softener = context.createBiquadFilter();
-  softener.type = "lowpass";
-  softener.frequency.value = SOFTENING;
-  volume.connect(softener).connect(context.destination);
+  const filter = context.createBiquadFilter();
+  filter.type = "lowpass";
+  filter.frequency.value = CUTOFF;
+  volume.connect(filter).connect(context.destination);
   return volume;
 }

@@ -1,4 +1,4 @@
-/** Paths of the lines beneath the notes. */
+/** Paths of the time lines below the notes. */
 import type { WorstMoment } from "../../calc/music/worstMoments";
 
 export interface Span {
@@ -6,18 +6,18 @@ export interface Span {
   to: number;
 }
 
-/** Room above and below, as a part of the span. */
-const ROOM = 0.08;
+/** Margin above and below, as a fraction of the span. */
+const MARGIN = 0.08;
 
-/** From rest to the worst, or to the limit where there is one. */
+/** From the rest value to the worst value, or to the limit if there is one. */
 export function spanOf(values: readonly number[], { limit, rest }: WorstMoment): Span {
   const least = values.reduce((low, each) => Math.min(low, each), Math.min(rest, limit ?? rest));
   const most = values.reduce((high, each) => Math.max(high, each), Math.max(rest, limit ?? rest));
-  const room = ROOM * (most - least || 1);
-  return { from: least - room, to: most + room };
+  const margin = MARGIN * (most - least || 1);
+  return { from: least - margin, to: most + margin };
 }
 
-/** As many values as there are columns at most: of those that fall into one the farthest from rest, so that the worst stays in sight. */
+/** Reduces the values to one per column: the one farthest from rest, so that the worst value stays visible. */
 export function columnsOf(values: readonly number[], rest: number, columns: number): readonly number[] {
   if (values.length <= columns) return values;
   const worst = new Array<number>(columns).fill(rest);
@@ -32,7 +32,7 @@ export function yAt(value: number, { from, to }: Span, height: number): number {
   return Number((height * (1 - (value - from) / (to - from))).toFixed(1));
 }
 
-/** Level through each step, and to the right edge. */
+/** A step line, constant over each value's width. */
 export function linePath(values: readonly number[], span: Span, width: number, height: number): string {
   const step = width / values.length;
   const parts = values.map((value, index) => {

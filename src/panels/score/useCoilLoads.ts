@@ -3,7 +3,7 @@ import { useStore } from "zustand";
 import { loadsTask } from "../../workbench/background/coilLoadSession";
 import type { CoilDesigns, CoilLoads } from "../../workbench/background/coilLoadsJob";
 
-/** What bursts of these designs cost; null while that is worked out. */
+/** The loads of these designs' bursts; null while they are computed. */
 export function useCoilLoads(designs: CoilDesigns): CoilLoads | null {
   useEffect(() => loadsTask.ask(designs), [designs]);
   const { result, request } = useStore(loadsTask.answer);

@@ -7,23 +7,23 @@ const OTHER = "other";
 const OPTIONS = [OTHER, ...STOCK_WIRES.map(({ name }) => name)];
 
 const HELP = {
-  what: "Enamelled round wire of a standard size: it sets both diameters below in one step.",
-  measure: "Read size and grade on the reel's label; then measure over the enamel and correct what differs.",
-  typical: "IEC 60317-0-1, the largest diameter over the enamel; on the reel it may be 4 to 8 % thinner.",
+  what: "Standard size of enamelled round wire; choosing one sets both diameters below in one step.",
+  measure: "Read size and grade on the reel's label; then measure over the enamel and correct the diameter.",
+  typical: "IEC 60317-0-1, maximum diameter over the enamel; wire from the reel may be 4 to 8 % thinner.",
 };
 
-function takeStockWire(name: string): void {
+function setStockSize(name: string): void {
   const stock = STOCK_WIRES.find((each) => each.name === name);
   if (!stock) return;
   const { conductorDiameter, overallDiameter } = stock;
-  workbench.edit(`take wire of ${name}`, (design) => {
+  workbench.edit(`choose wire ${name}`, (design) => {
     const { secondary } = design;
     const wire = { ...secondary.wire, conductorDiameter, overallDiameter };
     return { ...design, secondary: { ...secondary, wire } };
   });
 }
 
-/** A wire to start from, out of the standard's sizes. */
+/** A choice of wire from the standard's sizes. */
 export function StockWireField() {
   const wire = useDesign((design) => design.secondary.wire);
   return (
@@ -33,7 +33,7 @@ export function StockWireField() {
       help={HELP}
       options={OPTIONS}
       value={stockWireOf(wire)?.name ?? OTHER}
-      onCommit={takeStockWire}
+      onCommit={setStockSize}
     />
   );
 }

@@ -8,21 +8,21 @@ import styles from "./CorrectionSwitch.module.css";
 
 interface CorrectionSwitchProps {
   name: "former" | "floorConducts" | "wireCurrent";
-  /** id of the result that tells its size */
+  /** id of the result that gives its size */
   shift: string;
 }
 
-/** A correction of the model, with what it does to the secondary's resonance, on or off. */
+/** A switch for a correction of the model, with its effect on the secondary's resonance. */
 function CorrectionSwitch({ name, shift }: CorrectionSwitchProps) {
   const value = useEvaluation((evaluation) => resultValue(evaluation, shift));
   const system = useUnitSystem();
   const size = formatQuantity(value === null ? null : Math.abs(value), "percent", system, 2).text;
-  const way = (value ?? 0) < 0 ? "lowers" : "raises";
+  const effect = (value ?? 0) < 0 ? "lowers" : "raises";
   return (
     <div className={styles.correction}>
       <DesignField path={`corrections.${name}`} />
       <p className={styles.size} title={resultEntry(shift).words}>
-        {value === null ? "size not computed yet" : `${way} f₁ by ${size}`}
+        {value === null ? "effect not computed yet" : `${effect} f₁ by ${size}`}
       </p>
     </div>
   );
@@ -42,7 +42,7 @@ export function SurroundingsPanel() {
         <DesignField path="air.temperature" />
         <DesignField path="air.pressure" />
       </Group>
-      <Group title="Corrections of the model">
+      <Group title="Model corrections">
         <CorrectionSwitch name="former" shift="corrections.formerShift" />
         <CorrectionSwitch name="floorConducts" shift="corrections.floorShift" />
         <CorrectionSwitch name="wireCurrent" shift="corrections.wireCurrentShift" />

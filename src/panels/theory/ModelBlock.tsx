@@ -27,7 +27,7 @@ function Result({ entry }: { entry: ResultEntry }) {
   );
 }
 
-/** Results as the register tells them. */
+/** Results with their register entries. */
 export function ResultList({ entries }: { entries: readonly ResultEntry[] }) {
   return (
     <dl className={styles.results}>
@@ -38,7 +38,7 @@ export function ResultList({ entries }: { entries: readonly ResultEntry[] }) {
   );
 }
 
-/** One model: its words, its equations, where they stand written, what comes of it. */
+/** One model: description, equations, sources and results. */
 export function ModelBlock({ model }: { model: Model }) {
   return (
     <article className={styles.model}>

@@ -2,14 +2,14 @@ import { deviationText, scientific, shareOfTolerance } from "./figures";
 import type { ReferenceRow } from "./referenceRow";
 import styles from "./Theory.module.css";
 
-/** What a group comes to: how many values, and the one that uses up most of its tolerance. */
+/** The summary of a group: the number of values, and the deviation closest to its tolerance. */
 function Summary({ name, rows }: { name: string; rows: readonly ReferenceRow[] }) {
   const most = rows.reduce((worst, row) => (shareOfTolerance(row) > shareOfTolerance(worst) ? row : worst));
   return (
     <summary className={styles.groupHead}>
       <span className={styles.groupName}>{name}</span>
       <span className={styles.groupFacts}>
-        {rows.length} values, nearest to its tolerance {deviationText(most.deviation, most)} of{" "}
+        {rows.length} values, closest to its tolerance: {deviationText(most.deviation, most)} of{" "}
         {deviationText(most.tolerance, most)}
       </span>
     </summary>
@@ -35,7 +35,7 @@ function Row({ row }: { row: ReferenceRow }) {
   );
 }
 
-/** Rows of one source, the source said once above them. */
+/** The rows of one source, with the source once above them. */
 function SourceRows({ source, rows }: { source: string; rows: readonly ReferenceRow[] }) {
   return (
     <tbody>

@@ -15,7 +15,7 @@ function goTo(id: string) {
   heading?.focus({ preventScroll: true });
 }
 
-/** The address already says that this page is open, so the contents are no links to fragments. */
+/** The URL fragment already selects this page, so the contents cannot be links to fragments. */
 function Contents() {
   return (
     <nav className={styles.contents} aria-label="Contents">
@@ -39,7 +39,7 @@ function SectionHead({ id, title }: { id: string; title: string }) {
 function Checks({ groups }: { groups: readonly string[] }) {
   return (
     <div className={styles.checks}>
-      <h3>Against published and computed references</h3>
+      <h3>Comparison with published and computed references</h3>
       {groups.map((group) => (
         <ReferenceGroup
           key={group}
@@ -63,17 +63,17 @@ function Section({ section }: { section: TheorySection }) {
   );
 }
 
-/** What is computed, by which equations, from which sources, and how it stands against references. */
+/** The theory page: models, equations, sources and the comparison with references. */
 export function Theory() {
   return (
     <div className={styles.page}>
       <header className={styles.opening}>
         <h1>Theory and references</h1>
         <p>
-          Every model with its equations, its sources and the range in which it holds. Below each section
-          stand the {REFERENCE_TABLE.length} values from outside that the models are tested against, with what
-          this version computes for them. Deviations are computed over reference less one, or a difference
-          where the reference is near zero or printed to a few places.
+          Every model with its equations, sources and range of validity. Each section ends with its share of
+          the {REFERENCE_TABLE.length} external reference values against which the models are tested, and with
+          the values that this version computes. A deviation is computed over reference less one, or a
+          difference where the reference is near zero or printed to a few places.
         </p>
       </header>
       <Contents />
@@ -86,7 +86,7 @@ export function Theory() {
       </section>
       <section className={styles.section} aria-labelledby="theory-works">
         <SectionHead {...WORKS_CITED} />
-        <p>A work that was not at hand is given from memory: look the place up before you rely on it.</p>
+        <p>A work that was not available is cited from memory: check the passage before you rely on it.</p>
         <Works />
       </section>
       <footer className={styles.foot}>

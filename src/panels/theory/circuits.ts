@@ -7,7 +7,7 @@ export const LOSSES: TheorySection = {
   models: [
     {
       title: "Skin effect of a round wire",
-      words: "The field inside a lone round wire is known exactly.",
+      words: "The field inside an isolated round wire is known exactly.",
       equations: ["Z/R_dc = (z/2)·J₀(z)/J₁(z),  z = (1 − j)·d/(2δ),  δ = √(2ρ/(ωμ₀))"],
       symbols: "J Bessel functions, d wire diameter, δ skin depth, ρ resistivity.",
       source: [cite("smythe1950", "sec. 10.04"), cite("ramo", "sec. 4.5")],
@@ -16,7 +16,7 @@ export const LOSSES: TheorySection = {
     {
       title: "Proximity in a single layer",
       words:
-        "In a row of equal wires each wire answers the fields of its neighbours and of the rest of the coil as a cylinder does, multipole by multipole; all are coupled. The transverse field comes from the mode's own current profile. Tables of measured coils go with thick wire and short coils; in a long close winding of thin wire they overstate the loss.",
+        "In a row of equal wires each wire responds to the fields of its neighbours and of the rest of the coil as a cylinder does, multipole by multipole; all are coupled. The transverse field comes from the mode's own current profile. Tables of measured coils apply to thick wire and short coils; for a long, close winding of thin wire they overstate the loss.",
       equations: [
         "aₙ = sₙ ± Σ C(n + k − 1, n)·2ζ(n + k)·(R/p)ⁿ⁺ᵏ·τₖ·aₖ",
         "τₙ = Jₙ₊₁(z)/Jₙ₋₁(z),  loss per length = −(πωn/μ₀)·|aₙ|²·Im τₙ",
@@ -29,7 +29,7 @@ export const LOSSES: TheorySection = {
     {
       title: "The tube of the primary",
       words:
-        "The surface current that the field solve found heats a wall of finite thickness with the field on one side; unused turns add the loss of their eddy currents.",
+        "The surface current from the field solution heats a wall of finite thickness with the field on one side; unused turns add the loss of their eddy currents.",
       equations: ["R_s = (ρ/δ)·(sinh 2x + sin 2x)/(cosh 2x − cos 2x),  x = wall/δ"],
       source: [cite("ramo", "sec. 3.17", "conductor of finite thickness")],
       results: ["primary.acResistance", "primary.qualityFactor"],
@@ -45,7 +45,7 @@ export const COUPLED_CIRCUIT: TheorySection = {
     {
       title: "Response to a sine",
       words:
-        "Primary loop, the first modes of the secondary and the spark load make one linear network. Each mode is normalised to the voltage at the top, so that the top voltage is the modes' sum and the spark loads every mode. Its natural frequencies are zeros of its determinant, found by Muller's parabola.",
+        "The primary loop, the first modes of the secondary and the spark load form one linear network. Each mode is normalised to the voltage at the top, so that the top voltage is the sum of the modes and the spark loads every mode. The natural frequencies are the zeros of the network's determinant, found by Muller's method.",
       equations: [
         "(R + sL + 1/sC)·I + Σ sMₙ·Iₙ = V",
         "(Rₙ + sLₙ + 1/sCₙ)·Iₙ + sMₙ·I = spark's part,  V_top = Σ Vₙ",
@@ -66,7 +66,7 @@ export const COUPLED_CIRCUIT: TheorySection = {
     {
       title: "One burst in time",
       words:
-        "Between two switchings the system is linear and is propagated exactly; zeros of the current, limit, end of the on-time and the diodes' commutation are found inside a step, never rounded to one. Source, losses, spark and stored energy are booked and must balance.",
+        "Between two switching instants the system is linear and is propagated exactly; the current's zeros, the limit, the end of the on-time and the diodes' commutation are located within a step, never rounded to one. The energies of source, losses, spark and storage are summed and must balance.",
       equations: [
         "x(t + h) = exp(A·h)·x(t)",
         "L·di/dt + Σ Mₙ·diₙ/dt = v_bridge − R·i − v_C,  C·dv_C/dt = i",
@@ -103,7 +103,7 @@ export const COUPLED_CIRCUIT: TheorySection = {
     {
       title: "Spark load",
       words:
-        "A spark is a resistance and a capacitance at the top, in series or parallel. A growing spark breaks out at the top load's breakout voltage and lengthens at a constant rate; its capacitance goes with its length. Defaults are common practice, no source.",
+        "A spark is a resistance and a capacitance at the top, in series or parallel. A growing spark breaks out at the top load's breakout voltage and lengthens at a constant rate; its capacitance is proportional to its length. Defaults are common practice, no source.",
       equations: ["C_spark ∝ length(t),  length(t) = min(rate·(t − t_breakout), full length)"],
       source: [plain("commonPractice")],
       results: [],
@@ -121,9 +121,9 @@ export const TUNING: TheorySection = {
   title: "Tuning",
   models: [
     {
-      title: "Where the tap goes",
+      title: "Suggested tap",
       words:
-        "The primary's resonance falls as the tap moves out. The suggestion is where it meets the frequency aimed at, found by bisection; its band is what a winding's tolerance does to it. On the bench the tap is trimmed from there, with the power off and the bank discharged.",
+        "The primary's resonance falls as the tap moves out. The suggested tap is where it meets the target frequency, found by bisection; its band is the effect of the winding's tolerance. On the bench the tap is trimmed from there, with the power off and the bank discharged.",
       equations: [],
       source: [plain("ownModel", "root search on the models above")],
       results: [

@@ -28,7 +28,7 @@ export const SUPPLY: TheorySection = {
     {
       title: "Switching on and off",
       words:
-        "Inrush is the step response of source and empty reservoir at the mains' crest; the pre-charge resistor takes as much energy as the reservoir then holds. The discharge resistor brings the bus to 60 V in the time given: wait it out, and measure before touching.",
+        "Inrush is the step response of source and empty reservoir at the mains' crest; the pre-charge resistor dissipates as much energy as the reservoir then holds. The discharge resistor brings the bus to 60 V in the time given: wait that long, and measure before touching.",
       equations: ["t = RC·ln(U_bus/60 V),  W = ½·C·U²"],
       source: [plain("circuitTheory"), cite("iec61010", "6.3.1", "60 V")],
       results: [
@@ -69,7 +69,7 @@ export const PARTS: TheorySection = {
     {
       title: "Heat in the switches",
       words:
-        "Each half cycle of the burst heats the device that carries it: conduction along its on-state line, turn-off by the current that it switches. Every element of the Foster network is a first-order system of its own and is stepped exactly; a burst repeated for ever is a geometric series.",
+        "Each half cycle of the burst heats the device that carries it: conduction along its on-state line, turn-off by the current that it switches. Every element of the Foster network is a first-order system and is stepped exactly; a burst repeated indefinitely is a geometric series.",
       equations: ["W = ∫ (U₀·i + r·i²) dt + Σ e_off·i_off·U/U_test", "Z_th(t) = Σ R_k·(1 − e^(−t/τ_k))"],
       source: [cite("iec60747", "", "transient thermal impedance")],
       results: [
@@ -90,7 +90,7 @@ export const PARTS: TheorySection = {
     {
       title: "Lead of the comparator",
       words:
-        "The comparator sees the current and a part of its slope, and so its zero comes before the current's. The pair goes off a delay later, the other one comes on a dead time after that: the two together should end at the current's zero.",
+        "The comparator senses the current plus a fraction of its slope, so its zero precedes the current's. One pair of switches turns off a delay later, and the other turns on a dead time after that: delay and dead time together should end at the current's zero.",
       equations: ["t_lead = atan(ωτ)/ω,  turn-off at the zero: τ = tan(ω·delay)/ω"],
       symbols: "τ lead time, ω angular running frequency.",
       source: [plain("circuitTheory", "phase of a sine and its derivative")],
@@ -104,7 +104,7 @@ export const PARTS: TheorySection = {
     {
       title: "Current transformers",
       words:
-        "A chain of transformers divides the primary current by the product of their turns into a burden; each core carries the voltage of what comes after it.",
+        "A chain of transformers divides the primary current by the product of their turns into a burden; each core carries the voltage of the stages after it.",
       equations: ["u = I·R_b/(N₁·N₂),  B = U/(2πf·N·A)"],
       source: [plain("circuitTheory", "ampere-turns and induction")],
       results: [

@@ -8,7 +8,7 @@ export const ELECTRIC_FIELD: TheorySection = {
     {
       title: "Charges on all conductors",
       words:
-        "Winding, top load, primary and strike rail are surfaces of revolution that carry ring charges; the ground plane is their mirror, a conducting ceiling a second one. Nodes stand at equal steps of a parameter in which the charge is smooth, and the kernel's logarithm is integrated exactly, so that few nodes are enough.",
+        "Winding, top load, primary and strike rail are surfaces of revolution that carry ring charges; the ground plane is a mirror, a conducting ceiling a second one. The nodes are at equal steps of a parameter in which the charge is smooth, and the kernel's logarithm is integrated exactly, so few nodes suffice.",
       equations: [
         "φ(r, z) = Σ Q·[K(m)/D − K(m*)/D*]/(2π²ε₀)",
         "D² = (r + r′)² + (z − z′)²,  m = 4rr′/D²; * for the image at −z′",
@@ -24,9 +24,9 @@ export const ELECTRIC_FIELD: TheorySection = {
       results: ["topLoad.capacitance"],
     },
     {
-      title: "Conductors at rest eliminated",
+      title: "Elimination of conductors at fixed potential",
       words:
-        "The winding's charge is a sum of cosines over its length, the top load has its total charge. Primary, rail and room stand at 0 V and the top load is one potential: their charges follow from those two and drop out, which leaves one small matrix of elastances.",
+        "The winding's charge is a sum of cosines over its length, and the top load has its total charge. Primary, rail and room are at 0 V and the top load is an equipotential: their charges follow from those two and are eliminated, which leaves one small matrix of elastances.",
       equations: [
         "λ(t) = Σ aₙ·cos nt,  z = z_mid − ½ℓ·cos t",
         "P = P_ww − Bᵀ·G⁻¹·B",
@@ -40,7 +40,7 @@ export const ELECTRIC_FIELD: TheorySection = {
     {
       title: "Breakout",
       words:
-        "Air breaks down where the field on the surface reaches Peek's critical gradient, which grows with the air's density and with the curvature. A breakout point is taken as half of a slender spheroid that stands in the field of the smooth surface.",
+        "Air breaks down where the field on the surface reaches Peek's critical gradient, which grows with the air's density and with the curvature. A breakout point is modelled as half of a slender spheroid in the field of the smooth surface.",
       equations: [
         "δ = 2.94·10⁻³·p/T",
         "E_tip = E/n,  n the depolarisation factor of the spheroid along its axis",
@@ -66,7 +66,7 @@ export const MODES: TheorySection = {
     {
       title: "A distributed resonator",
       words:
-        "Charge that leaves a stretch of winding is current that did not go on. The two energies, of charge at rest and of current in the inductance matrix, belong to the same few functions; where they balance there is a mode.",
+        "The current along the winding decreases by what charges each section. The electric energy of the charges and the magnetic energy of the currents are expressed in the same few functions; where they balance there is a mode.",
       equations: [
         "I(t) = jω·(Q + ∫ₜ^π λ ds) = jω·S·q",
         "W_m = ½·ω²·qᵀSᵀLSq",

@@ -9,7 +9,7 @@ function power(exponent: number): string {
   return `10${exponent < 0 ? "⁻" : ""}${digits}`;
 }
 
-/** A number with so many significant digits, powers of ten printed in full: 8.6002 × 10⁻¹². */
+/** A number with significant digits, with powers of ten in print form: 8.6002 × 10⁻¹². */
 export function scientific(value: number, digits: number): string {
   const size = Math.abs(value);
   if (value === 0) return "0";
@@ -18,13 +18,13 @@ export function scientific(value: number, digits: number): string {
   return `${mantissa.replace("-", MINUS)}${SPACE}×${SPACE}${power(Number(exponent))}`;
 }
 
-/** A deviation or tolerance as it is read: relative ones in per cent, absolute ones in the row's unit. */
+/** A deviation or tolerance as text: relative ones in per cent, absolute ones in the row's unit. */
 export function deviationText(value: number, { absolute, unit }: ReferenceRow): string {
   if (absolute) return unit ? `${scientific(value, 2)}${SPACE}${unit}` : scientific(value, 2);
   return `${scientific(100 * value, 2)}${SPACE}%`;
 }
 
-/** How much of its tolerance a row uses up, 0 … 1. */
+/** The fraction of its tolerance that a row uses, 0 … 1. */
 export function shareOfTolerance({ deviation, tolerance }: ReferenceRow): number {
   return Math.abs(deviation) / tolerance;
 }

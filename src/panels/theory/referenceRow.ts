@@ -1,8 +1,8 @@
-/** One published or computed value beside what this project computes for it. */
+/** One published or computed reference value and the value that this project computes. */
 export interface ReferenceRow {
-  /** of the check that it comes from */
+  /** id of its check */
   id: string;
-  /** heading that it belongs under */
+  /** heading of its group */
   group: string;
   name: string;
   source: string;

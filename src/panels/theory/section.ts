@@ -1,14 +1,14 @@
 import type { Source } from "../../evaluation/register/source";
 
-/** One model: what is solved and how, beyond what the register says of each result. */
+/** One model: what is solved and how, in addition to the register entries of its results. */
 export interface Model {
   title: string;
   words: string;
   equations: readonly string[];
-  /** what the symbols stand for that the words leave open */
+  /** meanings of the symbols that the description does not give */
   symbols?: string;
   source: readonly Source[];
-  /** ids of the register's results that come of it */
+  /** ids of its results in the register */
   results: readonly string[];
 }
 
@@ -17,6 +17,6 @@ export interface TheorySection {
   id: string;
   title: string;
   models: readonly Model[];
-  /** groups of the reference table that check it */
+  /** the groups of the reference table that check it */
   checkedBy: readonly string[];
 }

@@ -17,12 +17,12 @@ export const SECTIONS: readonly TheorySection[] = [
   PARTS,
 ];
 
-const told = new Set(SECTIONS.flatMap((section) => section.models.flatMap((model) => model.results)));
+const described = new Set(SECTIONS.flatMap((section) => section.models.flatMap((model) => model.results)));
 
-/** Results that another entry tells of already, for another state of the coil. */
+/** Results that are described already, for another state of the coil. */
 export const REPEATED_RESULTS = RESULTS.filter(({ id }) => id.startsWith("burst.unloaded."));
 
 const repeated = new Set(REPEATED_RESULTS.map(({ id }) => id));
 
-/** Results that no model above claims: geometry, definitions and proposals. */
-export const OTHER_RESULTS = RESULTS.filter(({ id }) => !told.has(id) && !repeated.has(id));
+/** Results of no model above: geometry, definitions and proposals. */
+export const OTHER_RESULTS = RESULTS.filter(({ id }) => !described.has(id) && !repeated.has(id));

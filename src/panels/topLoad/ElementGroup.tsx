@@ -19,8 +19,8 @@ export function ElementGroup({ index, count }: { index: number; count: number })
   const element = elements[index];
   if (!element) return null;
   const title = count > 1 ? `${nameOf[element.shape]} ${index + 1}` : nameOf[element.shape];
-  const put = (next: unknown, label: string) => workbench.setValue("topLoad.elements", next, label);
-  const move = (to: number) => put(moved(elements, index, to), "reorder top load");
+  const setElements = (next: unknown, label: string) => workbench.setValue("topLoad.elements", next, label);
+  const move = (to: number) => setElements(moved(elements, index, to), "reorder top load");
   return (
     <Group
       title={title}
@@ -49,7 +49,7 @@ export function ElementGroup({ index, count }: { index: number; count: number })
             icon="remove"
             aria-label={`Remove ${title}`}
             onClick={() =>
-              put(
+              setElements(
                 elements.filter((_, place) => place !== index),
                 `remove ${title.toLowerCase()}`,
               )

@@ -19,7 +19,7 @@ function AddElement() {
     workbench.setValue("topLoad.elements", [...topLoad.elements, make(topLoad, windingTop)], label);
   return (
     <div className={styles.add}>
-      {topLoad.elements.length === 0 && <p>No top load: the winding stands bare.</p>}
+      {topLoad.elements.length === 0 && <p>No top load: only the bare winding.</p>}
       <Button icon="plus" onClick={() => add("add toroid", newToroid)}>
         Toroid
       </Button>

@@ -4,17 +4,17 @@ import { topLoadFields } from "../../fields/topLoadFields";
 
 const { toroid, sphere } = topLoadFields.parts.elements.item.variants;
 
-/** m, air left between an element that is added and what stands below it */
+/** m, gap between an added element and the conductor below it */
 const gap = 0.02;
 
-/** Height of the highest conductor so far. */
+/** Height of the highest conductor. */
 function topOf(topLoad: TopLoad, windingTop: number): number {
   const half = (element: TopLoadElement) =>
     (element.shape === "toroid" ? element.tubeDiameter : element.diameter) / 2;
   return Math.max(windingTop, ...topLoad.elements.map((element) => element.centreHeight + half(element)));
 }
 
-/** A toroid of the declared default size, standing clear of all that is below it. */
+/** A toroid of the default size, above everything else. */
 export function newToroid(topLoad: TopLoad, windingTop: number): Toroid {
   const outerDiameter = defaultValue(toroid.outerDiameter);
   const tubeDiameter = defaultValue(toroid.tubeDiameter);
@@ -22,7 +22,7 @@ export function newToroid(topLoad: TopLoad, windingTop: number): Toroid {
   return { shape: "toroid", outerDiameter, tubeDiameter, centreHeight };
 }
 
-/** A sphere of the declared default size, standing clear of all that is below it. */
+/** A sphere of the default size, above everything else. */
 export function newSphere(topLoad: TopLoad, windingTop: number): Sphere {
   const diameter = defaultValue(sphere.diameter);
   return { shape: "sphere", diameter, centreHeight: topOf(topLoad, windingTop) + gap + diameter / 2 };

@@ -7,7 +7,7 @@ import styles from "./TapBar.module.css";
 import { TapSlider } from "./TapSlider";
 import { TuningState } from "./TuningState";
 
-/** The tap under the drawing: slide it, type it, or take the suggested one; and whether the coil is in tune. */
+/** The tap controls below the drawing: slider, field, suggested tap and the tuning state. */
 export function TapBar() {
   const suggested = useEvaluation((evaluation) => evaluation.tuning?.suggestedTap ?? null);
   const turns = useDesign((design) => design.primary.turns);

@@ -9,7 +9,7 @@ interface TapRulerProps {
 
 const percent = (part: number, whole: number) => `${(100 * part) / whole}%`;
 
-/** The scale behind the tap's slider: a mark at every turn and quarter, and where the suggested tap lies. */
+/** The scale behind the tap's slider: marks at every turn and quarter turn, and the suggested tap. */
 export function TapRuler({ turns, suggested, band }: TapRulerProps) {
   return (
     <div className={styles.ruler} aria-hidden="true">

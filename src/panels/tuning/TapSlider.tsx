@@ -7,7 +7,7 @@ import { workbench } from "../../workbench/session/session";
 import { TapRuler } from "./TapRuler";
 import styles from "./TapSlider.module.css";
 
-/** Slides the tap along the turns; one slide is one step of undo, and Escape gives the old tap back. */
+/** Slides the tap along the turns; one drag is one undo step, and Escape restores the old tap. */
 export function TapSlider() {
   const tap = useDesign((design) => design.primary.tap);
   const turns = useDesign((design) => design.primary.turns);
@@ -34,27 +34,27 @@ export function TapSlider() {
         onPointerUp={() => gesture.end()}
         onKeyUp={() => gesture.end("keys on the tap slider")}
         onBlur={() => gesture.end()}
-        onKeyDown={(event) => event.key === "Escape" && gesture.giveUp()}
+        onKeyDown={(event) => event.key === "Escape" && gesture.cancel()}
       />
     </div>
   );
 }
 
 function useTapGesture() {
-  const held = useRef(false);
-  const finish = (how: () => void) => {
-    if (!held.current) return;
-    held.current = false;
-    how();
+  const active = useRef(false);
+  const finish = (action: () => void) => {
+    if (!active.current) return;
+    active.current = false;
+    action();
   };
   return {
     move(tap: number) {
-      if (!held.current) workbench.begin("move tap");
-      held.current = true;
+      if (!active.current) workbench.begin("move tap");
+      active.current = true;
       moveTap(tap);
     },
-    /** keys that follow one another are a run of one step */
+    /** successive keys are one run, undone in one step */
     end: (run?: string) => finish(() => workbench.commit(run)),
-    giveUp: () => finish(workbench.cancel),
+    cancel: () => finish(workbench.cancel),
   };
 }

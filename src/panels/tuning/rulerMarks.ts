@@ -1,4 +1,4 @@
-/** Where the marks of the tap's scale stand. */
+/** The marks of the tap's scale. */
 import { roundStep } from "../../charts/axis";
 
 export interface RulerMark {
@@ -7,13 +7,13 @@ export interface RulerMark {
   text: string | null;
 }
 
-/** More turns than these are numbered by round steps, and have no quarters. */
+/** With more turns, only round numbers are marked, without quarters. */
 const MOST_TURNS = 40;
 const NUMBERS = 8;
-/** Turns that a number has room for. */
+/** With more turns, the numbers do not fit. */
 const MOST_NUMBERED = 1e5;
 
-/** A mark at every turn and quarter; of more turns than a primary has, at round numbers. */
+/** Marks at every turn and quarter turn; for very many turns, at round numbers. */
 export function rulerMarks(turns: number): RulerMark[] {
   if (turns <= MOST_TURNS)
     return Array.from({ length: Math.floor(turns * 4) + 1 }, (_, quarter) => ({

@@ -6,11 +6,11 @@ import { type ComparedDesign, comparedShow, designRows } from "./comparedRows";
 import styles from "./Versions.module.css";
 import type { VersionDocument } from "./versionDocument";
 
-const SAME = "It holds the same as the present one.";
+const SAME = "It is identical to the present one.";
 
 const STATES: Record<Exclude<ComparedDesign["state"], "differs">, string> = {
-  "only then": "in this version, and not in the show now",
-  "only now": "in the show now, and not in this version",
+  "only then": "only in this version",
+  "only now": "only in the present show",
 };
 
 function count(rows: readonly unknown[]): string {
@@ -55,14 +55,13 @@ interface ComparedProps {
   system: UnitSystem;
 }
 
-/** In what a version differs from what is there now: only that, field by field. */
+/** The fields in which a version differs from the present document. */
 export function Compared({ document, designId, show, system }: ComparedProps) {
   if (document === null) return <p>Reading the version …</p>;
   if (document.kind === "unreadable") return <p>{document.sentence}</p>;
   if (document.kind === "show") return <ShowCompared then={document.show} now={show} system={system} />;
   const present = designId !== null && Object.hasOwn(show.designs, designId) ? show.designs[designId] : null;
-  if (!present)
-    return <p>There is no such design in the show now, so there is nothing to compare it with.</p>;
+  if (!present) return <p>This design is no longer in the show, so there is nothing to compare it with.</p>;
   const rows = designRows(document.design, present, system);
   if (rows.length === 0) return <p>{SAME}</p>;
   return (

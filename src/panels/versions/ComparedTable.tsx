@@ -1,7 +1,7 @@
 import type { ComparedRow } from "./comparedRows";
 import styles from "./Versions.module.css";
 
-/** Fields that differ, as they were in the version and as they are now. */
+/** The fields that differ, with their values in the version and now. */
 export function ComparedTable({ rows, caption }: { rows: readonly ComparedRow[]; caption: string }) {
   return (
     <div className={styles.scroll}>

@@ -11,18 +11,18 @@ import styles from "./Versions.module.css";
 import { versionDate } from "./versionDate";
 import type { ReadVersion } from "./versionDocument";
 
-/** id of the heading, which takes the focus where the list makes room for it */
+/** id of the heading, which gets the focus where it replaces the list on a narrow screen */
 export const VERSION_NAME = "version-name";
 
-/** What restoring a version will do, said before it is done. */
-function restoringText({ kind, designId }: VersionSummary, show: Show): string {
-  const undo = "One step of undo takes that back.";
+/** What restoring a version will do. */
+function restoreText({ kind, designId }: VersionSummary, show: Show): string {
+  const undo = "You can undo this in one step.";
   if (kind === "show")
-    return `Restoring puts this show in place of the present one with its designs, lanes and line-up; the present one is kept as a version first. ${undo}`;
+    return `Restoring replaces the present show with this one, including its designs, lanes and line-up; the present one is first saved as a version. ${undo}`;
   const present = designId !== null && Object.hasOwn(show.designs, designId) ? show.designs[designId] : null;
   return present
-    ? `Restoring puts this version in place of “${titleOf(present)}”; what is there now is kept in the bin first. ${undo}`
-    : `Restoring puts this design back beside the others of the show. ${undo}`;
+    ? `Restoring replaces “${titleOf(present)}” with this version; the present state is first moved to the bin. ${undo}`
+    : `Restoring adds this design to the show again. ${undo}`;
 }
 
 interface VersionDetailProps {
@@ -30,14 +30,14 @@ interface VersionDetailProps {
   read: ReadVersion;
   show: Show;
   now: Date;
-  /** why nothing can be changed; null where everything can */
+  /** why nothing can be changed; null if it can */
   readOnly: string | null;
   onRestore: () => void;
   onExport: () => void;
   onDelete: () => void;
 }
 
-/** One version: what it is, what it would bring back, and what can be done with it. */
+/** One version: its date and cause, its differences from the present, and its actions. */
 export function VersionDetail(props: VersionDetailProps) {
   const { version, read, show, now, readOnly, onRestore, onExport, onDelete } = props;
   const system = useUnitSystem();
@@ -52,22 +52,22 @@ export function VersionDetail(props: VersionDetailProps) {
             {titleOf(version)}
           </h2>
           <p>
-            {version.kind === "show" ? "The whole show" : "A design"}, as it was:{" "}
+            {version.kind === "show" ? "The whole show" : "A design"}, as of{" "}
             <time dateTime={version.at}>{versionDate(version.at, now)}</time>
           </p>
-          <p className={styles.cause}>Why it is kept: {version.cause}</p>
+          <p className={styles.cause}>Reason: {version.cause}</p>
         </div>
       </div>
-      <div className={styles.ways}>
+      <div className={styles.actions}>
         <Button kind="filled" disabled={!readable || readOnly !== null} onClick={onRestore}>
           Restore
         </Button>
         <Button onClick={onExport}>Export as a file</Button>
         <Button kind="bare" icon="remove" onClick={onDelete}>
-          Delete for good
+          Delete permanently
         </Button>
       </div>
-      <p className={styles.hint}>{readOnly ?? restoringText(version, show)}</p>
+      <p className={styles.hint}>{readOnly ?? restoreText(version, show)}</p>
       <h3 className={styles.heading}>Compared with now</h3>
       <Compared document={document} designId={version.designId} show={show} system={system} />
     </>

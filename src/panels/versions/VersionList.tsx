@@ -7,16 +7,16 @@ import type { ReadVersion } from "./versionDocument";
 
 interface VersionListProps {
   versions: readonly VersionSummary[];
-  /** id of the one that is looked at */
+  /** id of the selected one */
   chosen: string | null;
   read: ReadVersion;
   now: Date;
   onChoose: (id: string) => void;
-  /** said where there are none */
+  /** shown if there are none */
   empty: string;
 }
 
-/** Versions of one kind, newest first, each with its date, title, cause and a small drawing. */
+/** Versions of one group, newest first, each with date, title, cause and thumbnail. */
 export function VersionList({ versions, chosen, read, now, onChoose, empty }: VersionListProps) {
   if (versions.length === 0) return <p className={styles.empty}>{empty}</p>;
   return (

@@ -4,10 +4,10 @@ import type { CoilShape } from "../../drawing/coilShape";
 import { useVersionDocument } from "./useVersions";
 import type { ReadVersion, VersionDocument } from "./versionDocument";
 
-/** px around the window within which drawings are made ready */
+/** distance from the viewport at which thumbnails are loaded */
 const AHEAD = "200px";
 
-/** Whether an element has come into sight; it stays so. */
+/** Whether an element has been in view; it stays true. */
 function useSeen(element: React.RefObject<Element | null>): boolean {
   const [seen, setSeen] = useState(typeof IntersectionObserver === "undefined");
   useEffect(() => {
@@ -36,7 +36,7 @@ interface VersionSketchProps {
   read: ReadVersion;
 }
 
-/** A version's coils at the size of a stamp; it is read when it comes into sight. */
+/** A thumbnail of a version's coils; the version is read when it comes into view. */
 export function VersionSketch({ id, read }: VersionSketchProps) {
   const place = useRef<HTMLSpanElement>(null);
   const seen = useSeen(place);

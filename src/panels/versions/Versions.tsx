@@ -9,7 +9,7 @@ import type { VersionOutcome } from "../../workbench/keeping/versions";
 import { useSession, useShow } from "../../workbench/session/hooks";
 import { session, workbench } from "../../workbench/session/session";
 import { BIN_ADDRESS } from "./binAddress";
-import { Question } from "./Question";
+import { ConfirmDialog } from "./ConfirmDialog";
 import { useVersions } from "./useVersions";
 import { VERSION_NAME, VersionDetail } from "./VersionDetail";
 import { VersionList } from "./VersionList";
@@ -22,29 +22,30 @@ const GROUPS: readonly { name: GroupName; label: string; empty: string }[] = [
     name: "this design",
     label: "This design",
     empty:
-      "No earlier version of the open design yet. One is kept when editing begins, every ten minutes while it goes on, and before it is replaced.",
+      "There is no earlier version of the open design yet. One is saved when editing begins, every ten minutes during editing, and before the design is replaced.",
   },
   {
     name: "other designs",
     label: "Others",
-    empty: "No earlier versions of other designs yet: they come as those are edited.",
+    empty:
+      "There are no earlier versions of other designs yet. They are saved when those designs are edited.",
   },
   {
     name: "show",
     label: "Show",
     empty:
-      "No earlier version of the show yet. One is kept before another show, or the example, takes its place, and from time to time while it is edited.",
+      "There is no earlier version of the show yet. One is saved before another show or the example replaces it, and at intervals during editing.",
   },
   {
     name: "bin",
     label: "Bin",
-    empty: "The bin is empty. Designs that are deleted or replaced come here, and stay until it is emptied.",
+    empty: "The bin is empty. Deleted and replaced designs are kept here until you empty it.",
   },
 ];
 
-/** Earlier versions of the designs and of the show, and the bin: looked at, compared, brought back. */
+/** Earlier versions of the designs and of the show, and the bin: to view, compare and restore. */
 export function Versions() {
-  const { versions, trouble, seenAt } = useVersions();
+  const { versions, error, seenAt } = useVersions();
   const show = useShow((whole) => whole);
   const readOnly = useSession((session) => session.readOnly);
   const read = useMemo(() => newVersionReader(workbench.versions.read), []);
@@ -53,8 +54,8 @@ export function Versions() {
   );
   const [chosenId, setChosenId] = useState<string | null>(null);
   const [question, setQuestion] = useState<"delete" | "empty" | null>(null);
-  const [told, setTold] = useState("");
-  /** the show that restoring made, while that is the last that was done */
+  const [message, setMessage] = useState("");
+  /** the show after a restore, until it is changed again */
   const [restored, setRestored] = useState<Show | null>(null);
   const root = useRef<HTMLDivElement>(null);
   const chosen = versions?.find(({ id }) => id === chosenId) ?? null;
@@ -68,7 +69,7 @@ export function Versions() {
     return () => window.removeEventListener("hashchange", follow);
   }, []);
 
-  // where there is room for one of the two alone, the focus goes with what is in sight
+  // on a narrow screen the version replaces the list, and the focus follows
   useEffect(() => {
     const list = root.current?.querySelector<HTMLElement>("[data-versions]");
     if (chosenId !== null && list && getComputedStyle(list).display === "none")
@@ -78,12 +79,12 @@ export function Versions() {
   const isUndone = restored !== null && restored !== show;
   useEffect(() => {
     if (!isUndone) return;
-    setTold("");
+    setMessage("");
     setRestored(null);
   }, [isUndone]);
 
   const choose = (id: string | null) => {
-    setTold("");
+    setMessage("");
     setRestored(null);
     setChosenId(id);
   };
@@ -94,25 +95,25 @@ export function Versions() {
       root.current?.querySelector<HTMLElement>(`[data-version="${CSS.escape(row ?? "")}"]`)?.focus(),
     );
   };
-  const tell = (outcome: VersionOutcome, done: string) =>
-    setTold(
+  const report = (outcome: VersionOutcome, done: string) =>
+    setMessage(
       outcome.ok ? done : [outcome.sentence, ...outcome.faults.map(({ message }) => message)].join(" "),
     );
   const restore = async (version: VersionSummary) => {
     const outcome = await workbench.versions.restore(version.id);
-    tell(outcome, `“${titleOf(version)}” is on the bench again.`);
+    report(outcome, `“${titleOf(version)}” is restored.`);
     setRestored(outcome.ok ? session.store.getState().history.present : null);
   };
   const remove = async ({ id }: VersionSummary) => {
     const outcome = await workbench.versions.remove(id);
     if (outcome.ok) setChosenId(null);
-    tell(outcome, "The version is deleted.");
+    report(outcome, "The version is deleted.");
   };
-  const emptyBin = async () => tell(await workbench.versions.emptyBin(), "The bin is empty.");
+  const emptyBin = async () => report(await workbench.versions.emptyBin(), "The bin is empty.");
   const exportFile = async ({ id }: VersionSummary) => {
     const file = await workbench.versions.file(id).catch((error: unknown) => String(error));
-    if (file === null) setTold("This version is no longer kept.");
-    else if (typeof file === "string") setTold(file);
+    if (file === null) setMessage("This version no longer exists.");
+    else if (typeof file === "string") setMessage(file);
     else saveFile(file.fileName, file.text, "application/json");
   };
 
@@ -123,9 +124,9 @@ export function Versions() {
       content: (
         <>
           {name === "bin" && groups.bin.length > 0 && (
-            <p className={styles.ways}>
+            <p className={styles.actions}>
               <Button icon="remove" onClick={() => setQuestion("empty")}>
-                Empty the bin
+                Empty bin
               </Button>
             </p>
           )}
@@ -145,10 +146,10 @@ export function Versions() {
   return (
     <div className={`${styles.versions} ${chosen ? styles.looking : ""}`} ref={root}>
       <h1 className={styles.name}>Versions and bin</h1>
-      <div role="status" className={styles.told}>
-        {told && !isUndone && (
+      <div role="status" className={styles.message}>
+        {message && !isUndone && (
           <p>
-            {told}
+            {message}
             {restored && (
               <Button icon="undo" onClick={workbench.undo}>
                 Undo
@@ -157,11 +158,11 @@ export function Versions() {
           </p>
         )}
       </div>
-      {trouble && <p role="alert">{trouble}</p>}
+      {error && <p role="alert">{error}</p>}
       <div className={styles.columns}>
         <div className={styles.lists} data-versions>
           {versions === null ? (
-            <p className={styles.empty}>Looking for versions …</p>
+            <p className={styles.empty}>Loading versions …</p>
           ) : (
             <Tabs
               name="Versions"
@@ -174,7 +175,7 @@ export function Versions() {
             />
           )}
         </div>
-        <section className={styles.detail} aria-label="Chosen version">
+        <section className={styles.detail} aria-label="Selected version">
           {chosen ? (
             <>
               <p className={styles.back}>
@@ -194,25 +195,25 @@ export function Versions() {
               />
             </>
           ) : (
-            <p className={styles.empty}>Choose a version to see what it would bring back.</p>
+            <p className={styles.empty}>Select a version to see what restoring it would change.</p>
           )}
         </section>
       </div>
       {question === "empty" && (
-        <Question
+        <ConfirmDialog
           title="Empty the bin?"
-          words={`${groups.bin.length === 1 ? "One design is" : `${groups.bin.length} designs are`} deleted for good. Undo does not bring that back.`}
-          doing="Empty the bin"
-          onDo={() => void emptyBin()}
+          text={`${groups.bin.length === 1 ? "One design is" : `${groups.bin.length} designs are`} deleted permanently. This cannot be undone.`}
+          action="Empty bin"
+          onConfirm={() => void emptyBin()}
           onClose={() => setQuestion(null)}
         />
       )}
       {question === "delete" && chosen && (
-        <Question
-          title="Delete this version for good?"
-          words={`“${titleOf(chosen)}” as it was then is gone after that, and undo does not bring it back. What is on the bench stays as it is.`}
-          doing="Delete for good"
-          onDo={() => void remove(chosen)}
+        <ConfirmDialog
+          title="Delete this version permanently?"
+          text={`This version of “${titleOf(chosen)}” is deleted. This cannot be undone. The present design is not affected.`}
+          action="Delete permanently"
+          onConfirm={() => void remove(chosen)}
           onClose={() => setQuestion(null)}
         />
       )}

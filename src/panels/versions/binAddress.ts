@@ -1,2 +1,2 @@
-/** Address of the screen of versions with the bin in front. */
+/** URL fragment of the versions screen with the bin selected. */
 export const BIN_ADDRESS = "#bin";

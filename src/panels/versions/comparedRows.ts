@@ -1,4 +1,4 @@
-/** Differences of documents as rows of a table, in the reader's words and units. */
+/** Differences of documents as table rows, with labels and units. */
 import type { Design } from "../../design/design";
 import { type Difference, differences } from "../../design/differences";
 import type { Show } from "../../design/show";
@@ -11,7 +11,7 @@ import type { UnitSystem } from "../../units/unitSystem";
 
 export interface ComparedRow {
   key: string;
-  /** the part of the design that the field belongs to; empty for what belongs to the whole */
+  /** the part of the design that has the field; empty for fields of the whole */
   section: string;
   label: string;
   /** in the version */
@@ -20,10 +20,10 @@ export interface ComparedRow {
 }
 
 const NOTHING = "none";
-/** Digits that are tried, until two values that differ look different. */
+/** Numbers of digits to try until two different values look different. */
 const DIGITS = [7, 12, 17];
 
-/** Parts by the beginning of their fields' paths, the longer first. */
+/** Names of parts by the prefixes of their fields' paths, longer prefixes first. */
 const SECTIONS: readonly (readonly [path: string, name: string])[] = [
   ["primary.strikeRail.", "Strike rail"],
   ["topLoad.breakoutPoint.", "Breakout point"],
@@ -53,7 +53,7 @@ function sectionOf(path: string): string {
   return SECTIONS.find(([beginning]) => path.startsWith(beginning))?.[1] ?? "";
 }
 
-/** “measuredResonance” as words, for what has no declaration. */
+/** A key such as “measuredResonance” as words, for values without a declaration. */
 function inWords(path: string): string {
   const name = path.split(".").findLast((part) => !/^\d+$/.test(part)) ?? path;
   const words = name.replace(/(?<=[a-z])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
@@ -70,7 +70,7 @@ function plainText(value: unknown): string {
   return String(value);
 }
 
-/** Both values in the unit of their field, with as many digits as tell them apart. */
+/** Both values in the unit of their field, with enough digits to look different. */
 function quantities(field: NumberField, pair: readonly unknown[], system: UnitSystem): string[] {
   const unit = fieldUnit(field.default, field.dimension, system);
   const text = (value: unknown, digits: number) =>
@@ -93,7 +93,7 @@ export function designRows(then: Design, now: Design, system: UnitSystem): Compa
   return differences(then, now).map((difference) => rowOf(difference, system));
 }
 
-/** A design that two states of a show do not have alike. */
+/** A design that differs between two states of a show. */
 export interface ComparedDesign {
   id: string;
   title: string;
@@ -119,7 +119,7 @@ function counted(list: readonly unknown[]): string {
   return list.length === 0 ? NOTHING : String(list.length);
 }
 
-/** Parts of a show that are told by a word rather than value by value. */
+/** Parts of a show that are compared by a summary instead of value by value. */
 const PARTS: readonly { key: keyof Show; label: string; text: (show: Show) => string }[] = [
   { key: "left", label: "Left coil", text: (show) => titleIn(show, show.left) },
   { key: "right", label: "Right coil", text: (show) => titleIn(show, show.right) },
@@ -137,10 +137,10 @@ function partRows(then: Show, now: Show): ComparedRow[] {
   });
 }
 
-/** What is compared value by value: all but the designs, what is told by a word, and which design is open. */
-function plainPart(show: Show): object {
-  const told = new Set<string>(["designs", "order", "open", ...PARTS.map(({ key }) => key)]);
-  return Object.fromEntries(Object.entries(show).filter(([key]) => !told.has(key)));
+/** The part of a show that is compared value by value: without designs, summarised parts and which design is open. */
+function comparedByValue(show: Show): object {
+  const others = new Set<string>(["designs", "order", "open", ...PARTS.map(({ key }) => key)]);
+  return Object.fromEntries(Object.entries(show).filter(([key]) => !others.has(key)));
 }
 
 export interface ComparedShow {
@@ -148,12 +148,14 @@ export interface ComparedShow {
   rows: ComparedRow[];
 }
 
-/** In what a version of the show and the present one differ: designs that came, went or changed, and the rest. */
+/** The differences of a version of the show and the present one: designs added, removed or changed, and the rest. */
 export function comparedShow(then: Show, now: Show, system: UnitSystem): ComparedShow {
   const ids = [...new Set([...then.order, ...now.order])];
-  const plain = differences(plainPart(then), plainPart(now)).map((difference) => rowOf(difference, system));
+  const valueRows = differences(comparedByValue(then), comparedByValue(now)).map((difference) =>
+    rowOf(difference, system),
+  );
   return {
     designs: ids.flatMap((id) => comparedDesign(id, then, now, system)),
-    rows: [...partRows(then, now), ...plain],
+    rows: [...partRows(then, now), ...valueRows],
   };
 }

@@ -4,45 +4,45 @@ import { workbench } from "../../workbench/session/session";
 import type { ReadVersion, VersionDocument } from "./versionDocument";
 
 interface KeptVersions {
-  /** newest first; null until they are there */
+  /** newest first; null until loaded */
   versions: readonly VersionSummary[] | null;
-  /** why there are none to see; empty where all is well */
-  trouble: string;
+  /** why they cannot be read; empty without an error */
+  error: string;
   seenAt: Date;
 }
 
-/** The versions that are kept, followed as they come and go. */
+/** The saved versions, updated when they change. */
 export function useVersions(): KeptVersions {
-  const [kept, setKept] = useState<KeptVersions>(() => ({ versions: null, trouble: "", seenAt: new Date() }));
+  const [kept, setKept] = useState<KeptVersions>(() => ({ versions: null, error: "", seenAt: new Date() }));
   useEffect(() => {
-    let asked = 0;
-    const look = async () => {
-      const number = ++asked;
+    let latest = 0;
+    const load = async () => {
+      const number = ++latest;
       const found = await workbench.versions.list().then(
-        (versions) => ({ versions, trouble: "" }),
-        (error: unknown) => ({ versions: [], trouble: error instanceof Error ? error.message : "" }),
+        (versions) => ({ versions, error: "" }),
+        (error: unknown) => ({ versions: [], error: error instanceof Error ? error.message : "" }),
       );
-      if (number === asked) setKept({ ...found, seenAt: new Date() });
+      if (number === latest) setKept({ ...found, seenAt: new Date() });
     };
-    void look();
-    const end = workbench.versions.listen(() => void look());
+    void load();
+    const end = workbench.versions.listen(() => void load());
     return () => {
-      asked = Number.NaN;
+      latest = Number.NaN;
       end();
     };
   }, []);
   return kept;
 }
 
-/** What a version holds; null while it is being read, or where none is asked for. */
+/** The document of a version; null while it is read, or without an id. */
 export function useVersionDocument(id: string | null, read: ReadVersion): VersionDocument | null {
   const [found, setFound] = useState<{ id: string; document: VersionDocument } | null>(null);
   useEffect(() => {
     if (id === null) return;
-    let wanted = true;
-    void read(id).then((document) => wanted && setFound({ id, document }));
+    let mounted = true;
+    void read(id).then((document) => mounted && setFound({ id, document }));
     return () => {
-      wanted = false;
+      mounted = false;
     };
   }, [id, read]);
   return found && found.id === id ? found.document : null;

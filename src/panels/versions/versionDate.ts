@@ -4,7 +4,7 @@ const clock = new Intl.DateTimeFormat("en-GB", { hour: "2-digit", minute: "2-dig
 const weekday = new Intl.DateTimeFormat("en-GB", { weekday: "long" });
 const dayOfYear = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "long", year: "numeric" });
 
-/** Days from one date to the other, as a calendar on the wall counts them. */
+/** Calendar days from one date to the other. */
 function daysBetween(from: Date, to: Date): number {
   const midnight = (date: Date) => Date.UTC(date.getFullYear(), date.getMonth(), date.getDate());
   return Math.round((midnight(to) - midnight(from)) / DAY);
@@ -17,7 +17,7 @@ function dayOf(at: Date, now: Date): string {
   return days > 1 && days < 7 ? weekday.format(at) : dayOfYear.format(at);
 }
 
-/** When a version was kept, as one says it: the day relative to now, and the time by the reader's clock. */
+/** The date of a version in words: the day relative to now, and the local time. */
 export function versionDate(at: string, now: Date): string {
   const date = new Date(at);
   return Number.isNaN(date.getTime()) ? "At an unknown time" : `${dayOf(date, now)}, ${clock.format(date)}`;

@@ -2,16 +2,16 @@ import { type Design, parseDesign } from "../../design/design";
 import { parseShow, type Show } from "../../design/show";
 import type { KeptVersion } from "../../workbench/keeping/version";
 
-/** What a version holds, once its text is read. */
+/** The document of a version. */
 export type VersionDocument =
   | { kind: "design"; design: Design }
   | { kind: "show"; show: Show }
-  /** it can be exported, and nothing else */
+  /** it can only be exported */
   | { kind: "unreadable"; sentence: string };
 
-const GONE = "This version is no longer kept.";
+const GONE = "This version no longer exists.";
 
-/** Reads a version's text; what this program cannot read is told in a sentence. */
+/** Reads a version's text; if this program cannot read it, a sentence says why. */
 export function versionDocument(version: KeptVersion | null): VersionDocument {
   if (!version) return { kind: "unreadable", sentence: GONE };
   const parsed = version.kind === "design" ? parseDesign(version.text) : parseShow(version.text);
@@ -31,13 +31,13 @@ export type ReadVersion = (id: string) => Promise<VersionDocument>;
 export function newVersionReader(read: (id: string) => Promise<KeptVersion | null>): ReadVersion {
   const known = new Map<string, Promise<VersionDocument>>();
   return (id) => {
-    const asked =
+    const reading =
       known.get(id) ??
       read(id).then(versionDocument, (error: unknown) => ({
         kind: "unreadable" as const,
         sentence: error instanceof Error ? error.message : GONE,
       }));
-    known.set(id, asked);
-    return asked;
+    known.set(id, reading);
+    return reading;
   };
 }

@@ -10,7 +10,7 @@ function groupOf({ kind, designId, binned }: VersionSummary, open: string): Grou
   return designId === open ? "this design" : "other designs";
 }
 
-/** The versions by what they are of, each group in the order given. */
+/** Groups the versions by their subject, keeping their order. */
 export function versionGroups(versions: readonly VersionSummary[], open: string): VersionGroups {
   const groups: VersionGroups = { "this design": [], "other designs": [], show: [], bin: [] };
   for (const version of versions) groups[groupOf(version, open)].push(version);

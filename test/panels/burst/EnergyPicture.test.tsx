@@ -13,8 +13,8 @@ const PARTS = [
   "Winding",
   "Primary conductor",
   "Capacitor bank",
-  "Switches, on",
-  "Back to reservoir",
+  "Switches, conduction",
+  "Returned to reservoir",
 ];
 
 describe("the picture of a burst's energy", () => {
@@ -28,7 +28,7 @@ describe("the picture of a burst's energy", () => {
       .map((text) => (text.startsWith("<") ? 0 : Number.parseFloat(text)));
     // three digits each
     expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(100, 0);
-    expect(screen.getByText(/switches' turn-off/)).toHaveTextContent(/unexplained/);
+    expect(screen.getByText(/^Turn-off loss of the switches/)).toHaveTextContent(/Error of the balance/);
     expect(document.body.textContent).not.toMatch(/NaN|undefined|Infinity/);
   });
 
@@ -44,7 +44,7 @@ describe("the picture of a burst's energy", () => {
     render(<EnergyPicture />);
     expect(screen.getByText(/takes no energy/)).toBeInTheDocument();
     act(() => workbench.setValue("secondary.windingLength", 0.1));
-    expect(screen.getByText(/cannot be shown/)).toBeInTheDocument();
+    expect(screen.getByText(/cannot be computed/)).toBeInTheDocument();
   });
 });
 

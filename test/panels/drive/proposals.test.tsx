@@ -21,7 +21,7 @@ describe("the proposals", () => {
     expect(late()).toBe(true);
     render(<ControlPanel />);
     // the running frequency moves a little with the lead
-    fireEvent.click(button(/^Take .*ns$/));
+    fireEvent.click(button(/^Use .*ns$/));
     expect(design().drive.commutation.leadTime).toBeGreaterThan(5e-7);
     act(() => workbench.undo());
     expect(design().drive.commutation.leadTime).toBe(1e-7);
@@ -29,19 +29,19 @@ describe("the proposals", () => {
 
   it("search the quietest lead over whole bursts, and forget it when the design changes", () => {
     render(<ControlPanel />);
-    fireEvent.click(button("Search it"));
-    const said = screen.getByText(/switches off least over whole bursts/).textContent ?? "";
+    fireEvent.click(button("Search"));
+    const said = screen.getByText(/has the least turn-off current over whole bursts/).textContent ?? "";
     const [, lead] = /dead time, (\d+)/.exec(said) ?? [];
     // delay and dead time are 250 and 300 ns; the lead's phase falls a little short of it
     expect(Number(lead)).toBeGreaterThan(550);
     expect(Number(lead)).toBeLessThan(660);
     act(() => workbench.setValue("drive.commutation.delay", 4e-7));
-    expect(button("Search it")).toBeEnabled();
+    expect(button("Search")).toBeEnabled();
   });
 
   it("make a chain whose comparator agrees with the limit", () => {
     render(<ControlPanel />);
-    fireEvent.click(button("Take it"));
+    fireEvent.click(button("Use proposal"));
     const { turns, comparatorVoltage } = design().drive.currentTransformer;
     expect(turns).toEqual([31, 31]);
     expect(comparatorVoltage).toBeCloseTo(
@@ -57,7 +57,7 @@ describe("the proposals", () => {
     const table = within(screen.getByRole("table", { name: "Proposed arrangements" }));
     expect(table.getByRole("columnheader", { name: "price" })).toBeInTheDocument();
     expect(table.getByRole("button", { name: "6 × 3, the present bank" })).toBeDisabled();
-    fireEvent.click(table.getByRole("button", { name: "Take 8 × 4" }));
+    fireEvent.click(table.getByRole("button", { name: "Use 8 × 4" }));
     expect(design().tank).toMatchObject({ unitsInSeries: 8, strings: 4 });
     act(() => workbench.undo());
     expect(design().tank).toMatchObject({ unitsInSeries: 6, strings: 3 });

@@ -45,7 +45,7 @@ describe("the line-up", () => {
     await add("400 × 100 mm toroid");
     const own = show().designs[show().open].topLoad;
     expect(own.elements[0]).toMatchObject({ outerDiameter: 0.46 });
-    fireEvent.click(screen.getByRole("button", { name: "Put in 400 × 100 mm" }));
+    fireEvent.click(screen.getByRole("button", { name: "Use 400 × 100 mm" }));
     expect(show().designs[show().open].topLoad.elements[0]).toMatchObject({
       outerDiameter: 0.4,
       tubeDiameter: 0.1,
@@ -80,9 +80,9 @@ describe("the line-up", () => {
     const { result } = renderHook(() => usePreferences((preferences) => preferences.setUnitSystem));
     act(() => result.current("inch"));
     // 400 mm and 100 mm at 25.4 mm an inch
-    expect(screen.getByRole("button", { name: "Put in 15.7 × 3.94 in" })).toBeInTheDocument();
+    expect(screen.getByRole("button", { name: "Use 15.7 × 3.94 in" })).toBeInTheDocument();
     act(() => result.current("metric"));
-    expect(screen.getByRole("button", { name: "Put in 400 × 100 mm" })).toBeInTheDocument();
+    expect(screen.getByRole("button", { name: "Use 400 × 100 mm" })).toBeInTheDocument();
   });
 
   it("says so where a candidate cuts the winding, with dashes for its figures", async () => {

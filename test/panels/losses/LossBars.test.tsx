@@ -35,7 +35,7 @@ describe("the bars of losses", () => {
   it("say why they are not there while the coil has no solution", () => {
     act(() => workbench.setValue("secondary.windingLength", 0.1));
     render(<LossBars />);
-    expect(screen.getByText(/cannot be shown/)).toBeInTheDocument();
+    expect(screen.getByText(/cannot be computed/)).toBeInTheDocument();
   });
 });
 

@@ -9,7 +9,7 @@ import { meaningRefusal } from "../../../src/panels/parts/meaning";
 describe("a number that can be no value of its field", () => {
   it("is refused with field, value and remedy", () => {
     expect(meaningRefusal(numberField("secondary.turns"), 0, "metric")).toBe(
-      "Turns must be above zero, and 0\u202fturns is not: change the figure.",
+      "Turns must be above zero, but it is 0\u202fturns: change the value.",
     );
     expect(meaningRefusal(numberField("tank.unitsInSeries"), 2.5, "metric")).toMatch(/whole number/);
   });

@@ -70,10 +70,10 @@ describe("playing by hand", () => {
     fireEvent.pointerDown(key("A3"));
     pass(1);
     expect(key("A3")).toHaveAttribute("aria-pressed", "true");
-    expect(screen.getByText(/A3: 220.Hz, on-time 100.µs, duty by itself 2\.20.%/)).toBeInTheDocument();
+    expect(screen.getByText(/A3: 220.Hz, on-time 100.µs, duty alone 2\.20.%/)).toBeInTheDocument();
     const window = pierHallLeft.interrupter.dutyWindow;
     pass(2 * window);
-    const duty = Number.parseFloat(screen.getByLabelText("Duty now").textContent ?? "");
+    const duty = Number.parseFloat(screen.getByLabelText("Present duty").textContent ?? "");
     expect(duty).toBeGreaterThan(1.9);
     expect(duty).toBeLessThanOrEqual(100 * pierHallLeft.interrupter.dutyLimit);
     fireEvent.pointerUp(key("A3"));
@@ -81,8 +81,8 @@ describe("playing by hand", () => {
     expect(sounded).toBeGreaterThan(20);
     pass(2 * window + 1);
     expect(audio.started).toHaveLength(sounded);
-    expect(screen.getByText("Nothing sounds.")).toBeInTheDocument();
-    expect(Number.parseFloat(screen.getByLabelText("Duty now").textContent ?? "")).toBe(0);
+    expect(screen.getByText("No tone is sounding.")).toBeInTheDocument();
+    expect(Number.parseFloat(screen.getByLabelText("Present duty").textContent ?? "")).toBe(0);
   });
 
   it("follows the computer's keys, one press however long it repeats, and falls silent with the focus", () => {
@@ -102,7 +102,7 @@ describe("playing by hand", () => {
   it("leaves the shortcuts of the page alone", () => {
     open();
     fireEvent.keyDown(key("C3"), { code: "KeyS", ctrlKey: true });
-    expect(screen.getByText("Nothing sounds.")).toBeInTheDocument();
+    expect(screen.getByText("No tone is sounding.")).toBeInTheDocument();
   });
 
   it("says what the interrupter shortens", () => {
@@ -117,20 +117,18 @@ describe("playing by hand", () => {
     fireEvent.click(key("Octave up"));
     expect(key("C5")).toHaveAttribute("title", "Shortened by mains current");
     expect(key("A5")).toHaveAttribute("title", "Shortened by duty");
-    expect(screen.getByText(/^Keys that are shortened/)).toHaveTextContent(/M mains current, D duty/);
+    expect(screen.getByText(/^Keys shortened by/)).toHaveTextContent(/M mains current, D duty/);
     fireEvent.click(key("Octave down"));
     fireEvent.click(key("Octave down"));
     fireEvent.click(key("Octave down"));
-    expect(screen.getByText("No key here is shortened.")).toBeInTheDocument();
+    expect(screen.getByText("None of these keys is shortened.")).toBeInTheDocument();
   });
 
   it("reads a key that is pointed at: duty, power, mains current and junction", () => {
     open();
     fireEvent.pointerEnter(key("A3"));
     const reading = screen.getByText(/^A3: /);
-    expect(reading).toHaveTextContent(
-      /duty by itself 2\.20.%, [\d.]+.k?W, mains [\d.]+.A, junction [\d.]+.°C/,
-    );
+    expect(reading).toHaveTextContent(/duty alone 2\.20.%, [\d.]+.k?W, mains [\d.]+.A, junction [\d.]+.°C/);
     fireEvent.pointerLeave(key("A3"));
     expect(screen.queryByText(/^A3: /)).not.toBeInTheDocument();
   });
@@ -138,9 +136,9 @@ describe("playing by hand", () => {
   it("lists the longest on-times of the range with what limits each stretch", () => {
     open();
     expect(screen.getByRole("img", { name: /Longest on-time of each note/ })).toBeInTheDocument();
-    const stretches = screen.getAllByRole("listitem").map((each) => each.textContent);
-    expect(stretches[0]).toMatch(/^G1 – .*by over-current limit$/);
-    expect(stretches.at(-1)).toMatch(/no pulse, by shortest gap$/);
+    const ranges = screen.getAllByRole("listitem").map((each) => each.textContent);
+    expect(ranges[0]).toMatch(/^G1 – .*by over-current limit$/);
+    expect(ranges.at(-1)).toMatch(/no pulse, by shortest gap$/);
     expect(document.body.textContent).not.toMatch(/NaN|undefined|Infinity/);
   });
 
@@ -153,12 +151,12 @@ describe("playing by hand", () => {
 
   it("plays the single tone of the interrupter until it is stopped", () => {
     open();
-    fireEvent.click(key("Play the single tone"));
+    fireEvent.click(key("Play single tone"));
     pass(0.5);
     expect(screen.getByText(/^Single tone: /)).toBeInTheDocument();
     expect(audio.started.length).toBeGreaterThan(0);
-    fireEvent.click(key("Stop the single tone"));
-    expect(screen.getByText("Nothing sounds.")).toBeInTheDocument();
+    fireEvent.click(key("Stop single tone"));
+    expect(screen.getByText("No tone is sounding.")).toBeInTheDocument();
   });
 });
 

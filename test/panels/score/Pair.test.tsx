@@ -18,7 +18,7 @@ beforeEach(() => workbench.resetToExamples());
 describe("the pair of coils", () => {
   it("tells coupling, split, taps and voltage in sentences, without a number that is none", async () => {
     open();
-    expect(await screen.findByText(/Together they resonate at .* in phase and at .* opposed/)).toBeVisible();
+    expect(await screen.findByText(/The pair resonates at .* in phase and at .* opposed/)).toBeVisible();
     expect(screen.getAllByRole("listitem")).toHaveLength(9);
     expect(screen.getByRole("img", { name: /to one scale/ })).toBeInTheDocument();
     expect(document.body.textContent).not.toMatch(/NaN|undefined|Infinity/);
@@ -38,9 +38,9 @@ describe("the pair of coils", () => {
     open();
     fireEvent.change(screen.getByLabelText("Phase of the top voltages"), { target: { value: "opposed" } });
     expect(show().phase).toBe("opposed");
-    expect(screen.getByText(/opposed, [\d.]+.kV stand across the gap/)).toBeInTheDocument();
+    expect(screen.getByText(/opposed, the voltage across the clearance/)).toBeInTheDocument();
     fireEvent.change(screen.getByLabelText("Right coil"), { target: { value: "" } });
     expect(show().right).toBeNull();
-    expect(screen.getByText(/Choose a design as the right coil/)).toBeInTheDocument();
+    expect(screen.getByText(/Choose a design for the right coil/)).toBeInTheDocument();
   });
 });

@@ -41,7 +41,7 @@ describe("the arrangement's fields", () => {
 describe("a refusal of the score", () => {
   it("names field, value and span", () => {
     expect(meaningRefusal(laneFields.level, 1.5, "metric")).toMatch(
-      /Level must be between 0.% and 100.%, and 150.% is not/,
+      /Level must be between 0.% and 100.%, but it is 150.%/,
     );
     expect(meaningRefusal(laneFields.transpose, 0.5, "metric")).toMatch(/whole number/);
     expect(meaningRefusal(laneFields.transpose, -128, "metric")).toMatch(/between [-−]127 and 127/);

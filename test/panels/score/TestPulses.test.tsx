@@ -21,9 +21,9 @@ function set(label: string, value: string) {
 describe("test pulses", () => {
   it("are made as asked for where no limit stands against them", () => {
     open();
-    expect(screen.getByText("50 of 50 pulses, as asked for.")).toBeInTheDocument();
+    expect(screen.getByText("50 of 50 pulses, as requested.")).toBeInTheDocument();
     set("Groups", "2");
-    expect(screen.getByText("20 of 20 pulses, as asked for.")).toBeInTheDocument();
+    expect(screen.getByText("20 of 20 pulses, as requested.")).toBeInTheDocument();
     expect(screen.getByRole("button", { name: /CSV/ })).toBeEnabled();
     expect(screen.getByText(/dead-man switch/)).toBeInTheDocument();
   });

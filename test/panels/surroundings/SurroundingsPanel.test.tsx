@@ -15,5 +15,5 @@ it("shows beside each correction what it does to the resonance", () => {
 it("says that the size is not computed while the coil has no solution", () => {
   act(() => workbench.setValue("secondary.windingLength", 0.1));
   render(<SurroundingsPanel />);
-  expect(screen.getAllByText("size not computed yet")).toHaveLength(3);
+  expect(screen.getAllByText("effect not computed yet")).toHaveLength(3);
 });

@@ -46,18 +46,18 @@ describe("the tap bar", () => {
 
   it("does not promise figures to a design that has no solution", () => {
     act(() => session.store.setState({ fieldRevision: 1, revision: 1 }));
-    expect(screen.getByText("No solution; the findings say why")).toBeInTheDocument();
+    expect(screen.getByText("No solution; see the findings")).toBeInTheDocument();
   });
 
   it("says in words how far off the tuning is, and on which side", () => {
     computed({ tuning });
     expect(screen.getByText("Not tuned")).toBeInTheDocument();
-    expect(screen.getByText(/Primary 2.5.% above the aim/)).toBeInTheDocument();
+    expect(screen.getByText(/Primary 2.5.% above the target/)).toBeInTheDocument();
     computed({ tuning: { ...tuning, detuning: -0.001, tuned: true } });
     expect(screen.getByText("Tuned")).toBeInTheDocument();
-    expect(screen.getByText(/Primary 0.10.% below the aim/)).toBeInTheDocument();
+    expect(screen.getByText(/Primary 0.10.% below the target/)).toBeInTheDocument();
     computed({ tuning: { ...tuning, detuning: 4.7e-11, tuned: true } });
-    expect(screen.getByText("Primary on the aim")).toBeInTheDocument();
+    expect(screen.getByText("Primary at the target")).toBeInTheDocument();
     computed({ tuning: { ...tuning, detuning: null } });
     expect(screen.getByText("The tap is not on the conductor")).toBeInTheDocument();
   });
@@ -65,7 +65,7 @@ describe("the tap bar", () => {
   it("says that bursts have to be swept where the aim asks for the most energy", () => {
     const unknown = { suggestedTap: null, suggestedTapBand: null, targetResonance: null, detuning: null };
     computed({ tuning: { ...tuning, ...unknown } });
-    expect(screen.getByText("Bursts not swept yet")).toBeInTheDocument();
+    expect(screen.getByText("Sweep of bursts not computed yet")).toBeInTheDocument();
     act(() => energySweeps.store.setState({ sweeping: true }));
     expect(screen.getByText(/Sweeping bursts/)).toBeInTheDocument();
     act(() => energySweeps.store.setState({ sweeping: false, swept: true }));

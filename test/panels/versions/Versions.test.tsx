@@ -21,7 +21,7 @@ function version(id: string, changes: Partial<KeptVersion> = {}): KeptVersion {
     designId: "left",
     title: `Title ${id}`,
     at,
-    cause: "while editing",
+    cause: "during editing",
     binned: false,
     text,
     ...changes,
@@ -85,7 +85,7 @@ describe("the screen of versions and bin", () => {
     const rows = (await screen.findAllByRole("row")).map((each) => each.textContent);
     expect(rows).toHaveLength(2);
     expect(rows[1]).toMatch(/^SecondaryTurns1234.turns1480.turns$/);
-    expect(screen.getByText(/in place of “Pier hall, left coil”.*undo takes that back/)).toBeInTheDocument();
+    expect(screen.getByText(/replaces “Pier hall, left coil”.*You can undo this/)).toBeInTheDocument();
   });
 
   it("offers a version that cannot be read as a file alone, and says why", async () => {
@@ -108,12 +108,12 @@ describe("the screen of versions and bin", () => {
 
   it("deletes for good after a question alone", async () => {
     await userEvent.click(await row("a"));
-    await userEvent.click(button("Delete for good"));
-    await userEvent.click(within(screen.getByRole("dialog")).getByRole("button", { name: "Keep" }));
+    await userEvent.click(button("Delete permanently"));
+    await userEvent.click(within(screen.getByRole("dialog")).getByRole("button", { name: "Cancel" }));
     expect(list).toHaveLength(3);
-    await userEvent.click(button("Delete for good"));
+    await userEvent.click(button("Delete permanently"));
     await userEvent.click(
-      within(screen.getByRole("dialog")).getByRole("button", { name: "Delete for good" }),
+      within(screen.getByRole("dialog")).getByRole("button", { name: "Delete permanently" }),
     );
     expect(await screen.findByText("The version is deleted.")).toBeInTheDocument();
     expect(list.map(({ id }) => id)).toEqual(["b", "c"]);
@@ -123,7 +123,7 @@ describe("the screen of versions and bin", () => {
     await row("a");
     list = [];
     act(tell);
-    expect(await screen.findByText(/No earlier version of the open design yet/)).toBeInTheDocument();
+    expect(await screen.findByText(/There is no earlier version of the open design yet/)).toBeInTheDocument();
     vi.spyOn(workbench.versions, "list").mockRejectedValue(new Error("No versions are kept here."));
     act(tell);
     expect(await screen.findByText("No versions are kept here.")).toBeInTheDocument();

@@ -97,14 +97,14 @@ const KINDS: readonly Kind[] = [
     file: "pair",
     told: /^The computation of the pair/,
     use: (page) => openPart(page, "The pair of coils"),
-    done: (page) => there(page, /Together they resonate at/),
+    done: (page) => there(page, /The pair resonates at/),
   },
   {
     file: "quietLead",
     told: /^The search for the quietest lead/,
     async use(page) {
       await page.locator("summary", { hasText: /^Switches and control$/ }).click();
-      await page.getByRole("button", { name: "Search it" }).click();
+      await page.getByRole("button", { name: "Search" }).click();
     },
     done: (page) => there(page, /switches off least over whole bursts/),
   },

@@ -5,7 +5,7 @@ import { Button } from "../../../ui/Button";
 import { LIMITER_WORDS } from "../limiterWords";
 import styles from "./Live.module.css";
 
-/** Positions on the computer's keyboard that stand where a piano's keys would, from C up. */
+/** Codes of the computer's keys in piano layout, from C up. */
 const CODES = [
   "KeyA",
   "KeyW",
@@ -26,18 +26,18 @@ const LOWEST = 12;
 const HIGHEST = 108;
 
 interface KeysProps {
-  /** keys that sound */
+  /** keys that are sounding */
   sounding: ReadonlySet<number>;
-  /** what would shorten a key's note; null where nothing would */
+  /** what would shorten a key's note; null if nothing would */
   limiterOf: (key: number) => Limiter | null;
-  /** the key that is pointed at or has the focus, null for none */
+  /** the key under the pointer or with the focus; null for none */
   onPoint: (key: number | null) => void;
   onPress: (key: number) => void;
   onRelease: (key: number) => void;
   onReleaseAll: () => void;
 }
 
-/** One octave of keys, for the pointer and, while one of them has the focus, for the computer's keys. */
+/** One octave of keys, played with the pointer or, while one of them has the focus, the computer's keys. */
 export function Keys({ sounding, limiterOf, onPoint, onPress, onRelease, onReleaseAll }: KeysProps) {
   const [lowest, setLowest] = useState(FIRST);
   const shift = (semitones: number) => {
@@ -66,7 +66,7 @@ export function Keys({ sounding, limiterOf, onPoint, onPress, onRelease, onRelea
   const limiters = CODES.map((_, index) => limiterOf(lowest + index));
   return (
     <fieldset className={styles.keyboard} onKeyDown={onKeyDown} onKeyUp={onKeyUp} onBlur={onBlur}>
-      <legend>Keys: click one, then play on with A to K of the computer</legend>
+      <legend>Keys: click one, then play with A to K on the computer keyboard</legend>
       <Button onClick={() => shift(-12)} disabled={lowest <= LOWEST}>
         Octave down
       </Button>
@@ -92,13 +92,13 @@ export function Keys({ sounding, limiterOf, onPoint, onPress, onRelease, onRelea
   );
 }
 
-/** The marks that stand on the keys, in words. */
+/** The letters on the keys, in words. */
 function LimiterLegend({ limiters }: { limiters: readonly (Limiter | null)[] }) {
   const present = [...new Set(limiters)].filter((limiter) => limiter !== null);
-  if (present.length === 0) return <p className={styles.legend}>No key here is shortened.</p>;
+  if (present.length === 0) return <p className={styles.legend}>None of these keys is shortened.</p>;
   return (
     <p className={styles.legend}>
-      Keys that are shortened, by{" "}
+      Keys shortened by{" "}
       {present.map((limiter, index) => (
         <span key={limiter}>
           {index > 0 && ", "}
@@ -132,7 +132,7 @@ function Key({ note, letter, sounding, limiter, onPoint, onPress, onRelease }: K
       onFocus={() => onPoint(note)}
       onBlur={() => onPoint(null)}
       onPointerDown={(event) => {
-        // some browsers do not focus a button that is clicked, and the computer's keys need the focus here
+        // some browsers do not focus a clicked button, and the computer's keys need the focus here
         event.currentTarget.focus();
         onPress(note);
       }}

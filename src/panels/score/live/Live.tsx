@@ -3,7 +3,7 @@ import type { Coil } from "../../../calc/music/lane";
 import type { Arrangement } from "../../../design/arrangement";
 import type { CoilDesigns } from "../../../workbench/background/coilLoadsJob";
 import { CoilChoice } from "../CoilChoice";
-import { LoadsNotThere } from "../LoadsNotThere";
+import { NoLoads } from "../NoLoads";
 import { Part } from "../Part";
 import { useCoilLoads } from "../useCoilLoads";
 import styles from "./Live.module.css";
@@ -14,7 +14,7 @@ interface LiveProps {
   arrangement: Arrangement;
 }
 
-function LiveOf({ designs, arrangement }: LiveProps) {
+function LiveContent({ designs, arrangement }: LiveProps) {
   const [coil, setCoil] = useState<Coil>("left");
   const loads = useCoilLoads(designs);
   const chosen = designs[coil] ? coil : "left";
@@ -24,12 +24,12 @@ function LiveOf({ designs, arrangement }: LiveProps) {
   return (
     <>
       <p className={styles.note}>
-        Sound alone: nothing is driven from here. Every key keeps the limits of its coil: interrupter,
+        Sound only: no coil is driven from here. Every key keeps the limits of its coil: interrupter,
         over-current limit, bank, mains, bus and junction.
       </p>
-      <CoilChoice label="Coil under the keys" designs={designs} chosen={chosen} onChoose={setCoil} />
+      <CoilChoice label="Coil played by the keys" designs={designs} chosen={chosen} onChoose={setCoil} />
       {load === undefined ? (
-        <LoadsNotThere designs={designs} />
+        <NoLoads designs={designs} />
       ) : (
         <LiveCoil key={chosen} design={design} load={load} arrangement={arrangement} />
       )}
@@ -37,11 +37,11 @@ function LiveOf({ designs, arrangement }: LiveProps) {
   );
 }
 
-/** A keyboard that plays one coil's gate in the browser, through the limits of its score. */
+/** A keyboard that plays one coil's gate as sound, within the limits of its scores. */
 export function Live(props: LiveProps) {
   return (
     <Part title="Live keyboard">
-      <LiveOf {...props} />
+      <LiveContent {...props} />
     </Part>
   );
 }

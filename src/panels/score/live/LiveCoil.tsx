@@ -30,7 +30,7 @@ function setOnTime(onTime: number, run?: string): void {
   );
 }
 
-/** What shortens a tone; null where nothing does. */
+/** What shortens a tone; null if nothing does. */
 function shortenedBy(
   { rate, onTime }: LiveTone,
   { interrupter }: Design,
@@ -42,12 +42,12 @@ function shortenedBy(
 
 interface LiveCoilProps {
   design: Design;
-  /** null where the design has no solution */
+  /** null if the design has no solution */
   load: CoilLoad | null;
   arrangement: Arrangement;
 }
 
-/** One coil's gate under the fingers. */
+/** Plays one coil's gate live. */
 export function LiveCoil({ design, load, arrangement }: LiveCoilProps) {
   const system = useUnitSystem();
   const { interrupter } = design;
@@ -74,17 +74,17 @@ export function LiveCoil({ design, load, arrangement }: LiveCoilProps) {
   const onTimeText = formatQuantity(onTime, "time", system, 3).text;
   return (
     <>
-      <div className={styles.ways}>
+      <div className={styles.controls}>
         <ScoreQuantity
           field={arrangementFields.onTime}
-          label="On-time under the keys"
+          label="On-time at full velocity"
           value={arrangement.onTime}
           onCommit={setOnTime}
         />
       </div>
       {load === null && (
         <p role="status">
-          The design has no solution: what bursts cost is not known, and the interrupter's limits alone are
+          The design has no solution: the load of the bursts is unknown, and only the interrupter's limits are
           kept.
         </p>
       )}
@@ -99,15 +99,15 @@ export function LiveCoil({ design, load, arrangement }: LiveCoilProps) {
           for (const key of sounding) release(String(key));
         }}
       />
-      <div className={styles.ways}>
+      <div className={styles.controls}>
         <Button
           aria-pressed={single}
           onClick={() => (single ? release(TONE) : press({ id: TONE, rate: repetitionRate, onTime }))}
         >
-          {single ? "Stop the single tone" : "Play the single tone"}
+          {single ? "Stop single tone" : "Play single tone"}
         </Button>
         <span>
-          {rateText} at {onTimeText}, as the design's interrupter is set
+          {rateText} at {onTimeText}, as set on the design's interrupter
         </span>
         {midi.connect && <Button onClick={midi.connect}>Connect a MIDI keyboard</Button>}
         <Button onClick={releaseAll}>Silence</Button>

@@ -13,14 +13,14 @@ import styles from "./Live.module.css";
 const WIDTH = 900;
 const HEIGHT = 96;
 
-interface Stretch {
+interface LimitRange {
   limiter: Limiter;
   notes: NoteLimit[];
 }
 
-/** Neighbouring notes that the same limit holds. */
-export function stretches(limits: readonly NoteLimit[]): Stretch[] {
-  const all: Stretch[] = [];
+/** Groups neighbouring notes by the limit that applies to them. */
+export function limitRanges(limits: readonly NoteLimit[]): LimitRange[] {
+  const all: LimitRange[] = [];
   for (const note of limits) {
     const last = all.at(-1);
     if (last?.limiter === note.limitedBy) last.notes.push(note);
@@ -34,29 +34,31 @@ interface PlotProps {
   arrangement: Arrangement;
 }
 
-/** Allowed on-times as columns, what the arrangement asks for as a line. */
+/** Allowed on-times as columns, the arrangement's on-times as a line. */
 function Plot({ limits, arrangement }: PlotProps) {
-  const asked = limits.map(({ rate }) => wantedOnTime(arrangement, 1, rate));
-  const highest = Math.max(...asked, ...limits.map(({ onTime }) => onTime ?? 0)) * 1.05;
+  const requested = limits.map(({ rate }) => wantedOnTime(arrangement, 1, rate));
+  const highest = Math.max(...requested, ...limits.map(({ onTime }) => onTime ?? 0)) * 1.05;
   const column = WIDTH / limits.length;
   const y = (onTime: number) => (HEIGHT * (1 - onTime / highest)).toFixed(1);
-  const line = asked.map((onTime, index) => `${index ? "L" : "M"}${(index + 0.5) * column} ${y(onTime)}`);
+  const line = requested.map((onTime, index) => `${index ? "L" : "M"}${(index + 0.5) * column} ${y(onTime)}`);
   return (
     <svg
       className={styles.limits}
       viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
       preserveAspectRatio="none"
       role="img"
-      aria-label="Longest on-time of each note, G1 to C7, and the on-time asked for"
+      aria-label="Longest on-time of each note, G1 to C7, and the requested on-time"
     >
       {limits.map(({ key, onTime, limitedBy }, index) => (
         <path
           key={key}
-          className={index > 0 && limits[index - 1].limitedBy !== limitedBy ? styles.turn : styles.allowed}
+          className={
+            index > 0 && limits[index - 1].limitedBy !== limitedBy ? styles.boundary : styles.allowed
+          }
           d={`M${index * column} ${HEIGHT}V${y(onTime ?? 0)}h${column - 1}V${HEIGHT}z`}
         />
       ))}
-      <path className={styles.asked} d={line.join("")} />
+      <path className={styles.requested} d={line.join("")} />
     </svg>
   );
 }
@@ -66,7 +68,7 @@ interface NoteLimitsProps extends Pick<PlotProps, "arrangement"> {
   load: CoilLoad | null;
 }
 
-/** The longest on-time of each note of the range, and what limits it. */
+/** The longest on-time of each note in range, and what limits it. */
 export function NoteLimits({ design, load, arrangement }: NoteLimitsProps) {
   const system = useUnitSystem();
   const limits = useMemo(() => noteLimits(design.interrupter, load), [design.interrupter, load]);
@@ -74,10 +76,10 @@ export function NoteLimits({ design, load, arrangement }: NoteLimitsProps) {
     onTime === null ? "no pulse" : formatQuantity(onTime, "time", system, 3).text;
   return (
     <figure className={styles.noteLimits}>
-      <figcaption>Longest on-time of each note, G1 to C7; dashed: what the keys ask for</figcaption>
+      <figcaption>Longest on-time of each note, G1 to C7; dashed: on-time that the keys request</figcaption>
       <Plot limits={limits} arrangement={arrangement} />
-      <ul className={styles.stretches}>
-        {stretches(limits).map(({ limiter, notes }) => {
+      <ul className={styles.ranges}>
+        {limitRanges(limits).map(({ limiter, notes }) => {
           const [first, last] = [notes[0], notes[notes.length - 1]];
           const span = first === last ? keyName(first.key) : `${keyName(first.key)} – ${keyName(last.key)}`;
           const from = time(first.onTime);

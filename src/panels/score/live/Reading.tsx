@@ -13,24 +13,24 @@ import type { LivePlaying } from "./useLiveGate";
 
 export const TONE = "tone";
 
-/** The key of a tone, null for the single tone. */
+/** The key of a tone; null for the single tone. */
 export function keyOf({ id }: LiveTone): number | null {
   return id === TONE ? null : Number(id);
 }
 
 type Text = (value: number, dimension: Dimension) => string;
 
-/** What one tone, sounding for long, asks of the coil. */
+/** The load of one continuous tone on the coil. */
 function toneText(tone: LiveTone, { load }: CoilLimits, { interrupter }: Design, text: Text): string {
   const limit = rateLimit(tone.rate, interrupter, load);
   const onTime = Math.min(tone.onTime, limit.onTime ?? 0);
   const { duty, power, mainsCurrent, junctionTemperature } = toneReading(tone.rate, onTime, load);
   const by = LIMITER_WORDS[limit.limitedBy].words;
-  if (onTime === 0 && tone.onTime > 0) return `not allowed at all, by ${by}`;
+  if (onTime === 0 && tone.onTime > 0) return `not allowed: ${by}`;
   const shortened = tone.onTime > onTime ? `, shortened from ${text(tone.onTime, "time")} by ${by}` : "";
   const parts = [
     `on-time ${text(onTime, "time")}${shortened}`,
-    `duty by itself ${text(duty, "percent")}`,
+    `duty alone ${text(duty, "percent")}`,
     power !== null && text(power, "power"),
     mainsCurrent !== null && `mains ${text(mainsCurrent, "current")}`,
     junctionTemperature !== null && `junction ${text(junctionTemperature, "temperature")}`,
@@ -42,11 +42,11 @@ interface ReadingProps {
   playing: LivePlaying;
   limits: CoilLimits;
   design: Design;
-  /** the key that is pointed at and does not sound */
+  /** the tone of the key under the pointer, unless it is sounding */
   pointed: LiveTone | null;
 }
 
-/** What sounds or is pointed at, with what it asks of the coil, and the duty over the window. */
+/** The sounding tones and the one under the pointer with their load on the coil, and the duty over the window. */
 export function Reading({ playing, limits, design, pointed }: ReadingProps) {
   const system = useUnitSystem();
   const text: Text = (value, dimension) => formatQuantity(value, dimension, system, 3).text;
@@ -65,10 +65,10 @@ export function Reading({ playing, limits, design, pointed }: ReadingProps) {
             {text(duty, "percent")}
           </meter>
         </label>{" "}
-        <output aria-label="Duty now">{text(duty, "percent")}</output> of {text(limits.dutyLimit, "percent")}{" "}
-        allowed over {text(limits.dutyWindow, "time")}
+        <output aria-label="Present duty">{text(duty, "percent")}</output> of{" "}
+        {text(limits.dutyLimit, "percent")} allowed over {text(limits.dutyWindow, "time")}
       </p>
-      {tones.length === 0 && <p>Nothing sounds.</p>}
+      {tones.length === 0 && <p>No tone is sounding.</p>}
       {tones.map((tone) => (
         <p key={tone.id}>{line(tone)}</p>
       ))}

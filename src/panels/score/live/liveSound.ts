@@ -1,9 +1,9 @@
-/** The sound of a gate that is played by hand: nothing is driven by it. */
+/** The sound of a gate that is played live; it drives no coil. */
 import type { Gate } from "../../../calc/music/gate";
 import type { LiveGate } from "../../../calc/music/liveGate";
-import { PULSE_WIDTH, pulseLevel, softenedOutput } from "../pulseSound";
+import { lowPassOutput, PULSE_WIDTH, pulseLevel } from "../pulseSound";
 
-/** s, how far ahead pulses are made: longer than a timer may be late, short enough for the fingers */
+/** s, how far ahead pulses are made: longer than a timer's delay, short enough to play by */
 const AHEAD = 0.06;
 const VOLUME = 0.3;
 
@@ -14,19 +14,19 @@ function endOf({ starts, onTimes }: Gate): number {
 
 export class LiveSound {
   readonly #context = new AudioContext();
-  readonly #output = softenedOutput(this.#context);
+  readonly #output = lowPassOutput(this.#context);
 
   constructor() {
     this.#output.gain.value = VOLUME;
     void this.#context.resume();
   }
 
-  /** s, on the clock that the gates are made by */
+  /** s, on the audio clock, which times the gates */
   get time(): number {
     return this.#context.currentTime;
   }
 
-  /** Makes and sounds the pulses that come next. */
+  /** Makes and plays the next pulses. */
   follow(live: LiveGate): void {
     const made = live.advance(this.time + AHEAD);
     if (made.starts.length > 0) this.#sound(made);

@@ -3,20 +3,20 @@ import type { CoilLimits } from "../../../calc/music/lane";
 import { dutyBefore, LiveGate, type LiveTone } from "../../../calc/music/liveGate";
 import { LiveSound } from "./liveSound";
 
-/** ms, between two looks at the clock */
+/** ms */
 const TICK = 20;
 
 export interface LivePlaying {
   press: (tone: LiveTone) => void;
   release: (id: string) => void;
   releaseAll: () => void;
-  /** what sounds */
+  /** the sounding tones */
   tones: readonly LiveTone[];
   /** over the window that ends now */
   duty: number;
 }
 
-/** A gate to play by hand, with its sound; new limits begin a new gate in silence. */
+/** A gate to play live, with its sound; new limits start a new, silent gate. */
 export function useLiveGate(limits: CoilLimits): LivePlaying {
   const live = useMemo(() => new LiveGate(limits), [limits]);
   const sound = useRef<LiveSound | null>(null);

@@ -19,7 +19,7 @@ export function readMessage(data: Uint8Array, listener: MidiListener): void {
   else if (kind === 0xb0 && (first === ALL_SOUND_OFF || first === ALL_NOTES_OFF)) listener.onSilence();
 }
 
-/** Keyboards by MIDI, once they are asked for; `connect` is null where the browser has none. */
+/** Input from MIDI keyboards, once connected; `connect` is null if the browser does not support MIDI. */
 export function useMidiInput(listener: MidiListener): { connect: (() => void) | null; state: string } {
   const latest = useRef(listener);
   latest.current = listener;
@@ -30,7 +30,11 @@ export function useMidiInput(listener: MidiListener): { connect: (() => void) | 
     for (const input of given.inputs.values())
       input.onmidimessage = ({ data }) => data && readMessage(data, latest.current);
     const count = given.inputs.size;
-    setState(count === 0 ? "No MIDI keyboard is connected: plug one in." : `${count} MIDI inputs play.`);
+    setState(
+      count === 0
+        ? "No MIDI keyboard is connected: plug one in."
+        : `${count} MIDI ${count === 1 ? "input" : "inputs"} connected.`,
+    );
   }, []);
 
   const connect = async () => {
@@ -39,7 +43,7 @@ export function useMidiInput(listener: MidiListener): { connect: (() => void) | 
       access.current.onstatechange = () => access.current && listen(access.current);
       listen(access.current);
     } catch {
-      setState("The browser does not let MIDI in: allow it for this page.");
+      setState("The browser blocks MIDI: allow it for this page.");
     }
   };
 

@@ -5,7 +5,7 @@ import { FollowedProgress } from "../../../ui/FollowedProgress";
 import type { PairRequest } from "../../../workbench/background/pairJob";
 import { pairTask } from "../../../workbench/background/pairSession";
 import { useShow, useUnitSystem } from "../../../workbench/session/hooks";
-import { NotThere } from "../../parts/NotThere";
+import { NoResult } from "../../parts/NoResult";
 import { Part } from "../Part";
 import styles from "./Pair.module.css";
 import { PairCoils } from "./PairCoils";
@@ -13,7 +13,7 @@ import { PairDrawing } from "./PairDrawing";
 import { PairFigures } from "./PairFigures";
 import { pairSentences } from "./pairSentences";
 
-/** The outcome for what is set now; null while it is made, or where it came to none. */
+/** The outcome for the present request; null while it is computed, or if that was cancelled or failed. */
 function usePair({ left, right, spacing, phase }: PairRequest) {
   useEffect(() => pairTask.ask({ left, right, spacing, phase }), [left, right, spacing, phase]);
   const { result, request, computing } = useStore(pairTask.answer);
@@ -40,7 +40,7 @@ function Outcome({ outcome, phase }: { outcome: PairOutcome; phase: PairRequest[
   );
 }
 
-function PairOf(request: PairRequest) {
+function PairContent(request: PairRequest) {
   const system = useUnitSystem();
   const { outcome, computing } = usePair(request);
   const { left, right, spacing } = request;
@@ -48,18 +48,18 @@ function PairOf(request: PairRequest) {
     <>
       <PairDrawing left={left} right={right} spacing={spacing} system={system} />
       {outcome && <Outcome outcome={outcome} phase={request.phase} />}
-      {!outcome && <NotThere what="the pair" computing={computing} again={() => pairTask.insist(request)} />}
+      {!outcome && <NoResult what="the pair" computing={computing} again={() => pairTask.insist(request)} />}
       <FollowedProgress
         store={pairTask.progress}
         label="Computation of the pair"
         onCancel={pairTask.cancel}
       />
       <p className={styles.note}>
-        Both windings run in the same sense, walls and ceiling are left out, and the coupling is of first
-        order: its error grows as its square. What is induced takes the other coil's bridge as off and gives
-        nothing back. Breakout and spark length are estimates, not limits of safety.
+        Both windings have the same sense, walls and ceiling are neglected, and the coupling is of first
+        order: its error grows as its square. Induced values assume that the other coil's bridge is off and
+        that there is no reaction. Breakout and spark length are estimates, not safety limits.
         <strong> Caution.</strong> Either coil can strike the other's ground, its audience and its operator:
-        the barrier stands outside of what both can reach. Follow local codes and licensed practice.
+        the barrier must be outside the reach of both. Follow local codes and licensed practice.
       </p>
     </>
   );
@@ -77,9 +77,9 @@ export function Pair() {
     <Part title="The pair of coils">
       <PairCoils />
       {right ? (
-        <PairOf left={left} right={right} spacing={spacing} phase={phase} />
+        <PairContent left={left} right={right} spacing={spacing} phase={phase} />
       ) : (
-        <p>Choose a design as the right coil: the left coil's own for a copy of it.</p>
+        <p>Choose a design for the right coil; for two equal coils, choose the left coil's design.</p>
       )}
     </Part>
   );

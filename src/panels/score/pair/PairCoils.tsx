@@ -9,7 +9,7 @@ import styles from "./Pair.module.css";
 
 const PHASES: Show["phase"][] = ["in phase", "opposed"];
 const PHASE_HELP = {
-  what: "Whether both top loads swing to the same sign at once, or to opposite ones.",
+  what: "Whether the two top voltages have the same or opposite polarity.",
   measure: "It follows from how the primaries are connected: swap the ends of one to change it.",
   typical: "In phase for coils that share an audience; common practice, no source.",
 };
@@ -41,7 +41,7 @@ function Side({ side }: { side: "left" | "right" }) {
   );
 }
 
-/** Which designs stand where, how far apart, and in which phase. */
+/** The designs of the left and right coil, their spacing and their phase. */
 export function PairCoils() {
   const { spacing, phase } = useShow(({ spacing, phase }) => ({ spacing, phase }));
   return (

@@ -13,10 +13,10 @@ import styles from "./Pair.module.css";
 const WIDTH = 480;
 const HEIGHT = 260;
 const MARGINS = { side: 12, top: 12, bottom: 40 };
-/** m; coils farther apart are drawn so. */
-const MOST_APART = 100;
+/** m; coils farther apart are drawn at this spacing */
+const MAX_DRAWN_SPACING = 100;
 
-/** The view in which both coils stand at their spacing. */
+/** The view of both coils at their spacing. */
 export function pairView(left: CoilShape, right: CoilShape, spacing: number): View {
   const [a, b] = [coilExtent(left), coilExtent(right)];
   const halfWidth = spacing / 2 + Math.max(a.halfWidth, b.halfWidth);
@@ -44,10 +44,11 @@ interface PairDrawingProps {
 /** Both coils in cross-section, to one scale, at their spacing. */
 export function PairDrawing({ left, right, spacing, system }: PairDrawingProps) {
   const [a, b] = [drawnShape(left), drawnShape(right)];
-  const apart = Math.min(spacing, MOST_APART);
-  const view = pairView(a.shape, b.shape, apart);
-  const half = (apart / 2) * view.scale;
-  const names = new Set([...a.notToScale, ...b.notToScale, ...(apart === spacing ? [] : ["spacing"])]);
+  const drawnSpacing = Math.min(spacing, MAX_DRAWN_SPACING);
+  const view = pairView(a.shape, b.shape, drawnSpacing);
+  const half = (drawnSpacing / 2) * view.scale;
+  const spacingNames = drawnSpacing === spacing ? [] : ["spacing"];
+  const names = new Set([...a.notToScale, ...b.notToScale, ...spacingNames]);
   return (
     <>
       <svg

@@ -7,7 +7,7 @@ import { useUnitSystem } from "../../../workbench/session/hooks";
 import { Provenance } from "../../parts/Provenance";
 import styles from "./Pair.module.css";
 
-/** The pair's numbers; pressed, each says where it comes from. */
+/** The pair's results; pressing one opens its provenance. */
 export function PairFigures({ pair }: { pair: PairResult }) {
   const system = useUnitSystem();
   return (

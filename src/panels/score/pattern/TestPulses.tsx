@@ -6,12 +6,12 @@ import { type PatternGate, type PulsePattern, patternGate } from "../../../calc/
 import type { Design } from "../../../design/design";
 import type { CoilDesigns } from "../../../workbench/background/coilLoadsJob";
 import { CoilChoice } from "../CoilChoice";
-import { LoadsNotThere } from "../LoadsNotThere";
+import { GateExport } from "../GateExport";
+import { NoLoads } from "../NoLoads";
 import { Part } from "../Part";
 import { Player } from "../Player";
 import styles from "../Score.module.css";
 import { ScoreQuantity } from "../ScoreQuantity";
-import { TakeAway } from "../TakeAway";
 import { useCoilLoads } from "../useCoilLoads";
 import { patternFields } from "./patternFields";
 
@@ -26,22 +26,22 @@ const FIRST: PulsePattern = {
   groups: patternFields.groups.default ?? 1,
 };
 
-/** How many pulses came of those that were asked for, and what became of the others. */
+/** The number of pulses made of those requested, and the changes to the others. */
 function outcomeText({ gate, asked, changed }: PatternGate): string {
   const changes = Object.entries(changed).map(([change, count]) => `${count} × ${change}`);
   const made = `${gate.starts.length} of ${asked} pulses`;
-  return changes.length === 0 ? `${made}, as asked for.` : `${made}: ${changes.join(", ")}.`;
+  return changes.length === 0 ? `${made}, as requested.` : `${made}: ${changes.join(", ")}.`;
 }
 
-interface PatternOfProps {
+interface LimitedPatternProps {
   pattern: PulsePattern;
   coil: Coil;
   design: Design;
   load: CoilLoad | null;
 }
 
-/** The pattern within the limits of one coil, to be heard and taken away. */
-function PatternOf({ pattern, coil, design, load }: PatternOfProps) {
+/** The pattern within the limits of one coil, to play and to export. */
+function LimitedPattern({ pattern, coil, design, load }: LimitedPatternProps) {
   const made = useMemo(
     () => patternGate(pattern, coilLimits(design.interrupter, VOICES, load)),
     [pattern, design.interrupter, load],
@@ -52,12 +52,12 @@ function PatternOf({ pattern, coil, design, load }: PatternOfProps) {
     <>
       <p role="status">{outcomeText(made)}</p>
       <Player key={revision} gates={gates} duration={made.duration} />
-      <TakeAway gates={gates} duration={made.duration} title="test pulses" disabled={false} />
+      <GateExport gates={gates} duration={made.duration} title="test pulses" disabled={false} />
     </>
   );
 }
 
-function TestOf({ designs }: { designs: CoilDesigns }) {
+function TestContent({ designs }: { designs: CoilDesigns }) {
   const [coil, setCoil] = useState<Coil>("left");
   const [pattern, setPattern] = useState(FIRST);
   const loads = useCoilLoads(designs);
@@ -66,7 +66,7 @@ function TestOf({ designs }: { designs: CoilDesigns }) {
   const load = loads?.[chosen];
   return (
     <>
-      <p className={styles.line}>Groups of pulses with pauses: for the bench, at low bus voltage first.</p>
+      <p className={styles.line}>Groups of pulses with pauses, for the bench. Begin at low bus voltage.</p>
       <CoilChoice label="Coil under test" designs={designs} chosen={chosen} onChoose={setCoil} />
       <div className={styles.fields}>
         {KEYS.map((key) => (
@@ -79,9 +79,9 @@ function TestOf({ designs }: { designs: CoilDesigns }) {
         ))}
       </div>
       {design && load !== undefined ? (
-        <PatternOf pattern={pattern} coil={chosen} design={design} load={load} />
+        <LimitedPattern pattern={pattern} coil={chosen} design={design} load={load} />
       ) : (
-        <LoadsNotThere designs={designs} />
+        <NoLoads designs={designs} />
       )}
     </>
   );
@@ -91,7 +91,7 @@ function TestOf({ designs }: { designs: CoilDesigns }) {
 export function TestPulses({ designs }: { designs: CoilDesigns }) {
   return (
     <Part title="Test pulses">
-      <TestOf designs={designs} />
+      <TestContent designs={designs} />
     </Part>
   );
 }

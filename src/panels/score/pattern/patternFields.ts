@@ -1,4 +1,4 @@
-/** Numbers of a test pattern; they are set for the moment and not kept. */
+/** Fields of a test pattern; they are not saved. */
 import type { PulsePattern } from "../../../calc/music/pulsePattern";
 import { number } from "../../../fields/declare";
 import { type NumberField, placed } from "../../../fields/field";
@@ -10,8 +10,8 @@ export const patternFields: Record<keyof PulsePattern, NumberField> = placed("pa
     default: 10,
     meaning: wholeBetween(1, 1000),
     help: [
-      "How many bursts follow one another before the pause.",
-      "Begin with one, then raise it while the currents are watched.",
+      "Number of bursts in succession before the pause.",
+      "Begin with one, then raise it while you watch the currents.",
       "1 to 20; common practice, no source.",
     ],
   }),
@@ -21,7 +21,7 @@ export const patternFields: Record<keyof PulsePattern, NumberField> = placed("pa
     meaning: between(0.1, 20_000),
     help: [
       "Repetition rate of the bursts of a group.",
-      "Choose one at which the reservoir fills up between bursts.",
+      "Choose one at which the reservoir recharges between bursts.",
       "50 Hz to 200 Hz; common practice, no source.",
     ],
   }),
@@ -29,7 +29,7 @@ export const patternFields: Record<keyof PulsePattern, NumberField> = placed("pa
     range: [1e-6, 1e-3],
     default: 40e-6,
     help: [
-      "On-time asked for; the limits of the coil shorten what is too long.",
+      "Requested on-time; the coil's limits shorten it if it is too long.",
       "Begin short and lengthen it step by step.",
       "20 µs to 100 µs on the bench; common practice, no source.",
     ],
@@ -39,8 +39,8 @@ export const patternFields: Record<keyof PulsePattern, NumberField> = placed("pa
     default: 1,
     meaning: between(0, 60),
     help: [
-      "Time beyond the period from a group's last burst to the next group's first.",
-      "Leave enough to read the instruments and to reach the switch.",
+      "Time beyond one period between a group's last burst and the next group's first.",
+      "Leave enough time to read the instruments and to reach the switch.",
       "0.5 s to 5 s; common practice, no source.",
     ],
   }),
@@ -48,10 +48,6 @@ export const patternFields: Record<keyof PulsePattern, NumberField> = placed("pa
     range: [1, 100],
     default: 5,
     meaning: wholeBetween(1, 100),
-    help: [
-      "How often the group is repeated.",
-      "As many as the measurement needs.",
-      "1 to 10; common practice, no source.",
-    ],
+    help: ["Number of groups.", "As many as the measurement needs.", "1 to 10; common practice, no source."],
   }),
 });

@@ -7,17 +7,17 @@ import { saveBlob } from "../../ui/saveFile";
 import { newGateFiles } from "../../workbench/background/gateFiles";
 import styles from "./Score.module.css";
 
-interface TakeAwayProps {
+interface GateExportProps {
   gates: Gates;
   duration: number;
-  /** the score's */
+  /** of the score */
   title: string;
-  /** while the schedule is older than what it was made from */
+  /** while the schedule is out of date */
   disabled: boolean;
 }
 
-/** The schedule as files, with what must be said beside them. */
-export function TakeAway({ gates, duration, title, disabled }: TakeAwayProps) {
+/** Exports the schedule as files, with the caution that goes with them. */
+export function GateExport({ gates, duration, title, disabled }: GateExportProps) {
   const coils = (["left", "right"] as const).filter((coil) => gates[coil]);
   const stem = [fileStem(title), ...coils, "gate"].join("-");
   const [files] = useState(() => newGateFiles(saveBlob));
