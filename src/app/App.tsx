@@ -12,7 +12,7 @@ import { NewVersion } from "./NewVersion";
 import { Notices } from "./Notices";
 import { PhoneLayout } from "./PhoneLayout";
 import { usePlace } from "./place";
-import { ReplaceQuestion } from "./ReplaceQuestion";
+import { ReplaceDialog } from "./ReplaceDialog";
 import { SheetView } from "./SheetView";
 import { TheoryView } from "./TheoryView";
 import { useImport } from "./useImport";
@@ -22,21 +22,22 @@ import { useWide } from "./useWide";
 import { VersionsView } from "./VersionsView";
 import { WideLayout } from "./WideLayout";
 
-/** The whole screen: one drawing sheet, the drawing in the middle, and what may lie over it. */
+/** The whole screen: header, layout, full-page views and dialogs. */
 export function App() {
   useTheme();
   useShortcuts();
   const wide = useWide();
-  const { importFile, askForFile, askForExample, refusal, forgetRefusal, coming, forgetComing } = useImport();
+  const { importFile, askForFile, askForExample, refusal, forgetRefusal, incoming, forgetIncoming } =
+    useImport();
   const acknowledged = usePreferences((preferences) => preferences.cautionsAcknowledged);
   const acknowledge = usePreferences((preferences) => preferences.acknowledgeCautions);
-  const [reading, setReading] = useState(false);
+  const [showCautions, setShowCautions] = useState(false);
   const place = usePlace();
   const Layout = wide ? WideLayout : PhoneLayout;
   const header = (
     <>
-      <Contained what="head of the page">
-        <Header onImport={askForFile} onExample={askForExample} onCautions={() => setReading(true)} />
+      <Contained what="page header">
+        <Header onImport={askForFile} onExample={askForExample} onCautions={() => setShowCautions(true)} />
       </Contained>
       <Contained what="list of notices">
         <Notices />
@@ -62,15 +63,15 @@ export function App() {
         <ImportRefusal refusal={refusal} onClose={forgetRefusal} />
       </Contained>
       <Contained what="question before a show is replaced">
-        <ReplaceQuestion coming={coming} onClose={forgetComing} />
+        <ReplaceDialog incoming={incoming} onClose={forgetIncoming} />
       </Contained>
       <Contained what="cautions">
         <CautionsDialog
-          open={reading || !acknowledged}
+          open={showCautions || !acknowledged}
           mustAcknowledge={!acknowledged}
           onAcknowledge={() => {
             acknowledge();
-            setReading(false);
+            setShowCautions(false);
           }}
         />
       </Contained>

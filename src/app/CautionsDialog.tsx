@@ -6,7 +6,7 @@ import styles from "./CautionsDialog.module.css";
 
 interface CautionsDialogProps {
   open: boolean;
-  /** at first start they must be acknowledged; later they can be read again and closed */
+  /** true at the first start; later the cautions can be read again and closed */
   mustAcknowledge: boolean;
   onAcknowledge: () => void;
 }
@@ -14,7 +14,7 @@ interface CautionsDialogProps {
 export function CautionsDialog({ open, mustAcknowledge, onAcknowledge }: CautionsDialogProps) {
   return (
     <Dialog
-      title="Before anything is switched on"
+      title="Before you switch anything on"
       open={open}
       mustAnswer={mustAcknowledge}
       onClose={() => !mustAcknowledge && onAcknowledge()}
@@ -24,9 +24,7 @@ export function CautionsDialog({ open, mustAcknowledge, onAcknowledge }: Caution
         </Button>
       }
     >
-      <p className={styles.lead}>
-        A coil of this kind can kill the one who builds it and harm those who watch.
-      </p>
+      <p className={styles.lead}>A coil of this kind can kill its builder and injure spectators.</p>
       <ul className={styles.list}>
         {cautions.map((caution) => (
           <li key={caution.code}>

@@ -5,7 +5,7 @@ import { workbench } from "../workbench/session/session";
 import { saveDesign, saveNetlist, saveShow } from "./files";
 import { openVersions } from "./place";
 
-/** The designs of the show and what can be done with them; deleting is a step that can be taken back. */
+/** The menu of the show's designs and file actions; deleting can be undone. */
 export function DesignMenu({ onImport, onExample }: { onImport: () => void; onExample: () => void }) {
   const show = useShow((whole) => whole);
   const open = show.designs[show.open];
@@ -20,13 +20,13 @@ export function DesignMenu({ onImport, onExample }: { onImport: () => void; onEx
   const entries: MenuEntry[] = [
     { kind: "heading", label: `Designs in “${show.name || "Untitled show"}”` },
     ...designs,
-    { kind: "heading", label: `With “${titleOf(open)}”` },
+    { kind: "heading", label: `Actions on “${titleOf(open)}”` },
     { kind: "action", label: "Rename", run: () => document.getElementById("design-title")?.focus() },
     { kind: "action", label: "Duplicate", run: () => workbench.duplicateDesign(show.open) },
-    { kind: "action", label: "Export design as a file", keys: "Ctrl S", run: () => saveDesign(show.open) },
+    { kind: "action", label: "Export design", keys: "Ctrl S", run: () => saveDesign(show.open) },
     {
       kind: "action",
-      label: "Export netlist, response to a sine",
+      label: "Export netlist, frequency response",
       run: () => saveNetlist(show.open, "response"),
     },
     { kind: "action", label: "Export netlist, one burst", run: () => saveNetlist(show.open, "burst") },
@@ -34,10 +34,10 @@ export function DesignMenu({ onImport, onExample }: { onImport: () => void; onEx
     { kind: "heading", label: "More" },
     { kind: "action", label: "Versions and bin", run: openVersions },
     { kind: "action", label: "New design", icon: "plus", run: () => workbench.newDesign() },
-    { kind: "action", label: "Open a file", icon: "folder", run: onImport },
-    { kind: "action", label: "Rename the show", run: () => document.getElementById("show-name")?.focus() },
-    { kind: "action", label: "Export the whole show, with its score", run: saveShow },
-    { kind: "action", label: "Load the example, the pier hall pair", run: onExample },
+    { kind: "action", label: "Open file", icon: "folder", run: onImport },
+    { kind: "action", label: "Rename show", run: () => document.getElementById("show-name")?.focus() },
+    { kind: "action", label: "Export show with its score", run: saveShow },
+    { kind: "action", label: "Load example: the pier hall pair", run: onExample },
   ];
   return <Menu name="Designs and files" label="Designs" entries={entries} />;
 }

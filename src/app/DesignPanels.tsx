@@ -8,16 +8,16 @@ import { TopLoadPanel } from "../panels/topLoad/TopLoadPanel";
 import { Contained } from "../ui/Contained";
 
 const PANELS = [
-  { what: "secondary's panel", Panel: SecondaryPanel },
-  { what: "top load's panel", Panel: TopLoadPanel },
-  { what: "primary's panel", Panel: PrimaryPanel },
-  { what: "drive's panel", Panel: DrivePanel },
-  { what: "supply's panel", Panel: SupplyPanel },
-  { what: "control's panel", Panel: ControlPanel },
-  { what: "surroundings' panel", Panel: SurroundingsPanel },
+  { what: "secondary panel", Panel: SecondaryPanel },
+  { what: "top load panel", Panel: TopLoadPanel },
+  { what: "primary panel", Panel: PrimaryPanel },
+  { what: "drive panel", Panel: DrivePanel },
+  { what: "supply panel", Panel: SupplyPanel },
+  { what: "control panel", Panel: ControlPanel },
+  { what: "surroundings panel", Panel: SurroundingsPanel },
 ];
 
-/** The title-block column: everything that a builder decides, part by part. */
+/** The form: every field of the design, part by part. */
 export function DesignPanels() {
   return (
     <>

@@ -3,7 +3,7 @@ import styles from "./DropTarget.module.css";
 
 const holdsFiles = (event: DragEvent) => event.dataTransfer?.types.includes("Files") ?? false;
 
-/** Takes a file that is dropped anywhere on the page. */
+/** Accepts a file dropped anywhere on the page. */
 export function DropTarget({ onFile }: { onFile: (file: File) => void }) {
   const [over, setOver] = useState(false);
   useEffect(() => {

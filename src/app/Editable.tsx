@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 import { useSession } from "../workbench/session/hooks";
 import styles from "./App.module.css";
 
-/** What can be changed, unless the session says why nothing can; the reason stands among the notices. */
+/** Disables its controls while the session is read-only; a notice gives the reason. */
 export function Editable({ children }: { children: ReactNode }) {
   const readOnly = useSession((session) => session.readOnly !== null);
   return (

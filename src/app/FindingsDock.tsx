@@ -8,12 +8,12 @@ import styles from "./FindingsDock.module.css";
 
 const order: readonly Severity[] = ["error", "warning", "note"];
 
-/** Gravest first; findings of the same severity keep their order. */
+/** Most severe first; findings of the same severity keep their order. */
 function inOrderOfSeverity(findings: readonly Finding[]): Finding[] {
   return [...findings].sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity));
 }
 
-/** How many of each severity there are, in words; what there is none of is left out. */
+/** The number of findings of each severity, as text; without severities that do not occur. */
 function findingCounts(findings: readonly Finding[]): { severity: Severity; text: string }[] {
   return order
     .map((severity) => ({
@@ -24,7 +24,7 @@ function findingCounts(findings: readonly Finding[]): { severity: Severity; text
     .map(({ severity, count }) => ({ severity, text: `${count} ${severity}${count === 1 ? "" : "s"}` }));
 }
 
-/** Everything that needs attention, along the lower edge: counts always, sentences while it is open. */
+/** The findings along the lower edge: always the counts, and the sentences while it is open. */
 export function FindingsDock({ onGo }: { onGo: (where: string) => void }) {
   const findings = useEvaluation((evaluation) => evaluation.findings);
   const system = useUnitSystem();
@@ -48,7 +48,7 @@ export function FindingsDock({ onGo }: { onGo: (where: string) => void }) {
         <h2 className={styles.title}>Findings</h2>
         {rows.length === 0 && (
           <span className={judged ? styles.none : undefined}>
-            {judged ? <Icon name="ok" /> : null} {judged ? "none" : "not judged yet"}
+            {judged ? <Icon name="ok" /> : null} {judged ? "none" : "not checked yet"}
           </span>
         )}
         {findingCounts(findings).map(({ severity, text }) => (
@@ -67,7 +67,7 @@ export function FindingsDock({ onGo }: { onGo: (where: string) => void }) {
             <FindingList rows={rows} onGo={onGo} />
           ) : (
             <p className={styles.nothing}>
-              {judged ? "Nothing needs attention." : "The design is being judged."}
+              {judged ? "Nothing needs attention." : "The design is being checked."}
             </p>
           )}
         </div>

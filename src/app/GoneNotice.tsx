@@ -10,30 +10,30 @@ import { session, workbench } from "../workbench/session/session";
 import styles from "./Notices.module.css";
 import { openBin } from "./place";
 
-/** Whether a step put another show in the place of one: an edit leaves most of its parts the same objects. */
+/** Whether a step replaced the show: an edit keeps most parts as the same objects. */
 function isAnotherShow(before: Show, after: Show): boolean {
   return before.lanes !== after.lanes && before.lineUp !== after.lineUp;
 }
 
-function whichAre(titles: readonly string[], done: string): string {
+function summaryOf(titles: readonly string[], done: string): string {
   const [first, ...others] = titles;
   return others.length === 0 ? `“${first}” is ${done}` : `${titles.length} designs are ${done}`;
 }
 
-function wayBack(titles: readonly string[]): string {
+function restoreHint(titles: readonly string[]): string {
   const them = titles.length === 1 ? "it" : "them";
-  return `Undo brings ${them} back; later, the bin does.`;
+  return `Undo restores ${them}; later you can restore ${them} from the bin.`;
 }
 
-/** Who plays what now, where that has changed. */
+/** The new left and right coil, if they have changed. */
 function newSides(before: Show, after: Show): string {
   const left =
-    before.left === after.left ? "" : ` “${titleOf(after.designs[after.left])}” is the left coil now.`;
-  const right = before.right !== null && after.right === null ? " There is no right coil now." : "";
+    before.left === after.left ? "" : ` “${titleOf(after.designs[after.left])}” is now the left coil.`;
+  const right = before.right !== null && after.right === null ? " There is now no right coil." : "";
   return left + right;
 }
 
-/** What a step took away, and where it is; empty where it took nothing. */
+/** The designs that a step removed, and how to restore them; empty if there are none. */
 function goneSentence(before: Show | undefined, after: Show): string {
   if (!before) return "";
   if (isAnotherShow(before, after)) {
@@ -41,15 +41,15 @@ function goneSentence(before: Show | undefined, after: Show): string {
     const titles = ids.map((id) => titleOf(before.designs[id]));
     return ids.length === 0
       ? ""
-      : `${whichAre(titles, "replaced")}. Undo brings ${titles.length === 1 ? "it" : "them"} back; later, the versions and the bin do.`;
+      : `${summaryOf(titles, "replaced")}. Undo restores ${titles.length === 1 ? "it" : "them"}; later you can restore from versions and bin.`;
   }
   const ids = before.order.filter((id) => !Object.hasOwn(after.designs, id));
   const titles = ids.map((id) => titleOf(before.designs[id]));
   if (ids.length === 0) return "";
-  return `${whichAre(titles, "no longer in the show")}.${newSides(before, after)} ${wayBack(titles)}`;
+  return `${summaryOf(titles, "no longer in the show")}.${newSides(before, after)} ${restoreHint(titles)}`;
 }
 
-/** While the last step took designs away: where they are, until something else is done. */
+/** After a step that removed designs, says how to restore them, until the next step. */
 export function GoneNotice() {
   const { before, after } = useStore(
     session.store,
@@ -67,7 +67,7 @@ export function GoneNotice() {
           <Button icon="undo" onClick={() => workbench.undo()}>
             Undo
           </Button>
-          <Button onClick={openBin}>Open the bin</Button>
+          <Button onClick={openBin}>Open bin</Button>
           <Button onClick={() => setDismissed(before ?? null)}>Dismiss</Button>
         </div>
       )}

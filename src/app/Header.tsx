@@ -15,12 +15,12 @@ import { UndoRedo } from "./UndoRedo";
 const NEXT_THEME: Record<Theme, Theme> = { system: "light", light: "dark", dark: "system" };
 const THEME_ICON: Record<Theme, IconName> = { system: "system", light: "sun", dark: "moon" };
 const THEME_WORDS: Record<Theme, string> = {
-  system: "Light or dark as this device",
-  light: "Light paper",
-  dark: "Dark room",
+  system: "As on this device",
+  light: "Light",
+  dark: "Dark",
 };
 
-/** Goes round: as the device has it, light paper, dark room. */
+/** Cycles through the themes: system, light, dark. */
 function ThemeButton() {
   const theme = usePreferences((preferences) => preferences.theme);
   const setTheme = usePreferences((preferences) => preferences.setTheme);
@@ -29,13 +29,13 @@ function ThemeButton() {
       kind="bare"
       icon={THEME_ICON[theme]}
       aria-label={`Theme: ${THEME_WORDS[theme]}`}
-      title={`${THEME_WORDS[theme]}. Press for: ${THEME_WORDS[NEXT_THEME[theme]]}`}
+      title={`${THEME_WORDS[theme]}. Switch to: ${THEME_WORDS[NEXT_THEME[theme]]}`}
       onClick={() => setTheme(NEXT_THEME[theme])}
     />
   );
 }
 
-/** The show's own name above the design's title, to be written over; an empty one gives the old one back. */
+/** The show's name above the design's title; clearing it restores the old one. */
 function ShowName() {
   const name = useShow((show) => show.name);
   return (
@@ -51,7 +51,7 @@ function ShowName() {
   );
 }
 
-/** The app's own mark: a flat spiral seen from above, its tap marked. */
+/** The app's logo: a flat spiral seen from above with its tap. */
 function Mark({ size = 26 }: { size?: number }) {
   return (
     <svg width={size} height={size} viewBox="0 0 32 32" fill="none" aria-hidden="true" focusable="false">
@@ -66,7 +66,7 @@ function Mark({ size = 26 }: { size?: number }) {
   );
 }
 
-/** The open design's title, to be written over; an empty one gives the old one back. */
+/** The open design's title; clearing it restores the old one. */
 export function DesignTitle() {
   const title = useDesign((design) => design.title);
   const id = useShow((show) => show.open);
@@ -89,7 +89,7 @@ interface HeaderProps {
   onCautions: () => void;
 }
 
-/** The title block along the top: what is open, what was done, how it is read, where it goes. */
+/** The title block along the top: open design, undo, units, theme, save state and build sheet. */
 export function Header({ onImport, onExample, onCautions }: HeaderProps) {
   return (
     <div className={styles.head}>
@@ -128,7 +128,7 @@ export function Header({ onImport, onExample, onCautions }: HeaderProps) {
         <Button kind="bare" icon="caution" aria-label="Cautions" title="Cautions" onClick={onCautions} />
       </div>
       <div className={`${styles.cell} ${styles.saveCell}`}>
-        <Contained what="sign of saving" inLine>
+        <Contained what="save state" inLine>
           <SaveStateSign />
         </Contained>
       </div>

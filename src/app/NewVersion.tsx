@@ -6,39 +6,40 @@ import { session } from "../workbench/session/session";
 import styles from "./Notices.module.css";
 
 /**
- * Whether the worker's copy of the program was cleared. Such a worker never fetches it again, and stays as long as
- * a page has it: it is dismissed, and the next opening makes a new one.
+ * Unregisters a service worker whose cached copy of the program was cleared: such a worker never fetches it again.
+ * The next start registers a new one.
+ * @returns whether it was unregistered
  */
-async function dismissEmptied(): Promise<boolean> {
+async function unregisterEmptied(): Promise<boolean> {
   const registration = await navigator.serviceWorker?.getRegistration();
   if (!registration?.active) return false;
   const names = await caches.keys();
   return !names.some((name) => name.includes("precache")) && registration.unregister();
 }
 
-/** Keeps the app for use without a network; a newer version waits until it is asked for. */
+/** Registers the service worker for offline use; a newer version waits until the user accepts it. */
 export function NewVersion() {
   const [waiting, setWaiting] = useState(false);
-  const take = useRef<(reload: boolean) => Promise<void>>(undefined);
+  const update = useRef<(reload: boolean) => Promise<void>>(undefined);
   useEffect(() => {
-    const register = (isDismissed: boolean) => {
-      if (!isDismissed) take.current = registerSW({ onNeedRefresh: () => setWaiting(true) });
+    const register = (isUnregistered: boolean) => {
+      if (!isUnregistered) update.current = registerSW({ onNeedRefresh: () => setWaiting(true) });
     };
-    dismissEmptied().then(register, () => register(false));
+    unregisterEmptied().then(register, () => register(false));
   }, []);
   if (!waiting) return null;
   return (
     <div className={`${styles.notice} ${styles.note}`} role="status">
       <Icon name="note" />
-      <p className={styles.words}>A newer version is ready. What is open is saved before it is taken.</p>
+      <p className={styles.words}>A newer version is ready. Your work is saved before the update.</p>
       <Button
         onClick={async () => {
           session.flush();
           await session.settled();
-          await take.current?.(true);
+          await update.current?.(true);
         }}
       >
-        Take the newer version
+        Update now
       </Button>
       <Button onClick={() => setWaiting(false)}>Later</Button>
     </div>

@@ -8,18 +8,18 @@ import { evaluator, workbench } from "../workbench/session/session";
 import { saveKept, saveShow } from "./files";
 import styles from "./Notices.module.css";
 
-const words: Record<WayOut, string> = {
+const labels: Record<WayOut, string> = {
   dismiss: "Dismiss",
-  "start afresh": "Start afresh",
-  "discard what is kept": "Discard what is kept",
+  "start afresh": "Start again",
+  "discard what is kept": "Discard stored data",
   "take the other": "Show the other",
   "keep this": "Keep this one",
   "save again": "Save again",
-  "export what is kept": "Export what is kept",
-  "take back the last change": "Take back the last change",
+  "export what is kept": "Export stored data",
+  "take back the last change": "Undo the last change",
   "wait longer": "Wait longer",
   "compute again": "Compute again",
-  "export the show": "Export the show",
+  "export the show": "Export show",
   "take the version": "Show this version",
 };
 
@@ -29,7 +29,7 @@ function takeWayOut(noticeId: string, way: WayOut) {
   else void workbench.takeWayOut(noticeId, way);
 }
 
-/** What has to be told about the session itself, with the ways out of it. */
+/** Notices about the session, with their actions. */
 export function Notices() {
   const notices = useSession((session) => session.notices);
   return (
@@ -61,7 +61,7 @@ export function Notices() {
           </div>
           {notice.waysOut.map((way) => (
             <Button key={way} onClick={() => takeWayOut(notice.id, way)}>
-              {words[way]}
+              {labels[way]}
             </Button>
           ))}
         </div>

@@ -19,7 +19,7 @@ const panels = (
   </Editable>
 );
 
-/** One column: the drawing stays in sight above the tap, the numbers and what is being changed. */
+/** One column: the drawing stays in view above the tap, the key numbers and the form. */
 export function PhoneLayout({ header }: { header: ReactNode }) {
   const [chosen, setChosen] = useState("design");
   const go = (where: string) => {
@@ -39,7 +39,7 @@ export function PhoneLayout({ header }: { header: ReactNode }) {
               <TapBar />
             </Contained>
           </Editable>
-          <Contained what="strip of key numbers">
+          <Contained what="key numbers">
             <KeyNumbers />
           </Contained>
           <Contained what="list of findings">

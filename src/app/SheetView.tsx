@@ -9,13 +9,13 @@ import { settleDrafts, UNREAD_NOTICE } from "./settleDrafts";
 
 const BuildSheet = lazyPart(() => import("../sheet/BuildSheet"), "BuildSheet", "build sheet");
 
-/** The button that led here is out of sight now, so the focus goes with the reader. */
+/** The button that opened this view is hidden now, so the focus moves here. */
 const takeFocus = (sheet: HTMLElement | null) => {
   sheet?.focus({ preventScroll: true });
   if (sheet) window.scrollTo(0, 0);
 };
 
-/** What was typed on the bench and could not be used, because the bench's own notices are out of sight. */
+/** Drafts that could not be committed; the bench's own notices are hidden here. */
 function UnreadDrafts() {
   const notice = useSession(({ notices }) => notices.find(({ id }) => id === UNREAD_NOTICE));
   return (
@@ -28,14 +28,16 @@ function UnreadDrafts() {
   );
 }
 
-/** The build sheet as it will be printed, with a bar above it that stays off the paper. */
+/** The build sheet as it will be printed, with a toolbar above that is not printed. */
 export function SheetView() {
   useEffect(() => settleDrafts(session.store.getState().history.present.open), []);
   return (
     <div className={styles.view}>
       <header className={styles.bar}>
         <Button onClick={backToBench}>Back to the bench</Button>
-        <p className={styles.hint}>Fits one page of A4 or Letter; a PDF is one of the printer's choices.</p>
+        <p className={styles.hint}>
+          Fits one page of A4 or Letter. To get a PDF, choose it in the print dialog.
+        </p>
         <Button kind="filled" icon="sheet" onClick={() => window.print()}>
           Print
         </Button>

@@ -5,10 +5,10 @@ import styles from "./TheoryView.module.css";
 
 const Theory = lazyPart(() => import("../panels/theory/Theory"), "Theory", "theory page");
 
-/** The button that led here is out of sight now, so the focus goes with the reader. */
+/** The button that opened this view is hidden now, so the focus moves here. */
 const takeFocus = (page: HTMLElement | null) => page?.focus();
 
-/** The theory page over the whole width, with the way back above it. */
+/** The theory page over the whole width, with a button back to the bench. */
 export function TheoryView() {
   return (
     <div className={styles.view}>

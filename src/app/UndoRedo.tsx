@@ -3,7 +3,7 @@ import { useSession } from "../workbench/session/hooks";
 import { workbench } from "../workbench/session/session";
 import styles from "./Header.module.css";
 
-/** Back and forth through everything that was done; the last step's name is on the button. */
+/** The undo and redo buttons, with the name of the last step. */
 export function UndoRedo() {
   const { undoLabel, redoLabel, canUndo, canRedo } = useSession((session) => session);
   const undo = undoLabel ?? "Nothing to undo";

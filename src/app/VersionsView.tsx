@@ -5,10 +5,10 @@ import styles from "./TheoryView.module.css";
 
 const Versions = lazyPart(() => import("../panels/versions/Versions"), "Versions", "versions");
 
-/** The button that led here is out of sight now, so the focus goes with the reader. */
+/** The button that opened this view is hidden now, so the focus moves here. */
 const takeFocus = (page: HTMLElement | null) => page?.focus();
 
-/** Versions and bin over the whole width, with the way back above them. */
+/** Versions and bin over the whole width, with a button back to the bench. */
 export function VersionsView() {
   return (
     <div className={styles.view}>

@@ -7,19 +7,15 @@ const ResponseChart = lazyPart(() => import("../charts/ResponseChart"), "Respons
 const ResponseResults = lazyPart(
   () => import("../panels/losses/ResponseResults"),
   "ResponseResults",
-  "numbers of the response",
+  "response results",
 );
 const LossBars = lazyPart(() => import("../panels/losses/LossBars"), "LossBars", "losses");
 const BurstChart = lazyPart(() => import("../charts/BurstChart"), "BurstChart", "burst chart");
-const BurstResults = lazyPart(
-  () => import("../panels/burst/BurstResults"),
-  "BurstResults",
-  "numbers of the burst",
-);
+const BurstResults = lazyPart(() => import("../panels/burst/BurstResults"), "BurstResults", "burst results");
 const EnergyPicture = lazyPart(
   () => import("../panels/burst/EnergyPicture"),
   "EnergyPicture",
-  "picture of the energy",
+  "energy balance",
 );
 const LineUp = lazyPart(() => import("../panels/lineUp/LineUp"), "LineUp", "line-up");
 const Score = lazyPart(() => import("../panels/score/Score"), "Score", "score");
@@ -48,7 +44,7 @@ export const viewTabs = [
   { id: "score", label: "Score", content: <Score /> },
 ];
 
-/** Charts of the open design, or its top loads side by side; only the one in sight is kept alive. */
+/** Tabs with charts, burst, line-up and score; only the selected one is mounted. */
 export function Views() {
   const [chosen, setChosen] = useState("charts");
   return <Tabs name="Results" tabs={viewTabs} chosen={chosen} onChoose={setChosen} />;

@@ -11,7 +11,7 @@ import { FindingsDock } from "./FindingsDock";
 import { goToField } from "./goToField";
 import { Views } from "./Views";
 
-/** Three columns within the frame of a drawing sheet: what is decided, the drawing, what comes of it. */
+/** Three columns in the frame of a drawing sheet: form, drawing and results. */
 export function WideLayout({ header }: { header: ReactNode }) {
   return (
     <GoToField value={goToField}>
@@ -33,7 +33,7 @@ export function WideLayout({ header }: { header: ReactNode }) {
           </Editable>
         </main>
         <section className={styles.results} aria-label="Results">
-          <Contained what="strip of key numbers">
+          <Contained what="key numbers">
             <KeyNumbers />
           </Contained>
           <Views />

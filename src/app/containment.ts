@@ -8,7 +8,7 @@ const PROGRAM_VERSION: string = import.meta.env.PROGRAM_VERSION ?? "without a ve
 
 const openDesign = (state: WorkbenchState) => openDesignOf(state.history.present);
 
-/** What a part that failed is told of the session: what to report, and when to try again. */
+/** The session's data for a part that failed: what to report, and when to retry. */
 export const containment: Containment = {
   account() {
     const design = JSON.stringify(openDesign(session.store.getState()), null, 2);

@@ -7,7 +7,7 @@ import { type Notice, withNotice, withoutNotice } from "../workbench/session/not
 import { session, workbench } from "../workbench/session/session";
 import { settleDrafts } from "./settleDrafts";
 
-/** Asks for one JSON file with the browser's own dialog; null where none was chosen. */
+/** Asks for one JSON file with the browser's file dialog; null if none was chosen. */
 export function chooseFile(): Promise<File | null> {
   const input = document.createElement("input");
   input.type = "file";
@@ -32,7 +32,7 @@ const netlistFiles = newNetlistFiles((text, { design, kind }) =>
   saveFile(`${fileStem(design.title)}-${kind}.cir`, text, "text/plain"),
 );
 
-/** Saves the coupled circuit of a design for a circuit simulator; nothing where the design has none. */
+/** Exports the coupled circuit of a design for a circuit simulator; does nothing if the design has no solution. */
 export function saveNetlist(id: string, kind: "response" | "burst") {
   settleDrafts(id);
   netlistFiles.insist({ kind, design: session.store.getState().history.present.designs[id] });
@@ -42,24 +42,24 @@ const WITHOUT_SCORE: Notice = {
   id: "show-without-score",
   severity: "warning",
   sentence:
-    "The show was exported without its score, whose notes are not kept in this browser: open the score's file again under Score, and export the show once more.",
+    "The show was exported without its score, because the score's file is not stored in this browser: open the file again under Score, then export the show again.",
   details: [],
   waysOut: ["dismiss"],
 };
 
-/** Saves the show with its score; where the score's bytes are not here, a notice says that they do not go along. */
+/** Exports the show with its score; if the score's bytes are missing, a notice says so. */
 export async function saveShow() {
   settleDrafts();
   const show = session.store.getState().history.present;
   const scoreFile = await scoreFileOf(show);
   saveDocument(workbench.exportShow(scoreFile ?? undefined));
-  const lacking = show.score !== null && scoreFile === null;
+  const isScoreMissing = show.score !== null && scoreFile === null;
   session.store.setState(({ notices }) => ({
-    notices: lacking ? withNotice(notices, WITHOUT_SCORE) : withoutNotice(notices, WITHOUT_SCORE.id),
+    notices: isScoreMissing ? withNotice(notices, WITHOUT_SCORE) : withoutNotice(notices, WITHOUT_SCORE.id),
   }));
 }
 
-/** What the browser keeps under this app's name, readable or not. */
+/** Exports everything that the browser stores for this app, readable or not. */
 export function saveKept() {
   const kept = workbench.keptFile();
   if (kept) saveDocument(kept);

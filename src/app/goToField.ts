@@ -11,7 +11,7 @@ export function fieldElement(path: string, root: ParentNode = document): HTMLEle
   return null;
 }
 
-/** Opens the section that holds the field of a path, brings it into view and gives it the focus. */
+/** Opens the section with the field of a path, scrolls the field into view and focuses it. */
 export function goToField(path: string) {
   const element = fieldElement(path);
   element?.closest("details")?.setAttribute("open", "");

@@ -5,27 +5,27 @@ import { StrictMode, useEffect } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./App";
 
-interface Watch {
-  /** the first picture stands */
+interface Callbacks {
+  /** called after the first render */
   shown: () => void;
-  /** nothing stands any more: a failure that no part of the screen could contain */
+  /** called after a failure that no error boundary could contain */
   failed: (error: unknown) => void;
 }
 
-function Watched({ shown }: { shown: () => void }) {
+function NotifyingApp({ shown }: { shown: () => void }) {
   useEffect(shown, [shown]);
   return <App />;
 }
 
-/** Draws the program into an element. */
-export function showProgram(root: HTMLElement, { shown, failed }: Watch) {
+/** Renders the program into an element. */
+export function showProgram(root: HTMLElement, { shown, failed }: Callbacks) {
   const onUncaughtError = (error: unknown) => {
     reportError(error);
     failed(error);
   };
   createRoot(root, { onUncaughtError }).render(
     <StrictMode>
-      <Watched shown={shown} />
+      <NotifyingApp shown={shown} />
     </StrictMode>,
   );
 }

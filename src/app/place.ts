@@ -15,7 +15,7 @@ function subscribe(notify: () => void): () => void {
   return () => window.removeEventListener("hashchange", notify);
 }
 
-/** What is in front; each has its own address, so that Back leads to the bench. */
+/** The current view; each has its own URL fragment, so that Back leads to the bench. */
 export function usePlace(): Place {
   return useSyncExternalStore(subscribe, () => addresses[window.location.hash] ?? "bench");
 }
@@ -36,7 +36,7 @@ export function openVersions() {
   window.location.hash = "#versions";
 }
 
-/** The versions with the bin in front. */
+/** Opens the versions with the bin selected. */
 export function openBin() {
   window.location.hash = BIN_ADDRESS;
 }

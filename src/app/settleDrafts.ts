@@ -3,7 +3,7 @@ import { commitDrafts, type Draft, drafts } from "../ui/drafts";
 import { type Notice, withNotice, withoutNotice } from "../workbench/session/notice";
 import { session } from "../workbench/session/session";
 
-/** The notice that names what was typed and could not be used. */
+/** The notice that lists drafts that could not be committed. */
 export const UNREAD_NOTICE = "unread-drafts";
 
 const LONGEST_QUOTE = 40;
@@ -13,51 +13,51 @@ function quoted(text: string): string {
 }
 
 function detail({ label, text, kept, error }: Draft): string {
-  return `${label} stays ${kept}, not ${quoted(text)}. ${error?.sentence ?? ""}`.trim();
+  return `${label} stays at ${kept}, not ${quoted(text)}. ${error?.sentence ?? ""}`.trim();
 }
 
 function unreadNotice(unread: readonly Draft[]): Notice {
   return {
     id: UNREAD_NOTICE,
     severity: "warning",
-    sentence: `What was typed into ${unread.length === 1 ? "a field" : "these fields"} cannot be used yet: the last good value stands instead. The text is still in the field, to be mended.`,
+    sentence: `The text in ${unread.length === 1 ? "a field" : "these fields"} is not valid, so the last valid ${unread.length === 1 ? "value is" : "values are"} used instead. The text is still in the field: correct it there.`,
     details: unread.map(detail),
     waysOut: ["dismiss"],
   };
 }
 
-/** Whether what stands in a field would be part of what is made. */
-function concerns(place: string, designId: string | undefined): boolean {
+/** Whether a field belongs to the document that is about to be used. */
+function belongsTo(place: string, designId: string | undefined): boolean {
   const ids = designId === undefined ? session.store.getState().history.present.order : [designId];
   if (ids.some((id) => place.startsWith(placeIn(id, "")))) return true;
   const kept = place.startsWith(placeInShow("")) && !place.startsWith(placeInShow("pattern."));
   return designId === undefined && kept;
 }
 
-let endFollowing: () => void = () => undefined;
+let stopWatching: () => void = () => undefined;
 
-/** The notice goes when the last of its texts is mended or taken back. */
-function followUntilMended(places: readonly string[]): void {
-  endFollowing = drafts.subscribe((all) => {
+/** Removes the notice when the last of its drafts is corrected or dropped. */
+function removeNoticeWhenCorrected(places: readonly string[]): void {
+  stopWatching = drafts.subscribe((all) => {
     if (places.some((place) => place in all)) return;
-    endFollowing();
+    stopWatching();
     session.store.setState(({ notices }) => ({ notices: withoutNotice(notices, UNREAD_NOTICE) }));
   });
 }
 
 /**
- * Takes over what was typed, before something is made from the design; what cannot be used is named in a notice.
- * @param designId the design that it is made from; the whole show where none is given
+ * Commits all drafts before the design is exported or printed; a notice lists those that are not valid.
+ * @param designId the design that is used; the whole show if not given
  */
 export function settleDrafts(designId?: string): void {
   commitDrafts();
-  endFollowing();
-  const unread = Object.entries(drafts.getState()).filter(([place]) => concerns(place, designId));
+  stopWatching();
+  const unread = Object.entries(drafts.getState()).filter(([place]) => belongsTo(place, designId));
   session.store.setState(({ notices }) => ({
     notices:
       unread.length > 0
         ? withNotice(notices, unreadNotice(unread.map(([, draft]) => draft)))
         : withoutNotice(notices, UNREAD_NOTICE),
   }));
-  if (unread.length > 0) followUntilMended(unread.map(([place]) => place));
+  if (unread.length > 0) removeNoticeWhenCorrected(unread.map(([place]) => place));
 }

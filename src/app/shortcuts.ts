@@ -1,6 +1,6 @@
 import { draftPlace } from "../ui/drafts";
 
-/** What a key press asks of the whole screen, whatever has the focus. */
+/** The application-wide shortcuts, whatever has the focus. */
 export type ShortcutName = "undo" | "redo" | "export" | "sheet";
 
 const keys: Record<string, ShortcutName> = {
@@ -11,7 +11,7 @@ const keys: Record<string, ShortcutName> = {
   p: "sheet",
 };
 
-/** Ctrl or Cmd with a letter; null where the press means nothing here. */
+/** Ctrl or Cmd with a letter; null if it is no shortcut. */
 export function shortcutOf(
   event: Pick<KeyboardEvent, "key" | "ctrlKey" | "metaKey" | "shiftKey" | "altKey">,
 ) {
@@ -19,12 +19,12 @@ export function shortcutOf(
   return keys[`${event.shiftKey ? "shift+" : ""}${event.key.toLowerCase()}`] ?? null;
 }
 
-/** What the browser's own menus and gestures ask of a text; null for what is no step back or forth. */
+/** The undo or redo that the browser's own menus and gestures request; null for other input. */
 export function historyStepOf(inputType: string): "undo" | "redo" | null {
   return { historyUndo: "undo" as const, historyRedo: "redo" as const }[inputType] ?? null;
 }
 
-/** In free text that is not taken over yet the browser's own undo of typing comes first. */
+/** In free text with a draft, the browser's own undo takes precedence. */
 export function belongsToField(name: ShortcutName, target: EventTarget | null): boolean {
   if (name !== "undo" && name !== "redo") return false;
   return draftPlace(target) !== null && (target as HTMLElement).dataset.ownUndo !== undefined;

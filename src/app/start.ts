@@ -1,6 +1,6 @@
 /**
- * The page's entry: loads the program and watches it. Where it does not come, or fails as a whole, the
- * safe page stands in. Nothing here may need what it guards against.
+ * The page's entry: loads the program. If it does not load, or fails as a whole, the safe page replaces
+ * it. Nothing here may depend on the program.
  */
 import "../ui/tokens.css";
 import "../ui/base.css";
@@ -12,30 +12,30 @@ import { showTheme } from "./safeStart/theme";
 
 const SAFE = "#safe";
 
-/** ms until it is said that the program takes long */
+/** ms until the safe page is offered */
 const SLOW = 8000;
 
 const isSafe = window.location.hash === SAFE;
 
-function reloadAtTurn() {
+function reloadOnSwitch() {
   if ((window.location.hash === SAFE) !== isSafe) window.location.reload();
 }
 
-/** Goes on waiting, and offers the safe page meanwhile; the program's first picture takes its place. */
-function tellSlow(root: HTMLElement) {
+/** Offers the safe page while the program is still loading; the program's first render replaces it. */
+function offerSafePage(root: HTMLElement) {
   const link = element("a", { href: SAFE }, "Open the safe page");
-  root.append(element("p", { class: "starting", role: "status" }, "The program takes long to start. ", link));
+  root.append(element("p", { class: "starting", role: "status" }, "The program is slow to start. ", link));
 }
 
 async function start() {
   showTheme();
-  // while the program is on its way
+  // in parallel with loading the program
   void freshLog();
-  // each of the two is left by starting the other, as when Back is pressed
-  window.addEventListener("hashchange", reloadAtTurn);
+  // switching between program and safe page, as by Back, is a reload
+  window.addEventListener("hashchange", reloadOnSwitch);
   if (isSafe) return showSafePage({ kind: "asked" });
   const root = document.getElementById("root") ?? document.body;
-  const slow = setTimeout(() => tellSlow(root), SLOW);
+  const slow = setTimeout(() => offerSafePage(root), SLOW);
   const shown = () => clearTimeout(slow);
   const failed = (error: unknown) => {
     shown();

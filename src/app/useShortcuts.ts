@@ -7,7 +7,7 @@ import { belongsToField, historyStepOf, type ShortcutName, shortcutOf } from "./
 
 const openDesignId = () => session.store.getState().history.present.open;
 
-/** What is typed and not taken over goes first: the field that has the focus shows its value again. */
+/** A draft is dropped first: the focused field then shows its value again. */
 function undo() {
   const place = draftPlace(document.activeElement);
   if (place === null) workbench.undo();
@@ -30,8 +30,8 @@ function onKeyDown(event: KeyboardEvent) {
 }
 
 /**
- * The browser's history of typing knows no design: it would put a text of long ago into whichever field
- * it was typed in. So it works within free text alone, and only where the focus is.
+ * The browser's typing history knows nothing of designs and could restore old text in any field. It is
+ * therefore limited to the focused free-text field.
  */
 function onBeforeInput(event: InputEvent) {
   const name = historyStepOf(event.inputType);
@@ -41,13 +41,13 @@ function onBeforeInput(event: InputEvent) {
   actions[name]();
 }
 
-/** What was typed is taken over first; what cannot be would be gone with the page, so the browser asks. */
+/** Commits drafts; those that cannot be committed would be lost, so the browser asks before it leaves. */
 function onLeaving(event: BeforeUnloadEvent) {
   commitDrafts();
   if (Object.keys(drafts.getState()).length > 0) event.preventDefault();
 }
 
-/** Listens for the keys of the whole screen, and takes over what was typed before the page goes, while the app stands. */
+/** Handles the application-wide shortcuts, and commits drafts before the page is printed or left. */
 export function useShortcuts() {
   useEffect(() => {
     const listening = new AbortController();
@@ -55,9 +55,9 @@ export function useShortcuts() {
     window.addEventListener("keydown", onKeyDown, { signal });
     window.addEventListener("beforeinput", onBeforeInput, { signal });
     window.addEventListener("beforeprint", commitDrafts, { signal });
-    // after the session's own listener: what is taken over here is saved as the page goes, without a question
+    // runs after the session's own listener, so that an edit committed here does not make the browser ask
     window.addEventListener("beforeunload", onLeaving, { signal });
-    // before the session's own listener, which saves
+    // runs before the session's own listener, which saves
     window.addEventListener("pagehide", commitDrafts, { signal, capture: true });
     return () => listening.abort();
   }, []);

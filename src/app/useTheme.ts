@@ -3,7 +3,7 @@ import { usePreferences } from "../workbench/session/preferences";
 
 const dark = "(prefers-color-scheme: dark)";
 
-/** Sets the theme on the page's root, following the device where that is asked for. */
+/** Sets the theme on the page's root; the system theme follows the device. */
 export function useTheme() {
   const theme = usePreferences((preferences) => preferences.theme);
   useEffect(() => {

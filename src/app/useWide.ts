@@ -8,7 +8,7 @@ function subscribe(notify: () => void): () => void {
   return () => media.removeEventListener("change", notify);
 }
 
-/** Whether the window holds the three columns of the drawing sheet; else everything stands in one. */
+/** Whether the window is wide enough for the three-column layout. */
 export function useWide(): boolean {
   return useSyncExternalStore(subscribe, () => window.matchMedia(query).matches);
 }

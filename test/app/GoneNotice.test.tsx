@@ -17,7 +17,7 @@ describe("the notice of what a step took away", () => {
   it("names the design, says who plays left and right now, and goes with undo", async () => {
     act(() => workbench.deleteDesign("left"));
     expect(text()).toContain(
-      "“Pier hall, left coil” is no longer in the show. “Pier hall, right coil” is the left coil now. There is no right coil now.",
+      "“Pier hall, left coil” is no longer in the show. “Pier hall, right coil” is now the left coil. There is now no right coil.",
     );
     await userEvent.click(screen.getByRole("button", { name: "Undo" }));
     expect(text()).toBe("");
@@ -32,7 +32,7 @@ describe("the notice of what a step took away", () => {
   it("counts what another show replaced under the same name, and not what it holds as it was", () => {
     act(() => workbench.setValue("primary.tap", 5));
     act(() => workbench.replaceShow("open tour.json", exampleShow()));
-    expect(text()).toContain("“Pier hall, left coil” is replaced. Undo brings it back");
+    expect(text()).toContain("“Pier hall, left coil” is replaced. Undo restores it");
   });
 
   it("calls a design without a title untitled", () => {

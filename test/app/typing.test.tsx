@@ -118,8 +118,8 @@ describe("a file that is made while something is typed", () => {
     await userEvent.type(length(), " or so");
     await press("s");
     expect(design()).toBe(before);
-    expect(screen.getByText(/the last good value stands instead/)).toBeInTheDocument();
-    expect(screen.getByText(/^Winding length stays .* mm, not “.* or so”/)).toBeInTheDocument();
+    expect(screen.getByText(/the last valid value is used instead/)).toBeInTheDocument();
+    expect(screen.getByText(/^Winding length stays at .* mm, not “.* or so”/)).toBeInTheDocument();
     expect(length().value).toMatch(/ or so$/);
     await userEvent.type(length(), "{Escape}");
     expect(screen.queryByText(/cannot be used/)).toBeNull();

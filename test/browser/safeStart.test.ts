@@ -65,9 +65,7 @@ describe("the safe start in a real browser", () => {
     });
     await page.goto(new URL("./", page.url()).href);
     await page.getByRole("heading", { name: "Coilwright, safe page" }).waitFor();
-    expect(await page.getByRole("alert").innerText()).toContain(
-      "The program failed while it was being shown",
-    );
+    expect(await page.getByRole("alert").innerText()).toContain("The program failed while it was running");
     expect(await page.locator("body").innerText()).not.toContain("no such width");
   });
 
@@ -75,7 +73,7 @@ describe("the safe start in a real browser", () => {
     const { page, faults } = await begin();
     await page.goto(`${page.url()}#safe`);
     await page.getByRole("heading", { name: "Coilwright, safe page" }).waitFor();
-    await page.getByRole("button", { name: "Start the program" }).click();
+    await page.getByRole("button", { name: "Start program" }).click();
     await page.getByRole("slider", { name: "Tap on the primary" }).waitFor();
     expect(faults).toEqual([]);
   });

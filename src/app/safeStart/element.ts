@@ -1,6 +1,6 @@
-/** A small helper for a page without a library. */
+/** Creating elements without a library. */
 
-/** An element with attributes and children; null is no child. */
+/** An element with attributes and children; null children are skipped. */
 export function element<Name extends keyof HTMLElementTagNameMap>(
   name: Name,
   attributes: Readonly<Record<string, string>>,

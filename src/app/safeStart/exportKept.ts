@@ -1,4 +1,4 @@
-/** Gives out what is kept as files, whatever it is. */
+/** Exports stored data as files, whatever its state. */
 import type { KeptVersion } from "./keptVersions";
 import { readEntries } from "./readKept";
 import { readStores } from "./readStores";
@@ -14,13 +14,13 @@ function bytesOf(value: unknown): Uint8Array | null {
   return value instanceof ArrayBuffer ? new Uint8Array(value) : null;
 }
 
-/** Bytes would be lost in JSON. */
+/** JSON cannot hold bytes, so they are written as base64. */
 function inJson(_: string, value: unknown): unknown {
   const bytes = bytesOf(value);
   return bytes ? { base64: base64(bytes) } : value;
 }
 
-/** Everything that is kept under this program's name, as one JSON text. */
+/** Everything that is stored for this program, as one JSON text. */
 export async function everythingKept(now: Date): Promise<string> {
   const databases = await readStores();
   const localStorage = Object.fromEntries(readEntries().map(({ key, text }) => [key, text]));
@@ -31,17 +31,17 @@ export async function everythingKept(now: Date): Promise<string> {
   );
 }
 
-/** A name that no system and no spreadsheet takes amiss. */
-export function safeFileName(title: string, ending: string): string {
+/** A file name that is safe on every system and in spreadsheets. */
+export function safeFileName(title: string, extension: string): string {
   const name = title
     .match(/[\p{Letter}\p{Number}]+/gu)
     ?.join("-")
     .toLowerCase()
     .slice(0, 80);
-  return `${name ?? "kept"}.${ending}`;
+  return `${name ?? "kept"}.${extension}`;
 }
 
-/** The version as the program would export it; as it is kept where it cannot be read. */
+/** The version as the program would export it; its stored text if it cannot be read. */
 export function versionFile(version: KeptVersion): { fileName: string; text: string } {
   if (!version.document) return { fileName: "kept-text.json", text: version.text };
   return {

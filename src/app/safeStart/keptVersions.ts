@@ -1,4 +1,4 @@
-/** Finds the shows and designs in what is kept. Every record may be rubbish; what is none is passed over. */
+/** Finds the shows and designs in the stored data. Any record may be damaged; those are skipped. */
 import {
   BACKUP_KEYS,
   JOURNAL_STORE,
@@ -17,16 +17,16 @@ export interface KeptDesign {
 }
 
 export interface KeptVersion {
-  /** where it is from, in a few words */
+  /** its source, in a few words */
   origin: string;
-  /** ISO 8601; empty where it is not known */
+  /** ISO 8601; empty if unknown */
   at: string;
   kind: "show" | "design" | "unreadable";
   title: string;
   designs: readonly KeptDesign[];
   /** the show or the design; null where the text cannot be read */
   document: Plain | null;
-  /** as it is kept */
+  /** as stored */
   text: string;
 }
 
@@ -42,18 +42,18 @@ function parsed(text: string): Plain | null {
   }
 }
 
-function words(value: unknown, otherwise: string): string {
-  return typeof value === "string" && value.trim() !== "" ? value.slice(0, 200) : otherwise;
+function textOf(value: unknown, fallback: string): string {
+  return typeof value === "string" && value.trim() !== "" ? value.slice(0, 200) : fallback;
 }
 
-function moment(value: unknown): string {
+function timeOf(value: unknown): string {
   return typeof value === "string" && Number.isFinite(Date.parse(value)) ? value : "";
 }
 
 function designsOf(show: Plain): KeptDesign[] {
   return Object.entries(asPlain(show.designs) ?? {}).flatMap(([id, value]) => {
     const document = asPlain(value);
-    return document ? [{ id, title: words(document.title, "Untitled"), document }] : [];
+    return document ? [{ id, title: textOf(document.title, "Untitled"), document }] : [];
   });
 }
 
@@ -61,7 +61,7 @@ type Found = Pick<KeptVersion, "origin" | "at" | "text">;
 
 function showVersion(found: Found, show: Plain, title: unknown): KeptVersion {
   const designs = designsOf(show);
-  const name = words(show.name ?? title, designs[0]?.title ?? "Untitled show");
+  const name = textOf(show.name ?? title, designs[0]?.title ?? "Untitled show");
   return { ...found, kind: "show", title: name, designs, document: show };
 }
 
@@ -69,25 +69,25 @@ function unreadable(found: Found): KeptVersion {
   return { ...found, kind: "unreadable", title: "Cannot be read", designs: [], document: null };
 }
 
-/** Of the text of an envelope, as local storage and the journal hold it. */
-function ofEnvelope(origin: string, text: string, at = ""): KeptVersion {
+/** The version in an envelope of local storage or the journal. */
+function versionOfEnvelope(origin: string, text: string, at = ""): KeptVersion {
   const envelope = parsed(text);
   const show = asPlain(envelope?.show);
-  const found = { origin, at: moment(envelope?.savedAt) || at, text };
+  const found = { origin, at: timeOf(envelope?.savedAt) || at, text };
   return show ? showVersion(found, show, null) : unreadable(found);
 }
 
-/** Of a record of the versions, whose text is a document as its file would be. */
-function ofRecord(value: unknown): KeptVersion[] {
+/** The version in a record of the versions' store, whose text is a document as in its file. */
+function versionOfRecord(value: unknown): KeptVersion[] {
   const record = asPlain(value);
   if (!record || typeof record.text !== "string") return [];
-  const origin = `${record.binned === true ? "bin" : "version"}${record.cause ? `, ${words(record.cause, "")}` : ""}`;
-  const found = { origin, at: moment(record.at), text: record.text };
+  const origin = `${record.binned === true ? "bin" : "version"}${record.cause ? `, ${textOf(record.cause, "")}` : ""}`;
+  const found = { origin, at: timeOf(record.at), text: record.text };
   const document = parsed(record.text);
   if (!document) return [unreadable(found)];
   if (record.kind !== "design") return [showVersion(found, asPlain(document.show) ?? document, record.title)];
-  const title = words(record.title ?? document.title, "Untitled");
-  const id = words(record.designId, "kept");
+  const title = textOf(record.title ?? document.title, "Untitled");
+  const id = textOf(record.designId, "kept");
   return [{ ...found, kind: "design", title, designs: [{ id, title, document }], document }];
 }
 
@@ -103,19 +103,25 @@ function records(stores: readonly KeptStore[], name: string): unknown[] {
     .flatMap((store) => store.records.map(({ value }) => value));
 }
 
-/** Shows and designs that are kept, the present one first, then the newest; each text once. */
+/** The stored shows and designs, the present one first, then the newest; each text once. */
 export function keptVersions(entries: readonly KeptEntry[], stores: readonly KeptStore[]): KeptVersion[] {
   const inStorage = entries.flatMap(({ key, text }) => {
     const origin = originOfEntry(key);
     return origin
-      ? [ofEnvelope(origin, text, key.startsWith(KEPT_PREFIX) ? moment(key.slice(KEPT_PREFIX.length)) : "")]
+      ? [
+          versionOfEnvelope(
+            origin,
+            text,
+            key.startsWith(KEPT_PREFIX) ? timeOf(key.slice(KEPT_PREFIX.length)) : "",
+          ),
+        ]
       : [];
   });
   const inJournal = records(stores, JOURNAL_STORE).flatMap((value) => {
     const text = asPlain(value)?.text;
-    return typeof text === "string" ? [ofEnvelope("journal", text)] : [];
+    return typeof text === "string" ? [versionOfEnvelope("journal", text)] : [];
   });
-  const all = [...inStorage, ...inJournal, ...records(stores, VERSIONS_STORE).flatMap(ofRecord)];
+  const all = [...inStorage, ...inJournal, ...records(stores, VERSIONS_STORE).flatMap(versionOfRecord)];
   const rank = ({ origin, at }: KeptVersion) => (origin === "present" ? "z" : at);
   const sorted = all.sort((a, b) => (rank(a) < rank(b) ? 1 : rank(a) > rank(b) ? -1 : 0));
   return sorted.filter(({ text }, place) => sorted.findIndex((other) => other.text === text) === place);
@@ -125,7 +131,7 @@ function revisionOf(value: unknown): number {
   return typeof value === "number" && Number.isSafeInteger(value) ? Math.max(0, value) : 0;
 }
 
-/** The highest revision that any kept state carries. */
+/** The highest revision of any stored state. */
 export function highestRevision(entries: readonly KeptEntry[], stores: readonly KeptStore[]): number {
   const ofEntries = entries.map(({ text }) => revisionOf(parsed(text)?.revision));
   const ofRecords = records(stores, JOURNAL_STORE).map((value) => revisionOf(asPlain(value)?.revision));

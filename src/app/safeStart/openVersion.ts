@@ -1,4 +1,4 @@
-/** Makes an earlier version the present one, for the next start; the present one is set aside first. */
+/** Makes an earlier version the present one for the next start; the present one is set aside first. */
 import { secondPlace } from "../../workbench/keeping/secondPlace";
 import {
   JOURNAL_STORE,
@@ -8,15 +8,15 @@ import {
   SHOW_KEY,
 } from "../../workbench/keeping/storageKeys";
 import { highestRevision, type KeptVersion, keptVersions } from "./keptVersions";
-import { openThere, patiently, readEntries } from "./readKept";
+import { openExisting, readEntries, withTimeout } from "./readKept";
 import { readStores } from "./readStores";
 
 type Plain = Record<string, unknown>;
 
 const FULL =
-  "The present show could not be set aside, so it was left as it is: the browser's storage is full or closed. Export everything, and open the exported show in another browser.";
+  "The present show could not be backed up, so it was left unchanged: the browser's storage is full or blocked. Export everything, and open the exported show in another browser.";
 const NOT_WRITTEN =
-  "The version could not be written: the browser's storage is full or closed. Export it, and open the file in another browser.";
+  "The version could not be written: the browser's storage is full or blocked. Export it, and open the file in another browser.";
 
 function setAside(at: string): boolean {
   try {
@@ -40,7 +40,7 @@ function toStorage(text: string): boolean {
 /** Whether the record is on disk. */
 async function toJournal(revision: number, text: string): Promise<boolean> {
   const write = async () => {
-    const database = await openThere(KEEPING_DATABASE);
+    const database = await openExisting(KEEPING_DATABASE);
     try {
       const transaction = database.transaction(JOURNAL_STORE, "readwrite", { durability: "strict" });
       transaction.objectStore(JOURNAL_STORE).put({ revision, text });
@@ -53,11 +53,11 @@ async function toJournal(revision: number, text: string): Promise<boolean> {
       database.close();
     }
   };
-  return (await patiently(write())) ?? false;
+  return (await withTimeout(write())) ?? false;
 }
 
-/** The present show with a design put beside the others and opened; one of the design alone where there is none. */
-function besideTheOthers(present: Plain | null, design: Plain, id: string): Plain {
+/** The present show with a design added and opened; if there is none, a show of the design alone. */
+function withDesignAdded(present: Plain | null, design: Plain, id: string): Plain {
   const designs = (present?.designs ?? {}) as Plain;
   const order = Array.isArray(present?.order) ? present.order : [];
   if (!present || order.length === 0)
@@ -73,7 +73,7 @@ function besideTheOthers(present: Plain | null, design: Plain, id: string): Plai
   return { ...present, designs: { ...designs, [id]: design }, order: [...order, id], open: id };
 }
 
-/** @returns why it was not done; null where the next start opens the version */
+/** @returns why it failed; null if the next start opens the version */
 export async function openVersion(version: KeptVersion, now: Date): Promise<string | null> {
   if (!version.document) return "This version cannot be read, so it was not opened: export it instead.";
   const entries = readEntries();
@@ -83,7 +83,7 @@ export async function openVersion(version: KeptVersion, now: Date): Promise<stri
   const at = now.toISOString();
   const show =
     version.kind === "design"
-      ? besideTheOthers(present, version.document, `kept-${revision}`)
+      ? withDesignAdded(present, version.document, `kept-${revision}`)
       : version.document;
   if (!setAside(at)) return FULL;
   const text = JSON.stringify({ app: "coilwright", version: 1, revision, savedAt: at, show });

@@ -1,4 +1,4 @@
-/** Reads what the browser keeps for this page, as it is and whatever it is; nothing is changed, nothing throws. */
+/** Reads the page's data in the browser in whatever state; changes nothing and never throws. */
 
 export interface KeptEntry {
   key: string;
@@ -13,10 +13,10 @@ export interface KeptStore {
 
 const PREFIX = "coilwright/";
 
-/** ms; a database that another page holds shut is passed over */
-const PATIENCE = 4000;
+/** ms; a database that another page blocks is skipped */
+const TIMEOUT = 4000;
 
-/** Our entries in local storage. */
+/** This program's entries in local storage. */
 export function readEntries(): KeptEntry[] {
   try {
     return Object.keys(localStorage)
@@ -27,10 +27,10 @@ export function readEntries(): KeptEntry[] {
   }
 }
 
-/** What an asynchronous call gives, or null where it fails or does not answer. */
-export function patiently<Value>(value: Promise<Value>): Promise<Value | null> {
-  const tooLate = new Promise<null>((resolve) => setTimeout(() => resolve(null), PATIENCE));
-  return Promise.race([value.catch(() => null), tooLate]);
+/** The result of an asynchronous call; null if it fails or times out. */
+export function withTimeout<Value>(value: Promise<Value>): Promise<Value | null> {
+  const timedOut = new Promise<null>((resolve) => setTimeout(() => resolve(null), TIMEOUT));
+  return Promise.race([value.catch(() => null), timedOut]);
 }
 
 export function answer<Value>(request: IDBRequest<Value>): Promise<Value> {
@@ -40,8 +40,8 @@ export function answer<Value>(request: IDBRequest<Value>): Promise<Value> {
   });
 }
 
-/** A database that is there; one that is not is not made. */
-export async function openThere(name: string): Promise<IDBDatabase> {
+/** Opens an existing database; rejects instead of creating one. */
+export async function openExisting(name: string): Promise<IDBDatabase> {
   const opening = indexedDB.open(name);
   opening.onupgradeneeded = () => opening.transaction?.abort();
   return await answer(opening);
@@ -57,10 +57,10 @@ async function readStore(database: IDBDatabase, store: string): Promise<KeptStor
   };
 }
 
-/** Every store of a database; empty where there is none or it cannot be read. */
+/** Every store of a database; empty if there is none or it cannot be read. */
 export async function readDatabase(name: string): Promise<KeptStore[]> {
   const read = async () => {
-    const database = await openThere(name);
+    const database = await openExisting(name);
     try {
       const names = Array.from(database.objectStoreNames);
       return await Promise.all(names.map((store) => readStore(database, store)));
@@ -68,12 +68,12 @@ export async function readDatabase(name: string): Promise<KeptStore[]> {
       database.close();
     }
   };
-  return (await patiently(read())) ?? [];
+  return (await withTimeout(read())) ?? [];
 }
 
-/** Names of our databases: those that are known, and others that are there under our prefix. */
+/** Names of this program's databases: the known ones, and others with its prefix. */
 export async function databaseNames(known: readonly string[]): Promise<string[]> {
-  const there = (await patiently((async () => indexedDB.databases())())) ?? [];
-  const ours = there.flatMap(({ name }) => (name?.startsWith(PREFIX) ? [name] : []));
+  const existing = (await withTimeout((async () => indexedDB.databases())())) ?? [];
+  const ours = existing.flatMap(({ name }) => (name?.startsWith(PREFIX) ? [name] : []));
   return [...new Set([...known, ...ours])];
 }

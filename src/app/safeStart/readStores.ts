@@ -1,4 +1,4 @@
-/** Every store of our databases, with what only the second place still holds of them. */
+/** Every store of this program's databases, completed from the copies in the cache storage. */
 import { secondPlace } from "../../workbench/keeping/secondPlace";
 import {
   BYTES_STORE,
@@ -12,7 +12,7 @@ import {
 } from "../../workbench/keeping/storageKeys";
 import { databaseNames, type KeptStore, readDatabase } from "./readKept";
 
-/** The stores that are copied, by the beginning of a copy's name. */
+/** The stores that are copied, by the prefix of the copies' names. */
 const COPIED = [
   { prefix: RECORD_PREFIX, database: KEEPING_DATABASE, store: JOURNAL_STORE },
   { prefix: VERSION_PREFIX, database: KEEPING_DATABASE, store: VERSIONS_STORE },
@@ -29,7 +29,7 @@ async function readBody(body: Blob, isBytes: boolean): Promise<unknown> {
   }
 }
 
-/** What the second place holds, as the stores that it was copied from. */
+/** The copies, as the stores from which they were made. */
 async function readCopies(): Promise<KeptStore[]> {
   const second = secondPlace();
   const names = await second.names();
@@ -52,8 +52,8 @@ function isSame(one: KeptStore, other: KeptStore): boolean {
   return one.database === other.database && one.store === other.store;
 }
 
-/** A store with the records that its copy has and it has not. */
-function completed(store: KeptStore, copies: readonly KeptStore[]): KeptStore {
+/** A store with the records that only its copy still has. */
+function withCopiedRecords(store: KeptStore, copies: readonly KeptStore[]): KeptStore {
   const keys = new Set(store.records.map(({ key }) => String(key)));
   const copied = copies
     .filter((copy) => isSame(copy, store))
@@ -61,7 +61,7 @@ function completed(store: KeptStore, copies: readonly KeptStore[]): KeptStore {
   return { ...store, records: [...store.records, ...copied] };
 }
 
-/** Every store of our databases, each record once; never rejects. What cannot be read is left out. */
+/** Every store of this program's databases, each record once; unreadable ones are left out. Never rejects. */
 export async function readStores(): Promise<KeptStore[]> {
   const names = await databaseNames([KEEPING_DATABASE, SCORES_DATABASE]);
   const [stores, copies] = await Promise.all([Promise.all(names.map(readDatabase)), readCopies()]);
@@ -69,5 +69,5 @@ export async function readStores(): Promise<KeptStore[]> {
   const gone = copies.filter(
     (copy) => copy.records.length > 0 && !there.some((store) => isSame(store, copy)),
   );
-  return [...there.map((store) => completed(store, copies)), ...gone];
+  return [...there.map((store) => withCopiedRecords(store, copies)), ...gone];
 }

@@ -1,35 +1,36 @@
 /**
- * The page that stands in for the program where it cannot be shown: plain elements and no library, so
- * that nothing the program fails by can fail it too. It reads what is kept and deletes nothing.
+ * The page that replaces the program if it cannot be shown: plain elements and no library, so that the
+ * program's failure cannot affect it too. It reads the stored data and deletes nothing.
  */
+
+import { discardProgram } from "./discardProgram";
 import { element } from "./element";
 import { everythingKept, safeFileName, saveFile, versionFile } from "./exportKept";
-import { discardProgram } from "./fetchAnew";
 import { type KeptVersion, keptVersions } from "./keptVersions";
 import { openVersion } from "./openVersion";
 import { readEntries } from "./readKept";
 import { readStores } from "./readStores";
 
-export interface Happening {
+export interface Reason {
   kind: "asked" | "not loaded" | "failed";
   error?: unknown;
 }
 
-const WHAT_HAPPENED: Record<Happening["kind"], string> = {
-  asked: "This page works without the program. It reads what this browser keeps and deletes nothing.",
+const REASON_SENTENCES: Record<Reason["kind"], string> = {
+  asked: "This page works without the program. It reads the data stored in this browser and deletes nothing.",
   "not loaded":
-    "The program did not start: a part of it is missing or failed. The network may be away, or a newer version stand on the server.",
-  failed: "The program failed while it was being shown. What was saved is kept and stands below.",
+    "The program did not start: a part of it is missing or failed. The network may be down, or the server may have a newer version.",
+  failed: "The program failed while it was running. Everything that was saved is listed below.",
 };
 
-/** Loads the page again with the program. */
+/** Reloads the page with the program. */
 function startProgram() {
   history.replaceState(null, "", window.location.pathname + window.location.search);
   window.location.reload();
 }
 
-/** Says what came of a press; polite, so that it is read out. */
-function newAnswer() {
+/** A live region for the outcome of an action. */
+function newStatus() {
   return element("p", { class: "safe-answer", role: "status" });
 }
 
@@ -39,22 +40,21 @@ function button(label: string, press: () => void | Promise<void>, name = label):
   return made;
 }
 
-function details(happening: Happening): HTMLElement | null {
-  if (happening.error === undefined) return null;
-  const { error } = happening;
+function details({ error }: Reason): HTMLElement | null {
+  if (error === undefined) return null;
   const text = error instanceof Error ? (error.stack ?? error.message) : String(error);
   return element("details", {}, element("summary", {}, "Details"), element("pre", {}, text));
 }
 
 function programBlock(): HTMLElement {
-  const told = newAnswer();
-  const anew = async () => {
-    told.textContent = "Fetching the program …";
+  const status = newStatus();
+  const download = async () => {
+    status.textContent = "Downloading the program …";
     const refusal = await discardProgram().catch(
-      () => "The browser refused to discard its copy of the program.",
+      () => "The browser did not delete its copy of the program: clear it in the browser's settings.",
     );
     if (refusal === null) startProgram();
-    else told.textContent = refusal;
+    else status.textContent = refusal;
   };
   return element(
     "section",
@@ -63,15 +63,15 @@ function programBlock(): HTMLElement {
     element(
       "p",
       {},
-      "Fetching it again discards the copy that this browser keeps for use without a network. Designs stay.",
+      "Downloading it again replaces the copy in this browser that is used offline. Designs are not affected.",
     ),
     element(
       "p",
       { class: "safe-ways" },
-      button("Start the program", startProgram),
-      button("Fetch the program again", anew),
+      button("Start program", startProgram),
+      button("Download program again", download),
     ),
-    told,
+    status,
   );
 }
 
@@ -81,16 +81,16 @@ function dateOf({ at }: KeptVersion): string {
     : new Date(at).toLocaleString("en-GB", { dateStyle: "medium", timeStyle: "medium" });
 }
 
-function row(version: KeptVersion, tell: (sentence: string) => void): HTMLElement {
+function row(version: KeptVersion, report: (sentence: string) => void): HTMLElement {
   const open = async () => {
-    tell("Opening …");
+    report("Opening …");
     const refusal = await openVersion(version, new Date()).catch(() => "The version could not be written.");
     if (refusal === null) startProgram();
-    else tell(refusal);
+    else report(refusal);
   };
   const isPresent = version.origin === "present";
-  const called = `${version.title}, ${dateOf(version)}`;
-  const oneByOne = version.kind === "show" ? version.designs : [];
+  const name = `${version.title}, ${dateOf(version)}`;
+  const designs = version.kind === "show" ? version.designs : [];
   const exportDesign = ({ title, document }: KeptVersion["designs"][number]) =>
     button(
       title,
@@ -99,7 +99,7 @@ function row(version: KeptVersion, tell: (sentence: string) => void): HTMLElemen
           fileName: safeFileName(title, "coilwright-design.json"),
           text: `${JSON.stringify(document, null, 2)}\n`,
         }),
-      `Export the design ${title} of ${called}`,
+      `Export the design ${title} of ${name}`,
     );
   const known = [version.kind === "unreadable" ? "" : version.kind, dateOf(version), version.origin];
   return element(
@@ -110,58 +110,58 @@ function row(version: KeptVersion, tell: (sentence: string) => void): HTMLElemen
     element(
       "p",
       { class: "safe-ways" },
-      isPresent || version.kind === "unreadable" ? null : button("Open this version", open, `Open ${called}`),
-      button("Export", () => saveFile(versionFile(version)), `Export ${called}`),
-      oneByOne.length > 0 ? element("span", { class: "safe-known" }, "or one design:") : null,
-      ...oneByOne.map(exportDesign),
+      isPresent || version.kind === "unreadable" ? null : button("Open this version", open, `Open ${name}`),
+      button("Export", () => saveFile(versionFile(version)), `Export ${name}`),
+      designs.length > 0 ? element("span", { class: "safe-known" }, "or one design:") : null,
+      ...designs.map(exportDesign),
     ),
   );
 }
 
 function keptBlock(versions: readonly KeptVersion[]): HTMLElement {
-  const told = newAnswer();
+  const status = newStatus();
   const exportAll = async () => {
     const now = new Date();
     saveFile({
       fileName: `coilwright-kept-${now.toISOString().slice(0, 10)}.json`,
       text: await everythingKept(now),
     });
-    told.textContent = "Exported: one file with all that this browser keeps, scores included.";
+    status.textContent = "Exported: one file with everything stored in this browser, including scores.";
   };
   return element(
     "section",
     {},
-    element("h2", {}, "Kept in this browser"),
+    element("h2", {}, "Stored in this browser"),
     element(
       "p",
       {},
       versions.length === 0
-        ? "Nothing is kept in this browser, or it may not be read."
-        : "Opening a version starts the program with it; the present show is set aside first.",
+        ? "Nothing is stored in this browser, or the browser denies access to it."
+        : "Opening a version starts the program with it; the present show is backed up first.",
     ),
     element("p", { class: "safe-ways" }, button("Export everything", exportAll)),
-    told,
+    status,
     element(
       "ul",
       { class: "safe-list" },
       ...versions.map((version) =>
         row(version, (sentence) => {
-          told.textContent = sentence;
+          status.textContent = sentence;
         }),
       ),
     ),
   );
 }
 
-/** Puts the safe page in place of whatever stands. */
-export async function showSafePage(happening: Happening): Promise<void> {
-  const waiting = element("p", { role: "status" }, "Reading what is kept …");
+/** Replaces the whole page with the safe page. */
+export async function showSafePage(reason: Reason): Promise<void> {
+  const waiting = element("p", { role: "status" }, "Reading stored data …");
   const page = element(
     "main",
     { class: "safe" },
     element("h1", {}, "Coilwright, safe page"),
-    element("p", happening.kind === "asked" ? {} : { role: "alert" }, WHAT_HAPPENED[happening.kind]),
-    details(happening),
+    element("p", reason.kind === "asked" ? {} : { role: "alert" }, REASON_SENTENCES[reason.kind]),
+    details(reason),
     programBlock(),
     waiting,
   );

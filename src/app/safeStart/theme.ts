@@ -18,7 +18,7 @@ function isDark(): boolean {
   }
 }
 
-/** Light or dark as it was chosen, else as the device has it; before the program, which then follows it. */
+/** Sets the chosen theme, or else the device's, before the program loads. */
 export function showTheme() {
   document.documentElement.dataset.theme = isDark() ? "dark" : "light";
 }

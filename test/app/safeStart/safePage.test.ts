@@ -1,8 +1,8 @@
 import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { discardProgram } from "../../../src/app/safeStart/discardProgram";
 import { everythingKept } from "../../../src/app/safeStart/exportKept";
-import { discardProgram } from "../../../src/app/safeStart/fetchAnew";
 import { keptVersions } from "../../../src/app/safeStart/keptVersions";
 import { openVersion } from "../../../src/app/safeStart/openVersion";
 import { readDatabase, readEntries } from "../../../src/app/safeStart/readKept";
@@ -253,7 +253,7 @@ describe("the safe page", () => {
     await fillEverything();
     await showSafePage({ kind: "failed", error: new TypeError("cannot read x of y") });
     expect(document.querySelector("[role=alert]")).toHaveTextContent(
-      "The program failed while it was being shown.",
+      "The program failed while it was running.",
     );
     expect(document.querySelector("details")).not.toHaveAttribute("open");
     expect(document.querySelector("details")).toHaveTextContent("cannot read x of y");

@@ -1,7 +1,7 @@
 import { act, render, screen } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeAll, beforeEach, expect, it, vi } from "vitest";
-import { ReplaceQuestion } from "../../src/app/ReplaceQuestion";
+import { ReplaceDialog } from "../../src/app/ReplaceDialog";
 import { exampleShow } from "../../src/design/examples";
 import { drafts, putDraft } from "../../src/ui/drafts";
 import { workbench } from "../../src/workbench/session/session";
@@ -15,11 +15,11 @@ const coming = { label: "open tour.json", name: "The show of tour.json", show: e
 beforeEach(() => {
   act(() => workbench.resetToExamples());
   act(() => putDraft("left turns", { label: "Turns", text: "12x", over: 1480, kept: "1480", error: null }));
-  render(<ReplaceQuestion coming={coming} onClose={close} />);
+  render(<ReplaceDialog incoming={coming} onClose={close} />);
 });
 
 it("leaves no draft of the designs that go to those that come under the same names", async () => {
-  await userEvent.click(screen.getByRole("button", { name: /keep the present one as a version/ }));
+  await userEvent.click(screen.getByRole("button", { name: /save present show as version/ }));
   expect(drafts.getState()).toEqual({});
 });
 

@@ -5,18 +5,18 @@ import { Dialog } from "../ui/Dialog";
 import { dropAllDrafts } from "../ui/drafts";
 import { useShow } from "../workbench/session/hooks";
 import { workbench } from "../workbench/session/session";
-import styles from "./ReplaceQuestion.module.css";
+import styles from "./ReplaceDialog.module.css";
 
-/** A show that is about to take the place of the present one. */
-export interface ComingShow {
-  /** what the step is called, as in “open tour.coilwright-show.json” */
+/** A show that is about to replace the present one. */
+export interface IncomingShow {
+  /** name of the undo step, such as “open tour.coilwright-show.json” */
   label: string;
-  /** as in “the show of tour.coilwright-show.json” */
+  /** such as “the show of tour.coilwright-show.json” */
   name: string;
   show: Show;
 }
 
-/** Titles that are listed; of more the number is told. */
+/** Titles that are listed; the others are counted. */
 const MOST_TITLES = 8;
 
 function Titles({ heading, show }: { heading: string; show: Show }) {
@@ -34,45 +34,45 @@ function Titles({ heading, show }: { heading: string; show: Show }) {
   );
 }
 
-/** What was typed and not taken over goes with the designs that it was typed for. */
-function replace({ label, show }: ComingShow): void {
+/** Drafts are dropped together with the designs they belong to. */
+function replace({ label, show }: IncomingShow): void {
   workbench.replaceShow(label, show);
   dropAllDrafts();
 }
 
-/** Asks before a show takes the place of the present one, and says which designs go and which come. */
-export function ReplaceQuestion({ coming, onClose }: { coming: ComingShow | null; onClose: () => void }) {
+/** Asks before a show replaces the present one, and lists the designs of both. */
+export function ReplaceDialog({ incoming, onClose }: { incoming: IncomingShow | null; onClose: () => void }) {
   const present = useShow((show) => show);
-  const then = (act: (coming: ComingShow) => void) => () => {
-    if (coming) act(coming);
+  const then = (act: (incoming: IncomingShow) => void) => () => {
+    if (incoming) act(incoming);
     onClose();
   };
   return (
     <Dialog
-      title="Replace what is open?"
-      open={coming !== null}
+      title="Replace the open show?"
+      open={incoming !== null}
       onClose={onClose}
       actions={
         <>
           <Button onClick={onClose}>Cancel</Button>
           <Button onClick={then(({ label, show }) => workbench.addDesignsOf(label, show))}>
-            Add its designs beside
+            Add its designs
           </Button>
           <Button kind="filled" onClick={then(replace)}>
-            Open, and keep the present one as a version
+            Open and save present show as version
           </Button>
         </>
       }
     >
-      {coming && (
+      {incoming && (
         <>
           <p>
-            {coming.name} brings designs, line-up, score and lanes of its own. They take the place of those
-            that are open; what is open now is kept among the versions, and the step can be taken back.
+            {incoming.name} has its own designs, line-up, score and lanes. They replace those of the open
+            show, which is saved as a version. You can undo this.
           </p>
           <div className={styles.sides}>
-            <Titles heading="Goes" show={present} />
-            <Titles heading="Comes" show={coming.show} />
+            <Titles heading="Replaced" show={present} />
+            <Titles heading="Opened" show={incoming.show} />
           </div>
         </>
       )}
