@@ -8,7 +8,7 @@ export function newVersion(id: string, parts: Partial<NewVersion> = {}): NewVers
     designId: null,
     title: "Show",
     at: "2026-11-01T10:00:00.000Z",
-    cause: "while editing",
+    cause: "during editing",
     binned: false,
     periodic: true,
     offered: false,

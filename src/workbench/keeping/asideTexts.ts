@@ -1,4 +1,4 @@
-/** Brings into the versions what lies beside the show: unreadable text, unseen states, the ring of earlier builds. */
+/** Moves other stored texts into the versions: unreadable text, states that were not opened, backups of earlier builds. */
 import { oldTexts } from "./backups";
 import type { KeepingDatabase } from "./keepingDatabase";
 import { type ReadShow, readKeptText } from "./loadedShow";
@@ -9,8 +9,8 @@ import { CAUSES, type Shelving, shelvedShow, shelvedText } from "./shelvedTexts"
 import { KEPT_PREFIX } from "./storageKeys";
 import type { NewVersion } from "./version";
 
-/** A short name of a text, the same at each start, so that nothing is brought in twice (FNV-1a over UTF-16). */
-function nameOf(text: string): string {
+/** A hash of a text, the same at each start, so that no text is added twice (FNV-1a over UTF-16). */
+function hashOf(text: string): string {
   let hash = 0x811c9dc5;
   for (let index = 0; index < text.length; index++) {
     hash = Math.imul(hash ^ text.charCodeAt(index), 0x01000193);
@@ -22,7 +22,7 @@ function isDate(text: string): boolean {
   return Number.isFinite(Date.parse(text));
 }
 
-/** The version of a kept text, dated by when it was saved where it tells. */
+/** The version made from a stored text, dated when it was saved if it says so. */
 export function versionOfText(
   text: string,
   readShow: ReadShow,
@@ -30,14 +30,14 @@ export function versionOfText(
   shelving: Pick<Shelving, "cause" | "offered">,
 ): NewVersion {
   const reading = readKeptText(text, readShow);
-  const id = `aside-${nameOf(text)}`;
+  const id = `aside-${hashOf(text)}`;
   if (reading.kind !== "ok")
     return shelvedText(text, { id, at: now.toISOString(), cause: CAUSES.unreadable });
   const at = isDate(reading.savedAt) ? new Date(reading.savedAt) : now;
   return shelvedShow(reading.show, { id, at: at.toISOString(), ...shelving });
 }
 
-/** Keeps the versions that are not there yet, whatever has become of their offers. */
+/** Stores the versions that do not exist yet, whether or not they are still offered. */
 async function keepOnce(
   database: KeepingDatabase,
   shelf: Shelf,
@@ -56,7 +56,7 @@ export interface AsideNeeds {
   now: () => Date;
 }
 
-/** Keeps what was found beside the state that opened. */
+/** Stores the states that were found but not opened. */
 export function keepAsides(asides: readonly Aside[], needs: AsideNeeds): Promise<void> {
   const versions = asides.map(({ text, offered }) =>
     versionOfText(text, needs.readShow, needs.now(), { cause: CAUSES.beside, offered }),
@@ -64,7 +64,7 @@ export function keepAsides(asides: readonly Aside[], needs: AsideNeeds): Promise
   return keepOnce(needs.database, needs.shelf, versions);
 }
 
-/** Moves what local storage holds beside the show into the versions; it stays where that is not on disk. */
+/** Moves other texts from local storage into the versions; each is removed only once it is on disk. */
 export async function moveOldTexts(needs: AsideNeeds): Promise<void> {
   const found = oldTexts(needs.local);
   const versions = found.map(({ key, text }) => {

@@ -1,6 +1,6 @@
 /**
- * What earlier builds kept in local storage beside the show: a small ring of earlier states, and text
- * that could not be read. Unreadable text is still set aside there first, because that is done at once.
+ * Backups in local storage: a small ring of earlier states, written by earlier builds, and text that could
+ * not be read. Unreadable text is still backed up there first, because that is synchronous.
  */
 
 import { type LoadedShow, type ReadShow, readKeptText } from "./loadedShow";
@@ -9,7 +9,7 @@ import { BACKUP_KEYS, KEPT_PREFIX } from "./storageKeys";
 
 type LoadedOk = Extract<LoadedShow, { kind: "ok" }>;
 
-/** The newest backup of the ring that can be read, or null. */
+/** The newest readable backup of the ring, or null. */
 export function newestBackup(local: LocalPlace, readShow: ReadShow): LoadedOk | null {
   return (
     BACKUP_KEYS.flatMap((key) => {
@@ -27,15 +27,15 @@ function keptKeys(local: LocalPlace): string[] {
 }
 
 /**
- * Sets text aside under a key of its own, once; later loads of the same text find it there.
- * @returns what the browser threw, null where it is there: otherwise the caller must not write over the text
+ * Backs up a text under its own key, once.
+ * @returns what the browser threw; null if it is stored, otherwise the caller must not overwrite the text
  */
 export function setAside(local: LocalPlace, text: string, now: Date): unknown {
   const known = keptKeys(local).some((key) => local.read(key).text === text);
   return known ? null : local.write(`${KEPT_PREFIX}${now.toISOString()}`, text);
 }
 
-/** The text that was set aside last, or null. */
+/** The text that was backed up last, or null. */
 export function lastSetAside(local: LocalPlace): string | null {
   const last = keptKeys(local).at(-1);
   return last === undefined ? null : local.read(last).text;
@@ -46,7 +46,7 @@ export interface OldText {
   text: string;
 }
 
-/** Everything that lies beside the show in local storage. */
+/** All backups in local storage. */
 export function oldTexts(local: LocalPlace): OldText[] {
   return [...BACKUP_KEYS, ...keptKeys(local)].flatMap((key) => {
     const { text } = local.read(key);

@@ -1,6 +1,6 @@
-/** What the browser offers for keeping things; everything here answers, whatever the browser throws. */
+/** The browser's storage; nothing here throws, whatever the browser throws. */
 
-/** The browser's local storage, or null where there is none or reading it is forbidden. */
+/** The browser's local storage; null if there is none or access is denied. */
 export function browserStorage(): Storage | null {
   try {
     return typeof localStorage === "undefined" ? null : localStorage;
@@ -9,7 +9,7 @@ export function browserStorage(): Storage | null {
   }
 }
 
-/** Bytes that the browser grants this page; null where it does not say. */
+/** Bytes that the browser grants this page; null if unknown. */
 export async function grantedBytes(): Promise<number | null> {
   try {
     return (await navigator.storage.estimate()).quota ?? null;
@@ -19,13 +19,13 @@ export async function grantedBytes(): Promise<number | null> {
 }
 
 /**
- * Asks the browser not to clear this page's data when it is short of room. Whether it agrees changes
- * nothing here, so its answer is not told.
+ * Asks the browser not to clear this page's data when space is short. Its answer changes nothing here and
+ * is ignored.
  */
 export function askToPersist(): void {
   try {
     navigator.storage.persist().catch(() => undefined);
   } catch {
-    // a browser without it keeps things as it always did
+    // browsers without it have their usual policy
   }
 }

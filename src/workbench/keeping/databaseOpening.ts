@@ -1,11 +1,11 @@
-/** Opens the browser's databases, whatever state they are in, and opens them again where they were closed. */
+/** Opens the browser's databases in whatever state, and reopens them after they were closed. */
 import { type DBSchema, type IDBPDatabase, openDB, type StoreNames } from "idb";
 import { within } from "./within";
 
-/** ms in which a database must open */
-const OPENING_PATIENCE = 5_000;
-/** ms in which the browser must have done what was asked of an open database */
-const ANSWER_PATIENCE = 5_000;
+/** ms to open a database */
+const OPENING_TIMEOUT = 5_000;
+/** ms for a request to an open database */
+const REQUEST_TIMEOUT = 5_000;
 
 export interface DatabasePlan<Schema extends DBSchema> {
   name: string;
@@ -16,8 +16,8 @@ export interface DatabasePlan<Schema extends DBSchema> {
 
 export interface Connection<Schema extends DBSchema> {
   /**
-   * Does work on the database, which is opened where it is not.
-   * @throws where the browser refuses, or does not answer in time
+   * Runs work on the database and opens it if necessary.
+   * @throws if the browser refuses or does not respond in time
    */
   use<Value>(work: (database: IDBPDatabase<Schema>) => Promise<Value>): Promise<Value>;
 }
@@ -26,7 +26,7 @@ function isNamed(error: unknown, name: string): boolean {
   return error instanceof DOMException && error.name === name;
 }
 
-/** Makes a connection; `lost` is called when the browser closes the database by itself. */
+/** Creates a connection; `lost` is called when the browser closes the database by itself. */
 export function newConnection<Schema extends DBSchema>(
   plan: DatabasePlan<Schema>,
   lost: () => void = () => undefined,
@@ -39,7 +39,7 @@ export function newConnection<Schema extends DBSchema>(
         for (const store of plan.stores)
           if (!database.objectStoreNames.contains(store)) plan.create(database, store);
       },
-      // another tab wants to delete it or bring it up to date: neither must wait for this one
+      // another tab wants to delete or upgrade it and must not wait for this one
       blocking: (_current, _blocked, event) => {
         opening = null;
         (event.target as IDBDatabase).close();
@@ -52,8 +52,8 @@ export function newConnection<Schema extends DBSchema>(
     });
     return opened;
   };
-  /** As the plan says; the version that is there where that is higher; one higher where stores are missing. */
-  const openWhole = async () => {
+  /** Opens the planned version, or the existing one if that is higher; upgrades it if stores are missing. */
+  const openComplete = async () => {
     const database = await openAt(plan.version).catch((error: unknown) => {
       if (isNamed(error, "VersionError")) return openAt(undefined);
       throw error;
@@ -65,24 +65,24 @@ export function newConnection<Schema extends DBSchema>(
   };
   const opened = () => {
     if (!opening) {
-      const started = openWhole();
+      const started = openComplete();
       opening = started;
       started.catch(() => {
         if (opening === started) opening = null;
       });
     }
-    return within(OPENING_PATIENCE, opening);
+    return within(OPENING_TIMEOUT, opening);
   };
   const attempt = async <Value>(work: (database: IDBPDatabase<Schema>) => Promise<Value>) => {
     const database = await opened();
-    return within(ANSWER_PATIENCE, work(database));
+    return within(REQUEST_TIMEOUT, work(database));
   };
   return {
     async use(work) {
       try {
         return await attempt(work);
       } catch (error) {
-        // a connection that was closed without a word, as of a page that comes back from the cache
+        // a connection that was closed without an event, as on a page restored from the cache
         if (!isNamed(error, "InvalidStateError")) throw error;
         opening = null;
         return attempt(work);

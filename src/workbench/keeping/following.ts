@@ -1,30 +1,30 @@
-/** What this tab has read and written: from it follows what it may write over. */
+/** Tracks what this tab has read and written, which decides what it may overwrite. */
 import { envelopeHead } from "./loadedShow";
 
 export interface Following {
-  /** this page, in the envelopes that it writes */
+  /** id of this page in the envelopes that it writes */
   readonly writer: string;
   /** highest revision that this tab has read or written */
   revision(): number;
-  /** newest record of the journal that this tab follows; null where it could not be read */
+  /** newest record of the journal that this tab follows; null if the journal could not be read */
   record(): number | null;
-  /** What this tab started from, where the journal has it not yet. */
+  /** The state this tab started from, if the journal does not have it yet. */
   base(): { revision: number; text: string } | null;
-  /** Takes what was just read as this tab's own past; opens saving. */
+  /** Takes what was just read as this tab's own past and allows saving. */
   follow(localText: string | null, text: string | null, revision: number, record: number | null): void;
-  /** Notes a text in local storage as seen; opens writing there. */
+  /** Notes a text in local storage as seen and allows writing there. */
   seeLocal(text: string | null): void;
   wroteLocal(text: string, revision: number): void;
   wroteRecord(revision: number): void;
   hasSaved(): boolean;
-  /** Whether the text of local storage is neither seen nor written by this tab. */
+  /** Whether the text in local storage was neither seen nor written by this tab. */
   isForeign(text: string | null): boolean;
   /**
-   * Whether the text of local storage is a newer state than this tab follows. Where the journal
-   * decides, one of no higher revision is the trace of a tab that has lost there.
+   * Whether the text in local storage is a newer state than this tab follows. If the journal decides, a
+   * text without a higher revision was left by a tab that lost the conflict there.
    */
   isNewer(text: string | null): boolean;
-  /** Whether a record that this tab has not read is one of its past: its own, or older than what it started from. */
+  /** Whether an unread record belongs to this tab's past: its own, or older than the state it started from. */
   isPast(record: { revision: number; text: string }): boolean;
   /** Whether this tab started from that text. */
   startedFrom(text: string): boolean;
@@ -34,9 +34,9 @@ export interface Following {
   localHeldBecause(): string | null;
 }
 
-const HELD_BEFORE_LOAD = "Nothing is saved before the kept show has been read.";
+const HELD_BEFORE_LOAD = "Nothing is saved before the stored show has been read.";
 
-/** Makes what a page knows before it has read anything. */
+/** Creates the state of a page that has read nothing yet. */
 export function newFollowing(writer: string): Following {
   let held: string | null = HELD_BEFORE_LOAD;
   let localHeld: string | null = null;

@@ -1,6 +1,6 @@
 /**
- * Has the browser go on in a new file, so that what a crash has left half written harms nothing that follows.
- * Without a library, because the page's entry calls it before anything else is there.
+ * Makes the browser start a new log file, so that a record half written in a crash damages nothing later.
+ * Uses no library, because the page's entry calls it before anything else is loaded.
  */
 import { FRESH_LOG_DATABASE } from "./storageKeys";
 
@@ -11,7 +11,7 @@ function answered(request: IDBRequest): Promise<void> {
   });
 }
 
-async function turnOver(): Promise<void> {
+async function startNewLog(): Promise<void> {
   const opening = indexedDB.open(FRESH_LOG_DATABASE);
   await answered(opening);
   opening.result.close();
@@ -19,13 +19,13 @@ async function turnOver(): Promise<void> {
 }
 
 /**
- * Chromium keeps all databases of a page in one log. A crash in the midst of a write leaves half a record at its end;
- * the next start reads past it and writes on behind it; the start after the next crash takes the half record for
- * damage and deletes every database of the page. Deleting a database makes it put what it holds into a new file and
- * begin a new log. Other browsers lose nothing by it. Nobody waits for it: what such a start deletes even so comes
- * back from the second place.
- * Answers when that is done or refused; never rejects.
+ * Chromium keeps all databases of a page in one log. A crash during a write leaves half a record at its end; the
+ * next start skips it and appends after it; the start after another crash takes the half record for damage and
+ * deletes every database of the page. Deleting a database makes Chromium compact the log into a new file. In other
+ * browsers it does no harm. Nothing waits for it: data that are deleted nevertheless are restored from the second
+ * place.
+ * Resolves when that is done or refused; never rejects.
  */
 export function freshLog(): Promise<void> {
-  return turnOver().catch(() => undefined);
+  return startNewLog().catch(() => undefined);
 }

@@ -1,4 +1,4 @@
-/** The keeping's database over the browser's own. */
+/** The database of show and versions, on IndexedDB. */
 import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from "idb";
 import { newListeners } from "../background/listeners";
 import { type DatabasePlan, newConnection } from "./databaseOpening";
@@ -33,7 +33,7 @@ const PLAN: DatabasePlan<Schema> = {
 
 const VERSION_STORES: Store[] = [VERSIONS_STORE, SUMMARIES_STORE];
 
-/** Runs what writes and waits until it is on disk. A request that fails ends the transaction, which tells why. */
+/** Runs a write and waits until it is on disk. A failed request aborts the transaction, which gives the reason. */
 async function written<Value>(
   database: IDBPDatabase<Schema>,
   stores: Store[],
@@ -46,7 +46,7 @@ async function written<Value>(
   return value.value;
 }
 
-/** A transaction that reads; that it is cut off is told by what it was asked. */
+/** A read transaction; if it is aborted, its requests report that. */
 function reading(database: IDBPDatabase<Schema>, stores: Store[]) {
   const transaction = database.transaction(stores);
   transaction.done.catch(() => undefined);
@@ -86,7 +86,7 @@ async function putRecord(
 }
 
 /**
- * Every version's summary; one that is not there is made of the version itself.
+ * Every version's summary; a missing one is made from the version itself.
  * @param made summaries made so far, so that each such version is read once
  */
 async function summariesOf(
@@ -113,7 +113,7 @@ async function readVersion(database: IDBPDatabase<Schema>, id: string): Promise<
   return found === undefined ? null : recordsOf(versionFound(id, found)).version;
 }
 
-/** Makes the keeping's database; it is opened at its first use. */
+/** Creates the database, which is opened at its first use. */
 export function idbKeeping(): KeepingDatabase {
   const losses = newListeners<void>();
   const made = new Map<string, VersionSummary>();
@@ -138,11 +138,11 @@ export function idbKeeping(): KeepingDatabase {
     removeVersions: (ids) =>
       use((database) =>
         written(database, VERSION_STORES, async (transaction) => {
-          const gone = ids.flatMap((id) => [
+          const deletions = ids.flatMap((id) => [
             transaction.objectStore(VERSIONS_STORE).delete(id),
             transaction.objectStore(SUMMARIES_STORE).delete(id),
           ]);
-          await Promise.all(gone);
+          await Promise.all(deletions);
         }),
       ),
     endOffer: (id) =>

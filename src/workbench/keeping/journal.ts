@@ -1,33 +1,33 @@
-/** The journal: the newest states of the show, one record each committed edit that was saved. */
+/** The journal: the newest states of the show, one record per save. */
 
 export interface JournalRecord {
-  /** whole and positive; one higher with each save, whichever tab saved */
+  /** a positive integer, incremented with each save of any tab */
   revision: number;
-  /** the envelope that local storage holds for the same state */
+  /** the same envelope as in local storage */
   text: string;
 }
 
-/** Records that are kept of a show of usual size. */
+/** Number of records for a show of usual size. */
 const MOST_RECORDS = 20;
-/** Records that are kept however large the show is. */
+/** Minimum number of records, however large the show is. */
 const FEWEST_RECORDS = 3;
-/** characters that the journal may come to with more than the fewest records */
-const ROOM = 4_000_000;
+/** characters in the journal, unless it has the minimum number of records */
+const BUDGET = 4_000_000;
 
-/** Beyond it nothing could be counted on; no session comes near. */
+/** Safe to increment; no session comes near it. */
 const HIGHEST_REVISION = 2 ** 52;
 
-/** How many records of a text's length the journal keeps. */
+/** The number of records of a given length that the journal keeps. */
 export function recordsKept(length: number): number {
-  return Math.max(FEWEST_RECORDS, Math.min(MOST_RECORDS, Math.floor(ROOM / Math.max(1, length))));
+  return Math.max(FEWEST_RECORDS, Math.min(MOST_RECORDS, Math.floor(BUDGET / Math.max(1, length))));
 }
 
-/** Whether a value can be the revision of a record; what is foreign in the journal may be anything. */
+/** Whether a value is a valid revision; foreign data in the journal may be anything. */
 export function isRevision(value: unknown): value is number {
   return typeof value === "number" && Number.isInteger(value) && value > 0 && value < HIGHEST_REVISION;
 }
 
-/** The keys to be deleted with a record of that length: what is no revision, and the oldest. */
+/** The keys to delete when a record of that length is written: invalid ones, and the oldest. */
 export function prunedKeys<Key>(keys: readonly Key[], length: number): Key[] {
   const revisions = keys.filter((key): key is Key & number => isRevision(key));
   const foreign = keys.filter((key) => !isRevision(key));
@@ -35,7 +35,7 @@ export function prunedKeys<Key>(keys: readonly Key[], length: number): Key[] {
   return [...foreign, ...newestFirst.slice(recordsKept(length) - 1)];
 }
 
-/** What is found in the store of the journal and is a record, newest first. */
+/** The valid records among the journal's entries, newest first. */
 export function readableRecords(found: readonly unknown[]): JournalRecord[] {
   return found
     .filter((record): record is JournalRecord => {

@@ -1,7 +1,7 @@
 /**
- * Keeps the show in the browser: in local storage at once, and in the journal of the database, whose
- * answer means that it is on disk. One writer at a time across tabs: each save carries a revision, and
- * a save is held back when one that this tab does not follow stands in the journal or in local storage.
+ * Stores the show in the browser: synchronously in local storage, and in the journal of the database, whose
+ * completed transaction means that it is on disk. Only one tab writes at a time: each save has a revision, and
+ * a save is held back if the journal or local storage has one that this tab does not follow.
  */
 import type { Show } from "../../design/show";
 import { keepAsides, moveOldTexts, versionOfText } from "./asideTexts";
@@ -19,36 +19,36 @@ import { SHOW_KEY } from "./storageKeys";
 
 export interface Loaded {
   shown: LoadedShow;
-  /** what local storage holds and cannot be read, though the journal may have what can */
+  /** unreadable data in local storage, even if the journal has a readable state */
   unreadable: Unreadable | null;
 }
 
 export interface Keeper {
-  /** Reads what is kept; nothing is written before this has run. */
+  /** Reads the stored data; nothing is written before. */
   load(): Loaded;
-  /** Answers when what was found beside the show at the start is among the versions. */
+  /** Resolves when other states found at the start have been stored as versions. */
   tidied(): Promise<void>;
-  /** The newest state that can be read, for when the kept show cannot be. */
+  /** The newest readable state, for when the stored show is not readable. */
   fallback(): Show | null;
-  /** Puts into the journal what was found in local storage alone; null where there is nothing of the kind. */
+  /** Writes a state found only in local storage to the journal; null if there is none. */
   recordBase(): Promise<SaveOutcome> | null;
-  /** Saves: in local storage before it returns, in the journal by the time it answers. Never rejects. */
+  /** Saves in local storage before it returns, and in the journal before it resolves. Never rejects. */
   save(show: Show): Promise<SaveOutcome>;
-  /** Whether local storage holds a newer state than this tab follows. */
+  /** Whether local storage has a newer state than this tab follows. */
   changedElsewhere(): boolean;
-  /** What has become of what this tab has saved. */
-  whatIsLeft(): Promise<"all" | "a part" | "nothing">;
-  /** The show that another tab has stored, taken over as this tab's own; null where it cannot be read. */
+  /** How much of this tab's saved data still exists. */
+  remainingData(): Promise<"all" | "a part" | "nothing">;
+  /** The show that another tab has stored, which this tab now follows; null if it cannot be read. */
   takeOther(): Promise<Show | null>;
-  /** Sets whatever is stored aside, so that the next save may write; null, or why it could not. */
+  /** Backs up the stored data, so that the next save may write; returns why it could not, or null. */
   startAfresh(): Promise<string | null>;
-  /** Lets the next save write over what could not be set aside: only where its owner says so. */
+  /** Lets the next save overwrite data that could not be backed up; only at the user's request. */
   discardStored(): void;
-  /** Why nothing is saved; null where saving is open. */
+  /** Why nothing is saved; null if saving is allowed. */
   heldBecause(): string | null;
-  /** What local storage refused when it was read; null where it answered. */
+  /** Why local storage could not be read at the start; null if it could. */
   refusedAtStart(): string | null;
-  /** The stored text as it is, readable or not, for a file; null where there is none. */
+  /** The stored text, readable or not, for a file; null if there is none. */
   rawText(): string | null;
 }
 
@@ -62,13 +62,13 @@ export interface KeeperNeeds {
 }
 
 const HELD_AS_UNREADABLE =
-  "Nothing is saved, because what is kept could not be set aside: export it, then discard it.";
+  "Nothing is saved, because the stored data could not be backed up: export them, then discard them.";
 
-/** ms from one look at a database that is just being closed to the next, and how often */
-const LOOK_AGAIN = 300;
-const MOST_LOOKS = 5;
+/** ms between two attempts to read a database that is being closed, and their number */
+const RETRY_DELAY = 300;
+const MOST_ATTEMPTS = 5;
 
-/** Makes the keeper; what reads a show is passed in, so that the two stay apart. */
+/** Creates the keeper; `readShow` is passed in, so that the keeper does not depend on the format. */
 export function newKeeper({ storage, found, shelf, readShow, now, newId }: KeeperNeeds): Keeper {
   const { database } = found;
   const local = newLocalPlace(storage);
@@ -79,7 +79,7 @@ export function newKeeper({ storage, found, shelf, readShow, now, newId }: Keepe
   let refusedAtStart: string | null = null;
   let tidied: Promise<void> = Promise.resolve();
 
-  /** Text that local storage must not lose: beside the show if there is room, else among the versions. */
+  /** Backs up text that must not be lost: in local storage if it fits, else among the versions. */
   const keepText = async (text: string) => {
     if (setAside(local, text, now()) === null) return true;
     if (!asideNeeds) return false;
@@ -88,10 +88,10 @@ export function newKeeper({ storage, found, shelf, readShow, now, newId }: Keepe
       () => false,
     );
   };
-  /** Writes into an empty local storage what the database alone has kept; null where there is nothing of the kind. */
+  /** Restores an empty local storage from the database; null if that has nothing. */
   const putBack = ({ loaded, text }: Resolution) =>
     loaded.kind === "ok" && text !== null && local.write(SHOW_KEY, text) === null ? text : null;
-  const holdWhileKept = (text: string) => {
+  const holdUntilBackedUp = (text: string) => {
     if (setAside(local, text, now()) === null) return;
     following.holdLocal(HELD_AS_UNREADABLE);
     void keepText(text).then((kept) => kept && following.holdLocal(null));
@@ -107,19 +107,19 @@ export function newKeeper({ storage, found, shelf, readShow, now, newId }: Keepe
     const stored = local.read(SHOW_KEY).text;
     return { records, stored, resolution: resolveKept(stored, records ?? [], readShow) };
   };
-  /** The journal's records, also of a database that is just being closed; null where it does not answer. */
-  const patientRecords = async () => {
+  /** The journal's records, with retries for a database that is being closed; null if it does not respond. */
+  const recordsWithRetries = async () => {
     if (!database) return [];
-    for (let looks = 1; ; looks++) {
+    for (let attempt = 1; ; attempt++) {
       const records = await database.readJournal().catch(() => null);
-      if (records !== null || looks === MOST_LOOKS) return records;
-      await new Promise((resolve) => setTimeout(resolve, LOOK_AGAIN));
+      if (records !== null || attempt === MOST_ATTEMPTS) return records;
+      await new Promise((resolve) => setTimeout(resolve, RETRY_DELAY));
     }
   };
   type Look = Awaited<ReturnType<typeof look>>;
   const adopt = ({ records, stored, resolution }: Look) =>
     following.follow(stored, resolution.text, resolution.revision, records ? resolution.head : null);
-  /** Keeps a state that another tab has stored and that this one does not take. */
+  /** Saves a state of another tab that this tab does not use. */
   const keepOther = async (text: string): Promise<boolean> => {
     if (!shelf) return setAside(local, text, now()) === null;
     const version = versionOfText(text, readShow, now(), { cause: CAUSES.otherTab });
@@ -139,8 +139,8 @@ export function newKeeper({ storage, found, shelf, readShow, now, newId }: Keepe
       following.follow(stored, resolution.text, resolution.revision, found.records ? resolution.head : null);
       if (resolution.loaded.kind === "too new") following.hold(resolution.loaded.sentence);
       else {
-        if (resolution.unreadable) holdWhileKept(resolution.unreadable.text);
-        // what stays undone is done at the next start: nothing of it has been removed
+        if (resolution.unreadable) holdUntilBackedUp(resolution.unreadable.text);
+        // after a failure it is retried at the next start: nothing has been removed
         tidied = tidyUp(resolution).catch(() => undefined);
       }
       return { shown: resolution.loaded, unreadable: resolution.unreadable?.reading ?? null };
@@ -150,9 +150,9 @@ export function newKeeper({ storage, found, shelf, readShow, now, newId }: Keepe
     recordBase: () => (following.heldBecause() === null ? writer.recordBase() : null),
     save: writer.save,
     changedElsewhere: () => following.isNewer(local.read(SHOW_KEY).text),
-    async whatIsLeft() {
+    async remainingData() {
       if (!following.hasSaved()) return "all";
-      const records = await patientRecords();
+      const records = await recordsWithRetries();
       const { text, refusal } = local.read(SHOW_KEY);
       const inLocal = text !== null || refusal !== null;
       const inDatabase = records === null || records.length > 0;
@@ -175,7 +175,7 @@ export function newKeeper({ storage, found, shelf, readShow, now, newId }: Keepe
       const isReadable = seen.resolution.loaded.kind === "ok";
       for (const text of texts) {
         const kept = isReadable ? await keepOther(text) : await keepText(text);
-        // a readable state may go on in its own tab; what nobody can read has this place alone
+        // a readable state may live on in its own tab; unreadable text exists only here
         if (!kept && !isReadable) return HELD_AS_UNREADABLE;
       }
       adopt(seen);

@@ -1,4 +1,4 @@
-/** Everything that keeps a session, put together: keeper, saving, versions, and what a start tells of them. */
+/** Connects all parts that store a session: keeper, saving, versions, and the notices of the start. */
 import type { StoreApi } from "zustand/vanilla";
 import { parseShow } from "../../design/show";
 import type { Editing } from "../session/editing";
@@ -17,19 +17,19 @@ import { newVersions, type Versions } from "./versions";
 import { takeWayOut, type WaysOutNeeds } from "./waysOut";
 
 export interface KeepingOptions {
-  /** null where the browser has no local storage */
+  /** null if the browser has no local storage */
   storage: Storage | null;
-  /** what the browser's database holds, read before anything is written */
+  /** contents of the browser's database, read before anything is written */
   found: FoundAtStart;
-  /** Bytes that the browser grants; asked before versions are weighed. */
+  /** Bytes that the browser grants, which limit the versions. */
   quota: Quota;
-  /** Asks the browser to keep this page's data; called once there is something of the user's own. */
+  /** Asks the browser for persistent storage; called at the user's first edit. */
   persist: () => void;
   now: () => Date;
   newId: () => string;
 }
 
-/** What is there before the session has a store. */
+/** The parts that exist before the session's store. */
 export interface KeepingPlaces {
   keeper: Keeper;
   shelf: Shelf | null;
@@ -49,11 +49,11 @@ export function newKeepingPlaces(options: KeepingOptions): KeepingPlaces {
   return { shelf, keeper: newKeeper({ ...options, shelf, readShow: parseShow }) };
 }
 
-/** ms after the browser has closed the database in which it may be clearing the rest */
-const CLEARING = 1000;
+/** ms from the browser's closing the database to the check, during which it may clear the rest */
+const CLEARING_DELAY = 1000;
 
-function tellUnkept(store: StoreApi<WorkbenchState>, error: unknown): void {
-  const sentence = `An earlier version could not be kept. ${refusedWriteSentence(error)}`;
+function reportUnsavedVersion(store: StoreApi<WorkbenchState>, error: unknown): void {
+  const sentence = `An earlier version could not be saved. ${refusedWriteSentence(error)}`;
   store.setState(({ notices }) => ({
     notices: withNotice(notices, {
       id: "versions",
@@ -65,7 +65,7 @@ function tellUnkept(store: StoreApi<WorkbenchState>, error: unknown): void {
   }));
 }
 
-/** Asks for lasting storage at the first edit, once. */
+/** Asks for persistent storage at the first edit, once. */
 function askToPersist(store: StoreApi<WorkbenchState>, persist: () => void): () => void {
   const end = store.subscribe((state, before) => {
     if (state.history.past === before.history.past) return;
@@ -75,7 +75,7 @@ function askToPersist(store: StoreApi<WorkbenchState>, persist: () => void): () 
   return end;
 }
 
-async function tellOffers(
+async function showOffers(
   store: StoreApi<WorkbenchState>,
   { keeper }: KeepingPlaces,
   found: FoundAtStart,
@@ -87,7 +87,7 @@ async function tellOffers(
   store.setState(({ notices }) => ({ notices: offers.reduce(withNotice, notices) }));
 }
 
-/** Connects a session with the places where it is kept. */
+/** Connects a session with its storage. */
 export function connectKeeping(
   store: StoreApi<WorkbenchState>,
   { editShow, undo }: Pick<Editing, "editShow" | "undo">,
@@ -105,7 +105,7 @@ export function connectKeeping(
     );
   const saving = connectSaving(store, keeper);
   const keep = (kept: readonly NewVersion[]) =>
-    void shelf?.keep(kept).catch((error: unknown) => tellUnkept(store, error));
+    void shelf?.keep(kept).catch((error: unknown) => reportUnsavedVersion(store, error));
   const making = connectVersionMaking({ store, keep, now: options.now, newId: options.newId });
   const versions = newVersions(database, shelf, {
     editShow,
@@ -113,22 +113,22 @@ export function connectKeeping(
     present: () => store.getState().history.present,
     readOnly: () => store.getState().readOnly,
   });
-  let looking: ReturnType<typeof setTimeout> | undefined;
-  const lookLater = () => {
-    clearTimeout(looking);
-    looking = setTimeout(() => {
+  let pendingCheck: ReturnType<typeof setTimeout> | undefined;
+  const checkLater = () => {
+    clearTimeout(pendingCheck);
+    pendingCheck = setTimeout(() => {
       saving.checkStorage();
       shelf?.tellOfChange();
-    }, CLEARING);
+    }, CLEARING_DELAY);
   };
   const ends = [
     making.close,
     askToPersist(store, options.persist),
-    database?.listenForLoss(lookLater) ?? (() => undefined),
-    () => clearTimeout(looking),
+    database?.listenForLoss(checkLater) ?? (() => undefined),
+    () => clearTimeout(pendingCheck),
     saving.close,
   ];
-  void tellOffers(store, places, options.found, versions);
+  void showOffers(store, places, options.found, versions);
   const needs: WaysOutNeeds = { store, keeper, saving, undo };
   return {
     saving,

@@ -1,7 +1,7 @@
 /**
- * The keeping's database with a second place beside it. What the database takes is copied there before it is
- * called kept; what the database has lost, as when a browser finds its files damaged and deletes them, comes from
- * there at the next start.
+ * The database with copies in a second place. Every write is copied there before it counts as done. Data that the
+ * database has lost, as when a browser deletes it because its files are damaged, are restored from there at the next
+ * start.
  */
 import { isRevision, type JournalRecord, readableRecords } from "./journal";
 import type { KeepingDatabase } from "./keepingDatabase";
@@ -9,7 +9,7 @@ import type { SecondPlace } from "./secondPlace";
 import { RECORD_PREFIX, VERSION_PREFIX } from "./storageKeys";
 import { type NewVersion, newVersionFound, type VersionSummary } from "./version";
 
-/** Records that are kept there: the newest, and what is left should it be the one that a crash cut off. */
+/** Records that are copied: the newest, and earlier ones in case a crash cut that one off. */
 const COPIES = 3;
 
 async function readJson(second: SecondPlace, name: string): Promise<unknown> {
@@ -31,8 +31,8 @@ async function copiedRecords(second: SecondPlace): Promise<JournalRecord[]> {
   return readableRecords(await Promise.all(names.map((name) => readJson(second, name))));
 }
 
-/** The copies of records that a record makes needless: older ones, and the trace of a journal that was lost. */
-function needless(names: readonly string[], { revision }: JournalRecord): string[] {
+/** The copies that a new record makes obsolete: older ones, and those of a journal that was lost. */
+function obsoleteCopies(names: readonly string[], { revision }: JournalRecord): string[] {
   const revisions = namesUnder(names, RECORD_PREFIX)
     .map((name) => Number(name.slice(RECORD_PREFIX.length)))
     .sort((a, b) => b - a);
@@ -46,8 +46,8 @@ function nameOf({ revision }: JournalRecord): string {
 
 async function copyRecord(second: SecondPlace, record: JournalRecord): Promise<void> {
   await second.put(nameOf(record), JSON.stringify(record));
-  // nobody waits for that: what stays is cleared away with the next
-  void second.names().then((names) => second.remove(needless(names, record)));
+  // not awaited: copies that stay are removed with the next record
+  void second.names().then((names) => second.remove(obsoleteCopies(names, record)));
 }
 
 async function copyVersions(second: SecondPlace, versions: readonly NewVersion[]): Promise<void> {
@@ -56,19 +56,19 @@ async function copyVersions(second: SecondPlace, versions: readonly NewVersion[]
   );
 }
 
-interface Level {
+interface VersionState {
   summaries: readonly VersionSummary[];
   /** ids of the versions that are copied */
   copied: ReadonlySet<string>;
 }
 
-async function levelOf(database: KeepingDatabase, second: SecondPlace): Promise<Level> {
+async function versionStateOf(database: KeepingDatabase, second: SecondPlace): Promise<VersionState> {
   const [summaries, names] = await Promise.all([database.listVersions(), second.names()]);
   const copied = namesUnder(names, VERSION_PREFIX).map((name) => name.slice(VERSION_PREFIX.length));
   return { summaries, copied: new Set(copied) };
 }
 
-async function putBack(database: KeepingDatabase, second: SecondPlace, { summaries, copied }: Level) {
+async function putBack(database: KeepingDatabase, second: SecondPlace, { summaries, copied }: VersionState) {
   const kept = new Set(summaries.map(({ id }) => id));
   for (const id of copied) {
     if (kept.has(id)) continue;
@@ -77,8 +77,8 @@ async function putBack(database: KeepingDatabase, second: SecondPlace, { summari
   }
 }
 
-/** Copies what was kept before there was a second place. */
-async function copyRest(database: KeepingDatabase, second: SecondPlace, { summaries, copied }: Level) {
+/** Copies versions that have no copy yet, from before there was a second place. */
+async function copyRest(database: KeepingDatabase, second: SecondPlace, { summaries, copied }: VersionState) {
   for (const { id, periodic, offered } of summaries) {
     if (copied.has(id)) continue;
     const version = await database.readVersion(id);
@@ -86,31 +86,31 @@ async function copyRest(database: KeepingDatabase, second: SecondPlace, { summar
   }
 }
 
-/** Makes the two one: whatever is read is put back where it was lost, versions before they are listed. */
+/** Combines the two: lost data are restored when they are read, versions before they are listed. */
 export function keptTwice(database: KeepingDatabase, second: SecondPlace): KeepingDatabase {
-  let levelled: Promise<void> | null = null;
-  /** what the journal has not, though what is read grew from it */
-  let lacking: JournalRecord | null = null;
-  /** Puts the newest record back into the one that has lost it; where it refuses, the next save does. */
-  const mend = async (own: JournalRecord | undefined, copy: JournalRecord | undefined) => {
-    if (lacking) {
+  let synchronised: Promise<void> | null = null;
+  /** the newest record that the journal lacks and the copies have */
+  let missing: JournalRecord | null = null;
+  /** Restores the newest record to the place that lost it; after a failure, the next save does. */
+  const restoreNewest = async (own: JournalRecord | undefined, copy: JournalRecord | undefined) => {
+    if (missing) {
       const follows = own?.revision ?? 0;
-      const write = { record: lacking, follows, base: null, versions: [] };
+      const write = { record: missing, follows, base: null, versions: [] };
       const { kind } = await database.writeJournal(write);
-      if (kind === "written") lacking = null;
+      if (kind === "written") missing = null;
     } else if (own && own.revision !== copy?.revision) await copyRecord(second, own);
   };
-  const level = async () => {
+  const synchronise = async () => {
     try {
-      const found = await levelOf(database, second);
+      const found = await versionStateOf(database, second);
       await putBack(database, second, found);
       void copyRest(database, second, found).catch(() => undefined);
     } catch {
-      // what is not levelled now is so at the next start
+      // retried at the next start
     }
   };
   database.listenForLoss(() => {
-    levelled = null;
+    synchronised = null;
   });
   return {
     ...database,
@@ -118,19 +118,19 @@ export function keptTwice(database: KeepingDatabase, second: SecondPlace): Keepi
       const [own, copies] = await Promise.all([database.readJournal(), copiedRecords(second)]);
       const newest = own[0]?.revision ?? 0;
       const newer = copies.filter(({ revision }) => revision > newest);
-      lacking = newer[0] ?? null;
-      void mend(own[0], copies[0]).catch(() => undefined);
+      missing = newer[0] ?? null;
+      void restoreNewest(own[0], copies[0]).catch(() => undefined);
       return [...newer, ...own];
     },
     async writeJournal(write) {
-      // both at once: where the database refuses, the copy is what the next start finds
+      // in parallel: if the database fails, the next start finds the copy
       const copying = copyRecord(second, write.record);
-      const outcome = await database.writeJournal({ ...write, base: write.base ?? lacking });
+      const outcome = await database.writeJournal({ ...write, base: write.base ?? missing });
       await copying;
       if (outcome.kind === "conflict") {
         await second.remove([nameOf(write.record)]);
       } else {
-        lacking = null;
+        missing = null;
         await copyVersions(second, write.versions);
       }
       return outcome;
@@ -140,12 +140,12 @@ export function keptTwice(database: KeepingDatabase, second: SecondPlace): Keepi
       await copyVersions(second, versions);
     },
     async listVersions() {
-      levelled ??= level();
-      await levelled;
+      synchronised ??= synchronise();
+      await synchronised;
       return database.listVersions();
     },
     async removeVersions(ids) {
-      // first here: what the database alone holds is no loss, and what this place alone holds comes back
+      // copies first: otherwise a version deleted in the database would be restored from its copy
       await second.remove(ids.map((id) => `${VERSION_PREFIX}${id}`));
       await database.removeVersions(ids);
     },

@@ -1,4 +1,4 @@
-/** Reads what was kept in the browser: parse, envelope, migrate, validate; nothing is written here. */
+/** Reads a stored show: parses, checks the envelope, migrates and validates; nothing is written here. */
 import type { Refusal } from "../../design/document";
 import type { Show } from "../../design/show";
 
@@ -8,25 +8,25 @@ export const ENVELOPE_VERSION = 1;
 export interface Envelope {
   app: typeof APP_NAME;
   version: number;
-  /** one higher with each save, whichever tab saved */
+  /** incremented with each save of any tab */
   revision: number;
   /** ISO 8601 */
   savedAt: string;
-  /** which page wrote it, a new one at each start; absent in what builds before the journal wrote */
+  /** id of the page that wrote it, new at each start; absent from builds before the journal */
   writer?: string;
-  /** newest record of the journal that it follows; null where the journal was out of reach */
+  /** newest record of the journal that it follows; null if the journal was not available */
   follows?: number | null;
   show: unknown;
 }
 
-/** What an envelope tells before its show is read. */
+/** The fields of an envelope before its show. */
 export interface EnvelopeHead {
   revision: number;
   writer: string | null;
   follows: number | null;
 }
 
-/** What marks an envelope of this page. */
+/** The fields of an envelope that this page writes. */
 export interface EnvelopeMark {
   revision: number;
   savedAt: Date;
@@ -42,7 +42,7 @@ export type LoadedShow =
   | { kind: "too new"; sentence: string }
   | { kind: "invalid"; sentence: string; faults: readonly string[] };
 
-/** What reads a show out of plain data, with its migrations. */
+/** Reads a show from plain data, with its migrations. */
 export type ReadShow = (value: unknown) => { ok: true; show: Show } | Refusal;
 
 function isObject(value: unknown): value is Record<string, unknown> {
@@ -63,17 +63,17 @@ function isCount(value: unknown): value is number {
 
 const NOT_OURS: LoadedShow = {
   kind: "not ours",
-  sentence: "What the browser keeps under this app's name was not written by it.",
+  sentence: "The data stored for this app in the browser were not written by it.",
 };
 const CORRUPT: LoadedShow = {
   kind: "corrupt",
-  sentence: "The kept show is damaged and cannot be read.",
+  sentence: "The stored show is damaged and cannot be read.",
 };
 const TOO_NEW: LoadedShow = {
   kind: "too new",
   sentence:
-    "The kept show was saved by a newer version of this app; it stays as it is, and nothing is saved until you " +
-    "reload with that version or start afresh beside it.",
+    "The stored show was saved by a newer version of this app. It stays unchanged, and nothing is saved until you " +
+    "reload with that version or choose “Start again”, which backs it up.",
 };
 
 function readEnvelope(envelope: Record<string, unknown>, readShow: ReadShow): LoadedShow {
@@ -85,12 +85,12 @@ function readEnvelope(envelope: Record<string, unknown>, readShow: ReadShow): Lo
   if (result.kind === "too-new") return TOO_NEW;
   return {
     kind: "invalid",
-    sentence: "The kept show has faults and cannot be opened.",
+    sentence: "The stored show has faults and cannot be opened.",
     faults: result.faults.map((fault) => fault.message),
   };
 }
 
-/** Reads the text of an envelope; `null` is a browser that keeps nothing yet. */
+/** Reads the text of an envelope; `null` if nothing is stored yet. */
 export function readKeptText(text: string | null, readShow: ReadShow): LoadedShow {
   if (text === null) return { kind: "nothing" };
   const result = parsed(text);
@@ -99,11 +99,11 @@ export function readKeptText(text: string | null, readShow: ReadShow): LoadedSho
   return readEnvelope(result.value, readShow);
 }
 
-/** The beginning of every envelope that a build of this app has written. */
+/** The start of every envelope written by a build of this app. */
 const HEAD =
   /^\{"app":"coilwright","version":\d+,"revision":(\d+),"savedAt":"[^"]*"(?:,"writer":"([^"]*)","follows":(\d+|null))?,"show":/;
 
-/** What the text of an envelope tells without being parsed, whatever its length; null where it is none of ours. */
+/** The head of an envelope, without parsing the text, whatever its length; null if it is not this app's. */
 export function envelopeHead(text: string): EnvelopeHead | null {
   const found = HEAD.exec(text);
   if (!found) return null;

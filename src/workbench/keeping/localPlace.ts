@@ -1,24 +1,24 @@
-/** Local storage, of which any call may throw: what is refused comes back as a value. */
+/** Local storage, any call of which may throw: errors are returned as values. */
 
 export interface LocalReading {
-  /** null where there is none, and where the browser refuses */
+  /** null if there is none, or if the browser refuses */
   text: string | null;
-  /** what the browser threw; null where it answered */
+  /** what the browser threw; null if nothing */
   refusal: unknown;
 }
 
 export interface LocalPlace {
   read(key: string): LocalReading;
-  /** @returns what the browser threw; null where it is written */
+  /** @returns what the browser threw; null if it is written */
   write(key: string, text: string): unknown;
   remove(key: string): void;
-  /** empty where the browser refuses */
+  /** empty if the browser refuses */
   keys(): readonly string[];
 }
 
 const NOWHERE = new Error("there is no local storage");
 
-/** Local storage, or a place that refuses everything where there is none. */
+/** Local storage; if there is none, every call is refused. */
 export function newLocalPlace(storage: Storage | null): LocalPlace {
   const tried = <Value>(work: (known: Storage) => Value): { value: Value | null; refusal: unknown } => {
     if (!storage) return { value: null, refusal: NOWHERE };

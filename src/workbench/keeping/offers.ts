@@ -1,22 +1,22 @@
-/** At the start: work that was kept and never came on the board is offered, never taken. */
+/** At the start, offers stored work that was not opened; it is never opened without the user. */
 import type { Notice } from "../session/notice";
 import type { KeepingDatabase } from "./keepingDatabase";
 import type { VersionSummary } from "./version";
 import type { VersionOutcome } from "./versions";
 
-/** More are found among the versions. */
+/** Further ones are listed among the versions. */
 const MOST_OFFERS = 2;
 
 type Take = (id: string) => Promise<VersionOutcome>;
 
 function offer({ id, title, at, cause }: VersionSummary, database: KeepingDatabase, take: Take): Notice {
   const date = new Date(at).toLocaleString("en-GB", { dateStyle: "medium", timeStyle: "short" });
-  // where the end of an offer is not kept, it comes again
+  // if this is not stored, the version is offered again
   const end = () => database.endOffer(id).catch(() => undefined);
   return {
     id: `offer ${id}`,
     severity: "note",
-    sentence: `“${title}” of ${date} is among the versions: ${cause}.`,
+    sentence: `“${title}” of ${date} is saved as a version: ${cause}.`,
     details: [],
     waysOut: ["take the version", "dismiss"],
     acts: {
@@ -26,7 +26,7 @@ function offer({ id, title, at, cause }: VersionSummary, database: KeepingDataba
   };
 }
 
-/** The notices of what is still to be offered, newest first; none where the database does not answer. */
+/** The notices of versions to offer, newest first; none if the database does not respond. */
 export async function offersOf(database: KeepingDatabase, take: Take): Promise<Notice[]> {
   const summaries = await database.listVersions().catch(() => []);
   return summaries

@@ -1,4 +1,4 @@
-/** What the workbench begins with: the kept show, an earlier state, or the example, and what is told about it. */
+/** The initial show of the workbench — the stored one, an earlier state or the example — and its notices. */
 import { exampleShow } from "../../design/examples";
 import type { Show } from "../../design/show";
 import type { Notice, WayOut } from "../session/notice";
@@ -21,7 +21,7 @@ function tooNewNotice(sentence: string): Notice {
 }
 
 function unreadableNotice(unreadable: Unreadable, held: string | null, instead: string): Notice {
-  const sentence = `${unreadable.sentence} ${held ?? "Its text was set aside unchanged."} ${instead}`;
+  const sentence = `${unreadable.sentence} ${held ?? "Its text was backed up unchanged."} ${instead}`;
   const details = unreadable.kind === "invalid" ? unreadable.faults : [];
   return keptShowNotice(sentence, details, [
     "export what is kept",
@@ -29,8 +29,8 @@ function unreadableNotice(unreadable: Unreadable, held: string | null, instead: 
   ]);
 }
 
-/** What is told of the places where things are kept. */
-function placesNotices(keeper: Keeper, trouble: string | null): Notice[] {
+/** The notices about the browser's storage. */
+function storageNotices(keeper: Keeper, trouble: string | null): Notice[] {
   const refused = keeper.refusedAtStart();
   if (trouble !== null && refused !== null) return [saveNotice(NO_STORAGE)];
   return [
@@ -41,11 +41,11 @@ function placesNotices(keeper: Keeper, trouble: string | null): Notice[] {
 
 /**
  * Loads through the keeper.
- * @param trouble what is the matter with the database; null where all is well
+ * @param trouble what is wrong with the database; null if nothing is
  */
 export function openKept(keeper: Keeper, trouble: string | null): Opening {
   const { shown, unreadable } = keeper.load();
-  const notices = placesNotices(keeper, trouble);
+  const notices = storageNotices(keeper, trouble);
   if (shown.kind === "nothing") return { show: exampleShow(), notices, readOnly: null };
   if (shown.kind === "ok" && unreadable === null) return { show: shown.show, notices, readOnly: null };
   const earlier = shown.kind === "ok" ? shown.show : keeper.fallback();
@@ -53,12 +53,12 @@ export function openKept(keeper: Keeper, trouble: string | null): Opening {
   if (shown.kind === "too new") {
     return { show, notices: [...notices, tooNewNotice(shown.sentence)], readOnly: shown.sentence };
   }
-  const told = unreadable ?? (shown.kind === "ok" ? null : shown);
-  const instead = earlier ? "The newest state that can be read is shown." : "The example is shown.";
-  if (!told) return { show, notices, readOnly: null };
+  const failed = unreadable ?? (shown.kind === "ok" ? null : shown);
+  const instead = earlier ? "The newest readable state is shown." : "The example is shown.";
+  if (!failed) return { show, notices, readOnly: null };
   return {
     show,
-    notices: [...notices, unreadableNotice(told, keeper.heldBecause(), instead)],
+    notices: [...notices, unreadableNotice(failed, keeper.heldBecause(), instead)],
     readOnly: null,
   };
 }

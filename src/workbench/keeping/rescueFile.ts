@@ -1,4 +1,4 @@
-/** The file of everything that was kept, as the safe page gives it out, read again: its newest show. */
+/** Reads the newest show in a file of all stored data, as exported by the safe page. */
 import { parseShow } from "../../design/show";
 import { readableRecords } from "./journal";
 import { APP_NAME, type LoadedShow } from "./loadedShow";
@@ -11,7 +11,7 @@ function isParts(value: unknown): value is Parts {
   return typeof value === "object" && value !== null;
 }
 
-/** What the journal held, whatever the file says that it was. */
+/** The journal's entries, unvalidated. */
 function journalIn(databases: unknown): unknown[] {
   const stores = Array.isArray(databases) ? databases.filter(isParts) : [];
   return stores
@@ -20,7 +20,7 @@ function journalIn(databases: unknown): unknown[] {
     .map(({ value }) => value);
 }
 
-/** The newest show of such a file that can be read, or why there is none; null where it is another file. */
+/** The newest readable show of such a file, or why there is none; null if it is another kind of file. */
 export function showInRescue(json: unknown): LoadedShow | null {
   if (!isParts(json) || json.app !== APP_NAME || !isParts(json.localStorage)) return null;
   const local = json.localStorage[SHOW_KEY];

@@ -1,12 +1,12 @@
-/** Which of the kept states opens: the newest that can be read. What is not an earlier state of it is kept aside. */
+/** Decides which stored state opens: the newest readable one. States that are no predecessors of it are saved as versions. */
 import type { JournalRecord } from "./journal";
 import { type EnvelopeHead, envelopeHead, type LoadedShow, type ReadShow, readKeptText } from "./loadedShow";
 
-/** Text that is kept as a version, because what opens does not follow from it. */
+/** Text to save as a version, because the opened state does not derive from it. */
 export interface Aside {
   text: string;
   reading: LoadedShow;
-  /** whether it is work that can be opened and that its owner has not seen go */
+  /** whether it is readable work that the user has not seen being replaced */
   offered: boolean;
 }
 
@@ -14,17 +14,17 @@ export type Ok = Extract<LoadedShow, { kind: "ok" }>;
 export type Unreadable = Exclude<LoadedShow, { kind: "ok" } | { kind: "nothing" }>;
 
 export interface Resolution {
-  /** what opens, or why nothing does */
+  /** the show that opens, or why none does */
   loaded: LoadedShow;
-  /** the text of what opens, or of what cannot be read */
+  /** its text, or the text that cannot be read */
   text: string | null;
-  /** the newest state that can be read, for where a newer build's is kept and stays closed */
+  /** the newest readable state, used if the stored show is from a newer build */
   fallback: Ok | null;
-  /** what local storage holds and cannot be read; null where all is well */
+  /** unreadable data in local storage; null if there are none */
   unreadable: { text: string; reading: Unreadable } | null;
-  /** highest revision met, readable or not */
+  /** highest revision found, readable or not */
   revision: number;
-  /** revision of the newest record of the journal; 0 where there is none */
+  /** revision of the newest record of the journal; 0 if there is none */
   head: number;
   aside: readonly Aside[];
 }
@@ -34,7 +34,7 @@ interface Read {
   reading: LoadedShow;
 }
 
-/** The newest record that can be read or was written by a newer build, and the unreadable ones above it. */
+/** The newest record that is readable or from a newer build, and the unreadable ones after it. */
 function newestOfJournal(records: readonly JournalRecord[], read: (text: string) => LoadedShow) {
   const broken: Read[] = [];
   for (const { text } of records) {
@@ -45,12 +45,12 @@ function newestOfJournal(records: readonly JournalRecord[], read: (text: string)
   return { newest: null, broken };
 }
 
-/** Whether one page wrote both, and so one of them after the other. */
+/** Whether the same page wrote both, one after the other. */
 function sameWriter(one: EnvelopeHead | null, other: EnvelopeHead | null): boolean {
   return one?.writer != null && one.writer === other?.writer;
 }
 
-/** Whether local storage's text is an earlier state of what the journal holds. */
+/** Whether the text in local storage is an earlier state of the journal's. */
 function isAncestor(localText: string, records: readonly JournalRecord[]): boolean {
   if (records.some((record) => record.text === localText)) return true;
   const head = envelopeHead(localText);
@@ -59,7 +59,7 @@ function isAncestor(localText: string, records: readonly JournalRecord[]): boole
   return head.revision < records[records.length - 1].revision;
 }
 
-/** Whether local storage's text, the newer one, was written in knowledge of the journal's newest record. */
+/** Whether the newer text in local storage was written after its page had read the journal's newest record. */
 function follows(localText: string, records: readonly JournalRecord[]): boolean {
   const head = envelopeHead(localText);
   if (sameWriter(head, envelopeHead(records[0].text))) return true;
@@ -75,7 +75,7 @@ function unreadableOf(local: Read | null): Resolution["unreadable"] {
   return { text: local.text, reading: local.reading };
 }
 
-/** What is not an earlier state of the winner. */
+/** The states that are no predecessors of the winner. */
 function asideOf(
   winner: Read | null,
   local: Read | null,
@@ -88,7 +88,7 @@ function asideOf(
 }
 
 /**
- * Resolves what local storage and the journal hold.
+ * Resolves the states in local storage and in the journal.
  * @param records newest first
  */
 export function resolveKept(

@@ -1,4 +1,4 @@
-/** What the session is told about saving: the sign's state, its words, and notices with their ways out. */
+/** The save state shown on screen: its message, and notices with their actions. */
 import { type Notice, withNotice, withoutNotice } from "../session/notice";
 import type { WorkbenchState } from "../session/workbenchState";
 import type { SaveOutcome } from "./showWriter";
@@ -10,33 +10,32 @@ const LOCAL = "local-storage";
 const CLEARED = "cleared";
 
 export const NO_STORAGE =
-  "This browser keeps nothing for this page (private window or blocked storage): export the show to keep it.";
+  "This browser stores nothing for this page (private window or blocked storage): export the show to keep it.";
 
 const CONFLICT_SENTENCE =
-  "Another tab has saved a newer state of this show. Nothing is saved here until you choose one of the two.";
-const SHELVED_SENTENCE = "Until then this tab's edits are kept among the versions.";
+  "Another tab has saved a newer state of this show. Nothing is saved here until you choose one of them.";
+const SHELVED_SENTENCE = "Until then this tab's edits are saved as versions.";
 const CLEARED_SENTENCE =
-  "What this browser kept for this page was cleared while it was open: what is on screen is not kept any more.";
+  "The data stored for this page were cleared while it was open: the show on screen is no longer saved.";
 
-/** Nothing is kept anywhere. */
+/** Nothing is stored anywhere. */
 export function saveNotice(sentence: string): Notice {
   const waysOut = ["save again", "export the show", "dismiss"] as const;
   return { id: SAVE, severity: "error", sentence, details: [], waysOut };
 }
 
-/** The database does not do its part. */
+/** The database fails. */
 export function databaseNotice(sentence: string): Notice {
   const waysOut = ["export the show", "dismiss"] as const;
   return { id: DATABASE, severity: "warning", sentence, details: [], waysOut };
 }
 
-/** Local storage does not do its part, and the database does. */
+/** Local storage fails, and the database works. */
 export function localNotice(sentence: string): Notice {
-  const told = `${sentence} The browser's database keeps the show meanwhile.`;
   return {
     id: LOCAL,
     severity: "warning",
-    sentence: told,
+    sentence: `${sentence} The show is still saved in the browser's database.`,
     details: [],
     waysOut: ["export the show", "dismiss"],
   };
@@ -64,12 +63,12 @@ function without(notices: readonly Notice[], ids: readonly string[]): readonly N
   return ids.reduce(withoutNotice, notices);
 }
 
-/** A notice that is told once as long as the trouble lasts, so that it does not come again with each edit. */
-function toldOnce(state: WorkbenchState, notice: Notice): readonly Notice[] {
+/** Shows a notice once while its problem persists, so that it does not reappear with each edit. */
+function shownOnce(state: WorkbenchState, notice: Notice): readonly Notice[] {
   return state.saveMessage === notice.sentence ? state.notices : withNotice(state.notices, notice);
 }
 
-/** What becomes of a state when a save has ended; `isNewest` where nothing was committed since it began. */
+/** The changes of the state after a save; `isNewest` if nothing was committed since it began. */
 export function afterOutcome(state: WorkbenchState, outcome: SaveOutcome, isNewest: boolean): Changes {
   switch (outcome.kind) {
     case "saved": {
@@ -78,12 +77,12 @@ export function afterOutcome(state: WorkbenchState, outcome: SaveOutcome, isNewe
       if (outcome.localTrouble === null)
         return { saveState: "saved", saveMessage: "", notices: withoutNotice(settled, LOCAL) };
       const notice = localNotice(outcome.localTrouble);
-      const notices = toldOnce({ ...state, notices: settled }, notice);
+      const notices = shownOnce({ ...state, notices: settled }, notice);
       return { saveState: "saved", saveMessage: notice.sentence, notices };
     }
     case "kept": {
-      const told = toldOnce(state, databaseNotice(outcome.sentence));
-      const notices = without(told, [SAVE, CONFLICT, CLEARED]);
+      const shown = shownOnce(state, databaseNotice(outcome.sentence));
+      const notices = without(shown, [SAVE, CONFLICT, CLEARED]);
       return { notices, saveMessage: outcome.sentence, ...(isNewest && { saveState: "kept" as const }) };
     }
     case "held":
@@ -100,19 +99,19 @@ export function afterOutcome(state: WorkbenchState, outcome: SaveOutcome, isNewe
   }
 }
 
-/** Another tab has saved, and this one has not tried since. */
+/** The changes after another tab has saved, before this tab tries to save. */
 export function afterOtherSaved(state: WorkbenchState): Changes {
   if (state.notices.some(({ id }) => id === CONFLICT)) return {};
   return afterOutcome(state, { kind: "conflict", shelved: false }, true);
 }
 
-/** What was kept has gone from the browser. */
+/** The changes after the browser's storage was cleared. */
 export function afterClearing(state: WorkbenchState): Changes {
   const notices = withNotice(state.notices, CLEARED_NOTICE);
   return { saveState: "unsaved", saveMessage: CLEARED_SENTENCE, notices };
 }
 
-/** The bytes of a score are not kept: the change of a state that tells of it. */
+/** The change that adds the notice of a score file that could not be stored. */
 export function afterRefusedBytes(sentence: string): (state: WorkbenchState) => Changes {
   const waysOut = ["export the show", "dismiss"] as const;
   const notice: Notice = { id: "score-bytes", severity: "warning", sentence, details: [], waysOut };

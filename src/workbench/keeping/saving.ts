@@ -1,4 +1,4 @@
-/** Saves what is committed: the first edit at once, those that follow in short steps, the last one always. */
+/** Saves committed edits: the first immediately, later ones at short intervals, always including the last. */
 import type { StoreApi } from "zustand/vanilla";
 import type { Show } from "../../design/show";
 import type { WorkbenchState } from "../session/workbenchState";
@@ -7,31 +7,31 @@ import type { Keeper } from "./keeper";
 import { afterClearing, afterOtherSaved, afterOutcome } from "./saveNotices";
 import type { SaveOutcome } from "./showWriter";
 
-/** ms from one save to the next while editing goes on */
+/** ms between saves during editing */
 export const SAVE_INTERVAL = 100;
 
 export interface Saving {
-  /** Saves at once what is committed and not yet saved. */
+  /** Saves committed changes immediately. */
   flush(): void;
-  /** Saves at once whether or not there were changes. */
+  /** Saves immediately, with or without changes. */
   saveNow(): Promise<void>;
-  /** Looks whether another tab has saved, or storage was cleared, and tells of it; what was cleared in part is written anew. */
+  /** Checks whether another tab has saved or storage was cleared, and reports it; data cleared in part are written again. */
   checkStorage(): void;
-  /** Takes a show as saved that was just read from the storage. */
+  /** Marks a show that was just read from storage as saved. */
   adoptAsSaved(show: Show): void;
-  /** Whether something is committed that would be lost with the page. */
+  /** Whether committed changes would be lost with the page. */
   isAtRisk(): boolean;
-  /** Answers when nothing is being saved any more. */
+  /** Resolves when no save is in progress. */
   settled(): Promise<void>;
   close(): void;
 }
 
 /** Connects a store with its keeper. */
 export function connectSaving(store: StoreApi<WorkbenchState>, keeper: Keeper): Saving {
-  /** what is on disk, or in local storage where there is no more; null once that was cleared */
+  /** the show on disk, or in local storage if there is no database; null after storage was cleared */
   let savedShow: Show | null = committedShow(store.getState());
-  /** what the newest save under way holds */
-  let underWay: { show: Show; end: Promise<void> } | null = null;
+  /** the newest save in progress */
+  let saveInProgress: { show: Show; end: Promise<void> } | null = null;
   let interval: ReturnType<typeof setTimeout> | null = null;
 
   /** whether something was committed since the newest save began */
@@ -54,19 +54,19 @@ export function connectSaving(store: StoreApi<WorkbenchState>, keeper: Keeper): 
   };
   const follow = (show: Show, saved: Promise<SaveOutcome>): Promise<void> => {
     const end = saved.then((outcome) => {
-      if (underWay?.show === show) underWay = null;
+      if (saveInProgress?.show === show) saveInProgress = null;
       settle(show, outcome);
       saveInTime();
     });
-    underWay = { show, end };
+    saveInProgress = { show, end };
     return end;
   };
   const saveInTime = () => {
-    if (waiting && interval === null && !underWay) void save();
+    if (waiting && interval === null && !saveInProgress) void save();
   };
   const changed = (state: WorkbenchState, before: WorkbenchState) => {
     const show = committedShow(state);
-    if (show === committedShow(before) || (show === savedShow && !waiting && !underWay)) return;
+    if (show === committedShow(before) || (show === savedShow && !waiting && !saveInProgress)) return;
     waiting = true;
     store.setState({ saveState: "saving" });
     saveInTime();
@@ -79,11 +79,11 @@ export function connectSaving(store: StoreApi<WorkbenchState>, keeper: Keeper): 
   }
   const flush = () => {
     const show = committed();
-    if (show !== (underWay?.show ?? savedShow)) void save();
+    if (show !== (saveInProgress?.show ?? savedShow)) void save();
   };
   const checkStorage = () => {
     if (keeper.changedElsewhere()) store.setState(afterOtherSaved);
-    void keeper.whatIsLeft().then((left) => {
+    void keeper.remainingData().then((left) => {
       if (savedShow === null) return;
       if (left === "a part" && store.getState().saveState === "saved") void save();
       if (left !== "nothing") return;
@@ -102,7 +102,7 @@ export function connectSaving(store: StoreApi<WorkbenchState>, keeper: Keeper): 
     },
     isAtRisk: () => committed() !== savedShow,
     async settled() {
-      while (underWay) await underWay.end;
+      while (saveInProgress) await saveInProgress.end;
     },
     close() {
       flush();

@@ -1,4 +1,4 @@
-/** Bytes of scores, kept in the browser's database; in memory as long as the page where it refuses. */
+/** Bytes of scores, stored in the browser's database; if it refuses, in memory until the page is closed. */
 import type { DBSchema, IDBPDatabase } from "idb";
 import { newListeners } from "../background/listeners";
 import { newConnection } from "./databaseOpening";
@@ -23,10 +23,10 @@ const connection = newConnection<Schema>({
 function refusalSentence(error: unknown): string {
   const why = isQuotaError(error)
     ? "its storage for this page is full"
-    : "its database refuses or does not answer";
+    : "its database refuses or does not respond";
   return (
-    `The browser could not keep the score's file (${why}): its notes are gone when the page is closed. ` +
-    "Export the show, which carries them, or keep the file at hand."
+    `The browser could not store the score's file (${why}): its notes are lost when the page is closed. ` +
+    "Export the show, which includes them, or keep the file."
   );
 }
 
@@ -36,7 +36,7 @@ async function put(database: IDBPDatabase<Schema>, key: string, bytes: Uint8Arra
   if (done.status === "rejected") throw done.reason;
 }
 
-/** Keeps bytes under a key. Never rejects: who listens for refusals is told where they last only as long as the page. */
+/** Stores bytes under a key. Never rejects: if they last only until the page is closed, listeners are called. */
 export async function keepBytes(key: string, bytes: Uint8Array): Promise<void> {
   memory.set(key, bytes);
   try {
@@ -47,7 +47,7 @@ export async function keepBytes(key: string, bytes: Uint8Array): Promise<void> {
   }
 }
 
-/** Calls with a sentence whenever bytes could not be kept. Returns what ends it. */
+/** Calls back with a sentence whenever bytes could not be stored. Returns the unsubscribe function. */
 export function listenForRefusedBytes(listener: (sentence: string) => void): () => void {
   return refusals.listen(listener);
 }
@@ -66,7 +66,7 @@ async function copiedBytes(key: string): Promise<Uint8Array | null> {
   return copy && new Uint8Array(await copy.arrayBuffer());
 }
 
-/** The bytes under a key, null where there are none; what one of the two places has lost is put back. Never rejects. */
+/** The bytes under a key, null if there are none; bytes that one of the two places has lost are restored. Never rejects. */
 export async function keptBytes(key: string): Promise<Uint8Array | null> {
   const remembered = memory.get(key);
   if (remembered) return remembered;

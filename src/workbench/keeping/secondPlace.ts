@@ -1,24 +1,24 @@
 /**
- * A second place for what must not be lost: the browser's cache storage, where each entry is a file of its own,
- * so that damage to the database does not reach it.
+ * A second place for data that must not be lost: the browser's cache storage, where each entry is a separate file,
+ * so that damage to the database does not affect it.
  */
 import { SECOND_PLACE } from "./storageKeys";
 import { within } from "./within";
 
-/** Nothing here rejects: where the browser refuses or does not answer, there is no second place. */
+/** Nothing here rejects: if the browser refuses or does not respond, there is no second place. */
 export interface SecondPlace {
-  /** Answers when the body is kept under the name, or cannot be. */
+  /** Resolves when the body is stored under the name, or cannot be. */
   put(name: string, body: string | Uint8Array): Promise<void>;
-  /** null where there is none of the name, or it cannot be read */
+  /** null if there is none with the name, or it cannot be read */
   read(name: string): Promise<Blob | null>;
   names(): Promise<string[]>;
   remove(names: readonly string[]): Promise<void>;
 }
 
-/** ms in which the browser must have done what was asked */
-const PATIENCE = 2000;
+/** ms for a request */
+const TIMEOUT = 2000;
 
-/** Cache storage keeps under addresses; nothing is ever fetched from these. */
+/** The keys of cache storage are URLs; these are never fetched. */
 function addressOf(name: string): string {
   return `/kept/${encodeURIComponent(name)}`;
 }
@@ -27,17 +27,17 @@ function nameOf(address: string): string {
   return decodeURIComponent(new URL(address).pathname.slice(addressOf("").length));
 }
 
-/** A body of its own, whatever memory the bytes lie in. */
+/** A copy of the bytes in ordinary memory, which `Response` requires. */
 function bodyOf(body: string | Uint8Array): string | Uint8Array<ArrayBuffer> {
   return typeof body === "string" ? body : new Uint8Array(body);
 }
 
-/** Opened each time, because what was cleared meanwhile would be written to in vain. */
-async function use<Value>(work: (cache: Cache) => Promise<Value>, otherwise: Value): Promise<Value> {
+/** Opens the cache for each request, because writes to a cache that was cleared meanwhile would be lost. */
+async function use<Value>(work: (cache: Cache) => Promise<Value>, fallback: Value): Promise<Value> {
   try {
-    return await within(PATIENCE, caches.open(SECOND_PLACE).then(work));
+    return await within(TIMEOUT, caches.open(SECOND_PLACE).then(work));
   } catch {
-    return otherwise;
+    return fallback;
   }
 }
 

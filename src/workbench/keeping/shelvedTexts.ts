@@ -1,20 +1,20 @@
-/** Shows, designs and unreadable text on their way to the shelf. */
+/** Makes versions from shows, designs and unreadable text. */
 import { type Design, serialiseDesign } from "../../design/design";
 import { type Show, serialiseShow } from "../../design/show";
 import type { NewVersion, Seat } from "./version";
 
 export const CAUSES = {
-  otherTab: "edits of another tab, not taken",
-  beside: "found beside a newer state at the start",
+  otherTab: "edits from another tab that were not used",
+  beside: "found next to a newer state at the start",
   unreadable: "could not be read",
-  earlierBuild: "kept by an earlier build of this program",
-  setAside: "set aside when another state was opened in its place",
-  start: "as it was before the first edit of a session",
-  editing: "while editing",
+  earlierBuild: "stored by an earlier build of this program",
+  setAside: "backed up when another state was opened instead",
+  start: "before the first edit of a session",
+  editing: "during editing",
   deleted: "deleted",
 } as const;
 
-/** “before “load the example””: why a version was kept when a step took its place. */
+/** The cause of a version that a step replaced, such as “before “load the example””. */
 export function beforeStep(label: string): string {
   return `before “${label}”`;
 }
@@ -54,7 +54,7 @@ export function shelvedDesign(designId: string, design: Design, shelving: Shelvi
   };
 }
 
-/** Text that is no show, as it was found. */
+/** A version of unreadable text, unchanged. */
 export function shelvedText(text: string, shelving: Shelving): NewVersion {
   return { ...marks(shelving), kind: "show", designId: null, title: "Unreadable text", text };
 }

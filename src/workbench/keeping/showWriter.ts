@@ -1,4 +1,4 @@
-/** Writes the show where it is kept: local storage first and at once, then the journal, one write at a time. */
+/** Writes the show: synchronously to local storage, then to the journal, one write at a time. */
 import type { Show } from "../../design/show";
 import { versionOfText } from "./asideTexts";
 import { databaseTrouble, NO_DATABASE } from "./findAtStart";
@@ -14,20 +14,20 @@ import { BACKUP_KEYS, SHOW_KEY } from "./storageKeys";
 import type { NewVersion } from "./version";
 
 export type SaveOutcome =
-  /** on disk; the sentence says what is the matter with local storage, where something is */
+  /** on disk; with a sentence if local storage failed */
   | { kind: "saved"; localTrouble: string | null }
-  /** in local storage alone, which browsers write to disk when it suits them */
+  /** in local storage only, which browsers write to disk at some later time */
   | { kind: "kept"; sentence: string }
   | { kind: "failed"; sentence: string }
   | { kind: "held"; sentence: string }
-  /** another tab has won; whether this tab's show is among the versions */
+  /** another tab has won; `shelved` if this tab's show was saved as a version */
   | { kind: "conflict"; shelved: boolean };
 
 export interface ShowWriter {
-  /** Puts into the journal what was found in local storage alone; null where there is nothing of the kind. */
+  /** Writes a state found only in local storage to the journal; null if there is none. */
   recordBase(): Promise<SaveOutcome> | null;
   save(show: Show): Promise<SaveOutcome>;
-  /** Another tab's state was taken or set aside: this tab may write again. */
+  /** Another tab's state was adopted or backed up: this tab may write again. */
   endLoss(): void;
 }
 
@@ -43,16 +43,16 @@ export interface ShowWriterNeeds {
 
 interface LocalOutcome {
   record: JournalRecord;
-  /** why it is not in local storage; null where it is */
+  /** why it is not in local storage; null if it is */
   trouble: string | null;
-  /** what a tab that has lost left in local storage */
+  /** states that a losing tab left in local storage */
   versions: readonly NewVersion[];
 }
 
-/** Makes the writer of a tab. */
+/** Creates the writer of a tab. */
 export function newShowWriter(needs: ShowWriterNeeds): ShowWriter {
   const { local, following, database, shelf, readShow, now, newId } = needs;
-  /** id of the version that holds this tab's show once another tab has won */
+  /** id of the version with this tab's show, once another tab has won */
   let lost: string | null = null;
   let underWay: Promise<unknown> | null = null;
 
@@ -67,7 +67,7 @@ export function newShowWriter(needs: ShowWriterNeeds): ShowWriter {
     for (const key of BACKUP_KEYS) local.remove(key);
     return local.write(SHOW_KEY, text);
   };
-  /** Null where another tab has stored a newer state. */
+  /** Null if another tab has stored a newer state. */
   const writeLocally = (show: Show): LocalOutcome | null => {
     const stored = local.read(SHOW_KEY);
     if (following.isNewer(stored.text)) return null;
@@ -77,7 +77,7 @@ export function newShowWriter(needs: ShowWriterNeeds): ShowWriter {
     const left = following.isForeign(stored.text) ? stored.text : null;
     const cause = { cause: CAUSES.otherTab };
     const versions = left === null ? [] : [versionOfText(left, readShow, now(), cause)];
-    // what cannot be read might be another tab's, and is not written over
+    // unreadable text might be another tab's and is not overwritten
     const refusal = stored.refusal ?? writeText(record.text);
     if (refusal === null) following.wroteLocal(record.text, record.revision);
     return { record, trouble: refusal === null ? null : refusedWriteSentence(refusal), versions };
@@ -110,7 +110,7 @@ export function newShowWriter(needs: ShowWriterNeeds): ShowWriter {
     const write = () => tryRecord(place, record, versions);
     return shelf ? shelf.withRoom(write) : write();
   };
-  /** One at a time; the first begins at once, because the page may be about to go. */
+  /** One at a time; the first starts synchronously, because the page may be about to close. */
   const inTurn = <Value>(work: () => Promise<Value>): Promise<Value> => {
     const turn = underWay ? underWay.then(work, work) : work();
     underWay = turn;
@@ -131,7 +131,7 @@ export function newShowWriter(needs: ShowWriterNeeds): ShowWriter {
       )) ?? false;
     return { kind: "conflict", shelved };
   };
-  /** Gives local storage back to the tab that has won in the journal. */
+  /** Restores local storage to the state of the tab that has won in the journal. */
   const giveBack = (own: string, winner: string) => {
     if (local.read(SHOW_KEY).text === own) local.write(SHOW_KEY, winner);
   };
@@ -142,7 +142,7 @@ export function newShowWriter(needs: ShowWriterNeeds): ShowWriter {
   ): Promise<SaveOutcome> => {
     const { trouble, versions } = outcome;
     if (lost !== null) return lose(show);
-    // where local storage has not taken it, an earlier write may have used its revision meanwhile
+    // if local storage failed, an earlier write may have used its revision meanwhile
     const record = trouble === null ? outcome.record : recordOf(show);
     try {
       const written = await writeRecord(place, record, versions);

@@ -1,24 +1,24 @@
-/** Which versions go: with age, and where they take more room than they may. */
+/** Decides which versions are removed: with age, and when they exceed their budget. */
 import type { VersionSummary } from "./version";
 
 const HOUR = 3_600_000;
 const DAY = 24 * HOUR;
 
-/** Ages from which one version is kept in each span; younger than the first, all are. */
+/** Ages from which one version per span is kept; all younger ones are kept. */
 const SPANS: readonly { from: number; span: number }[] = [
   { from: 31 * DAY, span: 7 * DAY },
   { from: DAY, span: DAY },
   { from: HOUR, span: HOUR },
 ];
 
-/** What was kept for a reason stays whole for a month. */
+/** Versions saved for an event are all kept for a month. */
 const SPANS_OF_EVENTS = SPANS.slice(0, 1);
 
 function newestFirst(a: VersionSummary, b: VersionSummary): number {
   return Date.parse(b.at) - Date.parse(a.at);
 }
 
-/** The span of time that a version stands for; null where it is young enough to stay anyway. */
+/** The span of time to which a version belongs; null if it is young enough to be kept anyway. */
 function spanOf(summary: VersionSummary, now: number): string | null {
   const at = Date.parse(summary.at);
   const rule = (summary.periodic ? SPANS : SPANS_OF_EVENTS).find(({ from }) => now - at >= from);
@@ -27,8 +27,8 @@ function spanOf(summary: VersionSummary, now: number): string | null {
 }
 
 /**
- * The ids that age thins out: all of the last hour stay, then the newest of each hour for a day, of each
- * day for a month, of each week after. What lies in the bin or is still to be offered is not thinned.
+ * The ids to remove because of age: all versions of the last hour are kept, then the newest of each hour for a
+ * day, of each day for a month, and of each week after that. Versions in the bin or still to be offered are kept.
  * @param now ms since 1970
  */
 export function thinnedOut(summaries: readonly VersionSummary[], now: number): string[] {
@@ -46,35 +46,35 @@ export function thinnedOut(summaries: readonly VersionSummary[], now: number): s
     .map((summary) => summary.id);
 }
 
-/** Lower goes earlier. */
-function worth(summary: VersionSummary): number {
+/** Lower priorities are removed first. */
+function priority(summary: VersionSummary): number {
   if (summary.offered) return 3;
   if (summary.binned) return 2;
   return summary.periodic ? 0 : 1;
 }
 
-/** Versions in the order in which they may go: made by the clock, then for a reason, then the bin; oldest first. */
-function inOrderOfGoing(summaries: readonly VersionSummary[]): VersionSummary[] {
-  return [...summaries].sort((a, b) => worth(a) - worth(b) || newestFirst(b, a));
+/** Versions in the order of removal: periodic ones, those saved for an event, then the bin; oldest first. */
+function inRemovalOrder(summaries: readonly VersionSummary[]): VersionSummary[] {
+  return [...summaries].sort((a, b) => priority(a) - priority(b) || newestFirst(b, a));
 }
 
-function room(summaries: readonly VersionSummary[]): number {
+function totalSize(summaries: readonly VersionSummary[]): number {
   return summaries.reduce((sum, { size }) => sum + size, 0);
 }
 
-/** The ids that go, so that the rest takes no more bytes than the budget. */
+/** The ids to remove, so that the rest does not exceed the budget in bytes. */
 export function overBudget(summaries: readonly VersionSummary[], budget: number): string[] {
-  let excess = room(summaries) - budget;
-  const going: string[] = [];
-  for (const { id, size } of inOrderOfGoing(summaries)) {
+  let excess = totalSize(summaries) - budget;
+  const removed: string[] = [];
+  for (const { id, size } of inRemovalOrder(summaries)) {
     if (excess <= 0) break;
-    going.push(id);
+    removed.push(id);
     excess -= size;
   }
-  return going;
+  return removed;
 }
 
-/** The half that goes first where the browser has no room left; of one, that one. */
+/** The less important half, to remove if the browser's storage is full; a single version is removed. */
 export function firstHalf(summaries: readonly VersionSummary[]): string[] {
-  return overBudget(summaries, Math.floor(room(summaries) / 2));
+  return overBudget(summaries, Math.floor(totalSize(summaries) / 2));
 }

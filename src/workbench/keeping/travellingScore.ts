@@ -1,9 +1,9 @@
-/** The bytes of a score on their way out of this browser with a show, and into it. */
+/** Exporting and importing the bytes of a score with its show. */
 import { contentKey, packScore, type ScoreFile, unpackScore } from "../../design/scoreFile";
 import type { Show } from "../../design/show";
 import { keepBytes, keptBytes } from "./scoreBytes";
 
-/** The score of a show as its file carries it; null where there is none or its bytes are not kept here. */
+/** The score of a show as stored in its file; null if there is none or its bytes are not stored here. */
 export async function scoreFileOf({ score }: Show): Promise<ScoreFile | null> {
   const bytes = score && (await keptBytes(score.bytesKey));
   return bytes ? packScore(Uint8Array.from(bytes)) : null;
@@ -11,7 +11,7 @@ export async function scoreFileOf({ score }: Show): Promise<ScoreFile | null> {
 
 type Unpacked = { ok: true; show: Show } | { ok: false; message: string };
 
-/** Keeps the bytes that came with a show where its score is looked for. */
+/** Stores the bytes that came with a show, under the key that its score refers to. */
 export async function withScoreKept(show: Show, scoreFile: ScoreFile | null): Promise<Unpacked> {
   if (!scoreFile || !show.score) return { ok: true, show };
   const unpacked = await unpackScore(scoreFile);
@@ -20,7 +20,7 @@ export async function withScoreKept(show: Show, scoreFile: ScoreFile | null): Pr
   return { ok: true, show: { ...show, score: { ...show.score, bytesKey: scoreFile.sha256 } } };
 }
 
-/** A score that is opened, with the key of its content. */
+/** An opened score with the key of its content. */
 export interface OpenedScore {
   fileName: string;
   bytesKey: string;
@@ -29,8 +29,8 @@ export interface OpenedScore {
 }
 
 /**
- * Whether an opened score is the one that the show has: by content, or, where the show's own bytes are
- * not kept here, by name and parts.
+ * Whether an opened score is that of the show: by content or, if the show's own bytes are not stored here, by
+ * name and parts.
  */
 export async function isScoreOf({ score, lanes }: Show, opened: OpenedScore): Promise<boolean> {
   if (!score) return false;

@@ -1,15 +1,15 @@
-/** What a dated version is. */
+/** Dated versions of designs and shows. */
 
 export type VersionKind = "show" | "design";
 
-/** Where a design was in its show, for when it comes back. */
+/** The place of a deleted design in its show, for restoring it. */
 export interface Seat {
   /** place in the list, from 0 */
   index: number;
   side: "left" | "right" | null;
-  /** id of the design that was made the left coil in its place; null where none was */
+  /** id of the design that replaced it as the left coil; null if none did */
   taker: string | null;
-  /** whether that one was the right coil before */
+  /** whether that design was the right coil before */
   fromRight: boolean;
 }
 
@@ -22,19 +22,19 @@ export interface VersionSummary {
   title: string;
   /** ISO 8601 */
   at: string;
-  /** why it was kept, as in “before “load the example”” */
+  /** why it was saved, such as “before “load the example”” */
   cause: string;
-  /** whether it lies in the bin: deleted or replaced */
+  /** whether it is in the bin: deleted or replaced */
   binned: boolean;
-  /** whether it is made by the clock alone, and may be thinned with age first */
+  /** whether it was saved periodically, and is removed first with age */
   periodic: boolean;
-  /** whether it still has to be offered at the next start: work that was never on the board there */
+  /** whether to offer it at the next start, as work that was not opened there */
   offered: boolean;
-  /** bytes at most, as it lies in the database */
+  /** bytes in the database, at most */
   size: number;
 }
 
-/** A version as it is kept. */
+/** A version as stored. */
 export interface KeptVersion {
   id: string;
   kind: VersionKind;
@@ -43,24 +43,24 @@ export interface KeptVersion {
   at: string;
   cause: string;
   binned: boolean;
-  /** of a design that was taken out of its show */
+  /** only for a design that was deleted from its show */
   seat?: Seat;
-  /** the document as its file would be; what could not be read, as it was found */
+  /** the document as in its file, or unreadable text unchanged */
   text: string;
 }
 
-/** A version on its way into the database. */
+/** A version to be stored. */
 export interface NewVersion extends KeptVersion {
   periodic: boolean;
   offered: boolean;
 }
 
-/** Bytes of a text as browsers keep it, at most: two a character. */
+/** Bytes of a text in a browser's database, at most: two per character. */
 export function sizeOf(text: string): number {
   return 2 * text.length;
 }
 
-/** The two records of a version: whole, and without its text. */
+/** The two records of a version: complete, and without its text. */
 export function recordsOf({ periodic, offered, ...version }: NewVersion): {
   version: KeptVersion;
   summary: VersionSummary;
@@ -69,17 +69,17 @@ export function recordsOf({ periodic, offered, ...version }: NewVersion): {
   return { version, summary: { ...known, periodic, offered, size: sizeOf(text) } };
 }
 
-function textOr(value: unknown, instead: string): string {
-  return typeof value === "string" ? value : instead;
+function textOr(value: unknown, fallback: string): string {
+  return typeof value === "string" ? value : fallback;
 }
 
 const LONG_AGO = new Date(0).toISOString();
 
-function dateOr(value: unknown, instead: string): string {
-  return typeof value === "string" && Number.isFinite(Date.parse(value)) ? value : instead;
+function dateOr(value: unknown, fallback: string): string {
+  return typeof value === "string" && Number.isFinite(Date.parse(value)) ? value : fallback;
 }
 
-/** A seat out of what was found; undefined where it is none. */
+/** The seat in stored data; undefined if there is none. */
 function seatFound(found: unknown): Seat | undefined {
   if (typeof found !== "object" || found === null) return undefined;
   const { index, side, taker, fromRight } = found as Record<string, unknown>;
@@ -92,7 +92,7 @@ function seatFound(found: unknown): Seat | undefined {
   };
 }
 
-/** A version out of what was found under an id, whoever wrote it there. */
+/** The version in stored data, whatever wrote them. */
 export function versionFound(id: string, found: unknown): NewVersion {
   const { kind, designId, title, at, cause, binned, seat, text } = (found ?? {}) as Record<string, unknown>;
   return {
@@ -110,7 +110,7 @@ export function versionFound(id: string, found: unknown): NewVersion {
   };
 }
 
-/** A version out of what was found of one on its way, marks included. */
+/** The version in a copy, with the additional fields of its summary. */
 export function newVersionFound(id: string, found: unknown): NewVersion {
   const { periodic, offered } = (found ?? {}) as Record<string, unknown>;
   return { ...versionFound(id, found), periodic: periodic === true, offered: offered === true };

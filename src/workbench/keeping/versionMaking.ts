@@ -1,4 +1,4 @@
-/** When versions are made: at the first edit of a session, every so often while editing, before anything goes. */
+/** Makes versions: at the first edit of a session, periodically during editing, and before anything is removed. */
 import type { StoreApi } from "zustand/vanilla";
 import type { Design } from "../../design/design";
 import { exampleShow } from "../../design/examples";
@@ -12,16 +12,16 @@ import type { NewVersion, Seat } from "./version";
 const MINUTE = 60_000;
 /** ms of editing between versions */
 const INTERVAL = 10 * MINUTE;
-/** edits after which a version comes sooner, but not sooner than the shorter interval */
+/** edits after which the shorter interval applies */
 const MANY_EDITS = 50;
 const SHORTER_INTERVAL = 2 * MINUTE;
-/** ms between versions of a show of which only designs change; those have versions of their own */
+/** ms between versions of a show in which only designs change; these have their own versions */
 const SHOW_INTERVAL = 60 * MINUTE;
 
 export interface VersionMaking {
-  /** Keeps the show, and in the bin each design of it that is not in the next one: a step is about to replace it. */
+  /** Saves the show that a step is about to replace, and in the bin each design that is not in the next one. */
   showReplaced(label: string, next: Show): void;
-  /** Keeps in the bin each design that is not in the next show as it is. */
+  /** Saves in the bin each design that is not unchanged in the next show. */
   designsReplaced(label: string, next: Show): void;
   close(): void;
 }
@@ -33,7 +33,7 @@ export interface VersionMakingNeeds {
   newId: () => string;
 }
 
-/** The label of the step that led from one state to the other; null where none was added, as by undo. */
+/** The label of the step from one state to the other; null if none was added, as by undo. */
 function newStep(state: WorkbenchState, before: WorkbenchState): string | null {
   const step = state.history.past.at(-1);
   return step && step !== before.history.past.at(-1) && state.history.future.length === 0 ? step.label : null;
@@ -47,7 +47,7 @@ function replaced(before: Show, after: Show): string[] {
   return before.order.filter((id) => !sameValue(before.designs[id], after.designs[id]));
 }
 
-/** Where a design was that a step has taken out. */
+/** The former place of a design that a step has removed. */
 function seatOf(before: Show, after: Show, id: string): Seat {
   const side = before.left === id ? "left" : before.right === id ? "right" : null;
   const taker = side === "left" ? after.left : null;
@@ -59,12 +59,12 @@ function seatOf(before: Show, after: Show, id: string): Seat {
   };
 }
 
-/** Whether anything but designs, and which of them is open, differs. */
+/** Whether anything differs apart from the designs and which of them is open. */
 function partsDiffer({ designs: _a, open: _b, ...before }: Show, { designs: _c, open: _d, ...after }: Show) {
   return !sameValue(before, after);
 }
 
-/** What has versions, and since when. */
+/** What already has versions, and since when. */
 interface Marks {
   /** ids of the designs that have had a version since the session began */
   seen: ReadonlySet<string>;
@@ -84,10 +84,10 @@ function changedSince(marks: Marks, show: Show): string[] {
   return show.order.filter((id) => show.designs[id] !== marks.designs[id]);
 }
 
-/** Follows a session and makes its versions. */
+/** Subscribes to a session and makes its versions. */
 export function connectVersionMaking({ store, keep, now, newId }: VersionMakingNeeds): VersionMaking {
   let marks: Marks | null = null;
-  /** what a step that was told of beforehand leads to: its designs are in the bin already */
+  /** the show after an announced step, whose replaced designs are in the bin already */
   let announced: Show | null = null;
   const shelving = (rest: Omit<Shelving, "id" | "at">): Shelving => ({
     id: newId(),
@@ -111,7 +111,7 @@ export function connectVersionMaking({ store, keep, now, newId }: VersionMakingN
     marks = { seen: new Set(), show: before, showAt: at, designs: before.designs, at, edits: 0 };
     if (!sameValue(before, exampleShow())) periodic(before, [], true, CAUSES.start);
   };
-  /** Each design has a version from before its first edit, also one that came during the session. */
+  /** Saves a version of each design before its first edit, also of designs added during the session. */
   const keepFirst = (before: Show, after: Show, known: Marks) => {
     const first = before.order.filter((id) => {
       const changed = Object.hasOwn(after.designs, id) && after.designs[id] !== before.designs[id];

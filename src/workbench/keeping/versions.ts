@@ -1,12 +1,12 @@
 /**
- * The dated versions and the bin, as a screen uses them: `workbench.versions`.
+ * The dated versions and the bin for the screen: `workbench.versions`.
  *
  *     list(): Promise<readonly VersionSummary[]>      newest first, without texts; bin items have `binned`
  *     read(id): Promise<KeptVersion | null>           with its text: a design's or a show's file
- *     restore(id): Promise<VersionOutcome>            one undo step; what it replaces is kept as a version first
- *     file(id): Promise<TextFile | null>              to be handed out as a file
- *     remove(id), emptyBin(): Promise<VersionOutcome> for good
- *     listen(listener): () => void                    called whenever versions come or go
+ *     restore(id): Promise<VersionOutcome>            one undo step; the replaced state is saved as a version first
+ *     file(id): Promise<TextFile | null>              for export
+ *     remove(id), emptyBin(): Promise<VersionOutcome> permanent
+ *     listen(listener): () => void                    called whenever versions are added or removed
  *
  * `list`, `read` and `file` reject with an Error whose message is a sentence for the screen.
  */
@@ -14,7 +14,7 @@ import { type Design, fileName, parseDesign } from "../../design/design";
 import type { Fault } from "../../design/document";
 import { parseShow, type Show } from "../../design/show";
 import type { Editing } from "../session/editing";
-import { withAddedDesign, withDesign, withOpened, withReseated } from "../session/showEdits";
+import { withAddedDesign, withDesign, withDesignBack, withOpened } from "../session/showEdits";
 import { databaseTrouble, NO_VERSIONS } from "./findAtStart";
 import type { KeepingDatabase } from "./keepingDatabase";
 import type { Shelf } from "./shelf";
@@ -26,7 +26,7 @@ export type VersionOutcome = { ok: true } | { ok: false; sentence: string; fault
 export interface Versions {
   list(): Promise<readonly VersionSummary[]>;
   read(id: string): Promise<KeptVersion | null>;
-  /** A design takes the place of the one of its id, or comes beside the others; a show takes the show's place. */
+  /** A design replaces the one with its id, or is added; a show replaces the show. */
   restore(id: string): Promise<VersionOutcome>;
   file(id: string): Promise<{ fileName: string; text: string } | null>;
   remove(id: string): Promise<VersionOutcome>;
@@ -34,7 +34,7 @@ export interface Versions {
   listen(listener: () => void): () => void;
 }
 
-/** What restoring needs of the session. */
+/** The parts of the session that restoring needs. */
 export interface Restoring {
   editShow: Editing["editShow"];
   making: Pick<VersionMaking, "showReplaced" | "designsReplaced">;
@@ -42,7 +42,7 @@ export interface Restoring {
   readOnly(): string | null;
 }
 
-const GONE = "This version is not there any more.";
+const GONE = "This version no longer exists.";
 
 function refused(sentence: string, faults: readonly Fault[] = []): VersionOutcome {
   return { ok: false, sentence, faults };
@@ -50,7 +50,7 @@ function refused(sentence: string, faults: readonly Fault[] = []): VersionOutcom
 
 function withRestored(show: Show, id: string, design: Design, seat: Seat | undefined): Show {
   if (Object.hasOwn(show.designs, id)) return withOpened(withDesign(show, id, design), id);
-  return seat ? withReseated(show, id, design, seat) : withAddedDesign(show, id, design);
+  return seat ? withDesignBack(show, id, design, seat) : withAddedDesign(show, id, design);
 }
 
 function restoreDesign(version: KeptVersion, designId: string, session: Restoring): VersionOutcome {
@@ -72,8 +72,8 @@ function restoreShow(version: KeptVersion, session: Restoring): VersionOutcome {
   return { ok: true };
 }
 
-/** A database's answer, or an error that says in a sentence what is the matter. */
-async function told<Value>(answer: Promise<Value>): Promise<Value> {
+/** A database's response, or an error with a sentence for the screen. */
+async function withErrorSentence<Value>(answer: Promise<Value>): Promise<Value> {
   try {
     return await answer;
   } catch (error) {
@@ -90,7 +90,7 @@ async function outcomeOf(work: Promise<unknown>): Promise<VersionOutcome> {
   }
 }
 
-/** The versions where the browser keeps none. */
+/** The versions in a browser without a database. */
 function noVersions(): Versions {
   const none = async (): Promise<never> => {
     throw new Error(NO_VERSIONS);
@@ -107,7 +107,7 @@ function noVersions(): Versions {
   };
 }
 
-/** Makes the versions over their database and shelf. */
+/** Creates the versions on their database and shelf. */
 export function newVersions(
   database: KeepingDatabase | null,
   shelf: Shelf | null,
@@ -115,7 +115,7 @@ export function newVersions(
 ): Versions {
   if (!database || !shelf) return noVersions();
   const list = async () => {
-    const summaries = await told(database.listVersions());
+    const summaries = await withErrorSentence(database.listVersions());
     return [...summaries].sort((a, b) => Date.parse(b.at) - Date.parse(a.at));
   };
   const restored = (version: KeptVersion): VersionOutcome =>
@@ -124,16 +124,18 @@ export function newVersions(
       : restoreShow(version, session);
   return {
     list,
-    read: (id) => told(database.readVersion(id)),
+    read: (id) => withErrorSentence(database.readVersion(id)),
     async restore(id) {
       const locked = session.readOnly();
       if (locked !== null) return refused(locked);
-      const reading = await told(database.readVersion(id)).catch((error: Error) => error.message);
+      const reading = await withErrorSentence(database.readVersion(id)).catch(
+        (error: Error) => error.message,
+      );
       if (typeof reading === "string") return refused(reading);
       return reading ? restored(reading) : refused(GONE);
     },
     async file(id) {
-      const version = await told(database.readVersion(id));
+      const version = await withErrorSentence(database.readVersion(id));
       return version && { fileName: fileName(version.title, version.kind), text: version.text };
     },
     remove: (id) => outcomeOf(shelf.remove([id])),

@@ -1,4 +1,4 @@
-/** What becomes of the session when one of a notice's ways out is taken. */
+/** The actions of notices. */
 import type { StoreApi } from "zustand/vanilla";
 import { recordStep } from "../session/history";
 import { type WayOut, withoutNotice } from "../session/notice";
@@ -13,7 +13,7 @@ export interface WaysOutNeeds {
   undo(): void;
 }
 
-const UNREADABLE_OTHER = "What the other tab has saved cannot be read here.";
+const UNREADABLE_OTHER = "The other tab's saved show cannot be read here: export the show of this tab.";
 
 async function takeOther({ store, keeper, saving }: WaysOutNeeds): Promise<void> {
   const show = await keeper.takeOther();
@@ -24,7 +24,7 @@ async function takeOther({ store, keeper, saving }: WaysOutNeeds): Promise<void>
   saving.adoptAsSaved(show);
   const { history, gesture } = store.getState();
   const before = gesture?.before ?? history.present;
-  store.setState({ history: recordStep(history, "take the other tab's state", before, show), gesture: null });
+  store.setState({ history: recordStep(history, "use the other tab's state", before, show), gesture: null });
 }
 
 async function startAfresh({ store, keeper, saving }: WaysOutNeeds): Promise<void> {
@@ -44,7 +44,7 @@ async function discardStored({ keeper, saving }: WaysOutNeeds): Promise<void> {
 
 type Way = (needs: WaysOutNeeds) => Promise<void>;
 
-/** The other ways are the business of who told the notice, or hand out a file, which the screen does. */
+/** All other actions are handled by the notice's source, or export a file, which the screen does. */
 const WAYS: Partial<Record<WayOut, Way>> = {
   "start afresh": startAfresh,
   "discard what is kept": discardStored,
@@ -54,11 +54,11 @@ const WAYS: Partial<Record<WayOut, Way>> = {
   "take back the last change": async ({ undo }) => undo(),
 };
 
-const HANDS_OUT: readonly WayOut[] = ["export what is kept", "export the show"];
+const EXPORTS: readonly WayOut[] = ["export what is kept", "export the show"];
 
-/** Takes one of the ways out that a notice offers; the notice goes, but for one that only handed out a file. */
+/** Runs an action of a notice and closes the notice, unless the action only exports a file. */
 export async function takeWayOut(needs: WaysOutNeeds, noticeId: string, wayOut: WayOut): Promise<void> {
-  if (HANDS_OUT.includes(wayOut)) return;
+  if (EXPORTS.includes(wayOut)) return;
   const notice = needs.store.getState().notices.find(({ id }) => id === noticeId);
   needs.store.setState(({ notices }) => ({ notices: withoutNotice(notices, noticeId) }));
   const done = WAYS[wayOut]?.(needs);

@@ -1,17 +1,17 @@
-/** Waiting with an end, for what a browser may never answer. */
+/** A timeout for promises that a browser may never settle. */
 
-/** What is thrown where an answer did not come in time. */
+/** Thrown after the timeout. */
 export class Unanswered extends Error {
   override name = "Unanswered";
 }
 
 /**
- * The answer of a promise, if it comes within `patience` ms.
- * @throws Unanswered where it does not; what the promise throws otherwise
+ * The value of a promise, if it settles within `timeout` ms.
+ * @throws Unanswered after the timeout; otherwise what the promise throws
  */
-export function within<Value>(patience: number, promise: Promise<Value>): Promise<Value> {
+export function within<Value>(timeout: number, promise: Promise<Value>): Promise<Value> {
   return new Promise((resolve, reject) => {
-    const timer = setTimeout(() => reject(new Unanswered()), patience);
+    const timer = setTimeout(() => reject(new Unanswered()), timeout);
     promise.then(resolve, reject).finally(() => clearTimeout(timer));
   });
 }

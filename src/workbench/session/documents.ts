@@ -1,4 +1,4 @@
-/** Designs and shows that come and go: new, copied, renamed, deleted, imported, exported. */
+/** Creating, copying, renaming, deleting, importing and exporting designs and shows. */
 import type { TopLoad } from "../../calc/design-parts";
 import { type Design, fileName, parseDesign, serialiseDesign } from "../../design/design";
 import { type Fault, readJson } from "../../design/document";
@@ -18,7 +18,7 @@ export interface TextFile {
 
 export type ImportOutcome =
   | { ok: true }
-  /** a show was read; nothing is changed before it has been said what becomes of the present one */
+  /** a show was read; nothing is changed before the user decides about the present one */
   | { ok: true; show: Show; scoreFile: ScoreFile | null }
   | { ok: false; faults: readonly Fault[] };
 
@@ -27,21 +27,21 @@ export interface Documents {
   duplicateDesign(id: string): void;
   renameDesign(id: string, title: string): void;
   renameShow(name: string): void;
-  /** Deletes a design; where it was the last one, a starting design takes its place. */
+  /** Deletes a design; if it was the last one, a starting design replaces it. */
   deleteDesign(id: string): void;
-  /** Adds the design of a file and opens it, in one step; the show of a file is only read. */
+  /** Adds and opens the design in a file, in one step; a show in a file is only read. */
   importText(text: string, fileName: string): ImportOutcome;
-  /** Puts a show in place of the present one, which is kept as a version, in one step. */
+  /** Replaces the present show, which is saved as a version, in one step. */
   replaceShow(label: string, show: Show): void;
-  /** Adds the designs of a show beside those that are there, in one step. */
+  /** Adds the designs of a show to the present ones, in one step. */
   addDesignsOf(label: string, show: Show): void;
-  /** @throws where no design has the id */
+  /** @throws if no design has the id */
   exportDesign(id: string): TextFile;
-  /** @param scoreFile the bytes of its score, where they are at hand */
+  /** @param scoreFile the bytes of its score, if available */
   exportShow(scoreFile?: ScoreFile): TextFile;
-  /** Puts a top load, as one of the line-up, into the open design. */
+  /** Uses a top load, such as a candidate of the line-up, in the open design. */
   adoptTopLoad(topLoad: TopLoad): void;
-  /** Puts the worked example in place of the show, as one step that can be taken back. */
+  /** Replaces the show by the worked example, in one step that can be undone. */
   resetToExamples(): void;
 }
 
@@ -56,7 +56,8 @@ function withNewDesign(show: Show, id: string, design: Design): Show {
 
 function readKept(kept: LoadedShow): Imported {
   if (kept.kind === "ok") return { ok: true, kind: "show", show: kept.show, scoreFile: null };
-  const message = kept.kind === "nothing" ? "No show was kept where this file was made." : kept.sentence;
+  const message =
+    kept.kind === "nothing" ? "This file contains no show: choose another file." : kept.sentence;
   return { ok: false, faults: [{ path: "", message }] };
 }
 
@@ -77,7 +78,7 @@ function read(text: string): Imported {
       {
         path: "format",
         message:
-          "This file is neither a design nor a show of this app: its “format” should be “coilwright-design” or “coilwright-show”.",
+          "This file is neither a design nor a show of this app: its “format” must be “coilwright-design” or “coilwright-show”.",
       },
     ],
   };
@@ -87,7 +88,7 @@ function inFile(name: string, faults: readonly Fault[]): readonly Fault[] {
   return faults.map((fault) => ({ ...fault, message: `${name}: ${fault.message}` }));
 }
 
-/** Makes the actions on documents over the edits; `readOnly` says why nothing may be changed. */
+/** Creates the document actions; `readOnly` returns why nothing may be changed, or null. */
 export function newDocuments(
   editing: Pick<Editing, "edit" | "editShow">,
   making: Pick<VersionMaking, "showReplaced">,
@@ -133,7 +134,7 @@ export function newDocuments(
       const show = present();
       return { fileName: fileName(show.name, "show"), text: serialiseShow(show, scoreFile) };
     },
-    adoptTopLoad: (topLoad) => editing.edit("put in top load", (design) => ({ ...design, topLoad })),
+    adoptTopLoad: (topLoad) => editing.edit("use top load", (design) => ({ ...design, topLoad })),
     replaceShow,
     addDesignsOf: (label, { order, designs }) =>
       editing.editShow(label, (present) => {

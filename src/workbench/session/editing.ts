@@ -1,4 +1,4 @@
-/** Edits of the show as undo steps: gestures, single edits, back and forth. */
+/** Edits of the show as undo steps: gestures, single edits, undo and redo. */
 import type { StoreApi } from "zustand/vanilla";
 import { withValueAt } from "../../design/changeAt";
 import { type Design, parseDesign } from "../../design/design";
@@ -19,27 +19,27 @@ import { openDesignOf, withOpenDesign, withOpened } from "./showEdits";
 import type { WorkbenchState } from "./workbenchState";
 
 export interface Editing {
-  /** Begins a gesture: what changes until `commit` is one step. A gesture that runs is committed first. */
+  /** Begins a gesture: all changes until `commit` are one step. A running gesture is committed first. */
   begin(label: string): void;
-  /** Changes the open design within the gesture; nothing where none runs, as after Esc. */
+  /** Changes the open design within the gesture; does nothing if none is running, as after Esc. */
   change(recipe: (design: Design) => Design): void;
-  /** Ends the gesture as one step, or as part of the one before in the same run; none where it changed nothing. */
+  /** Ends the gesture as one step, or as part of the previous step of the same run; without a change it adds none. */
   commit(run?: string): void;
-  /** Ends the gesture and restores what was before it. */
+  /** Ends the gesture and restores the state before it. */
   cancel(): void;
   /**
    * Changes the open design in one step.
-   * @param run what small steps of one kind have in common, as a field's place: one step of undo takes all
-   * back that follow one another within `RUN_PAUSE`
+   * @param run identifies small steps of one kind, such as those of a field: steps that follow one another
+   * within `RUN_PAUSE` are undone together
    */
   edit(label: string, recipe: (design: Design) => Design, run?: string): void;
-  /** Puts a value at a path of the open design, in one step, named by its field unless a label is given. */
+  /** Sets a value of the open design in one step, named by its field unless a label is given. */
   setValue(path: string, value: unknown, label?: string, run?: string): void;
   /** Changes the show in one step. */
   editShow(label: string, recipe: (show: Show) => Show, run?: string): void;
   undo(): void;
   redo(): void;
-  /** Puts another design on the board; looking at it is no step. */
+  /** Opens another design; this is not an undo step. */
   openDesign(id: string): void;
 }
 
@@ -57,25 +57,30 @@ interface Run {
   name: string;
   /** ms */
   at: number;
-  /** what it left: whatever else happens leaves another past or present */
+  /** the history after it; any other change leads to another past or present */
   past: History<Show>["past"];
   present: Show;
 }
 
-/** Whether a step at a time, ms, belongs to the run of the last one. */
-function goesOn(last: Run | null, run: string | undefined, at: number, history: History<Show>): boolean {
+/** Whether a step at a time, ms, continues the run of the last one. */
+function continuesRun(
+  last: Run | null,
+  run: string | undefined,
+  at: number,
+  history: History<Show>,
+): boolean {
   if (last === null || last.name !== run || at - last.at >= RUN_PAUSE) return false;
   return last.past === history.past && last.present === history.present;
 }
 
-/** Makes the edits of a store. Nothing gets into the show that its schema refuses. */
+/** Creates the edits of a store. Values that the schema refuses never enter the show. */
 export function newEditing(store: StoreApi<WorkbenchState>, now: () => Date): Editing {
   let lastRun: Run | null = null;
   const state = () => store.getState();
   const present = () => state().history.present;
   const refuse = (faults: readonly Fault[]) => {
     const details = faults.map((fault) => fault.message);
-    const sentence = "This change was not made, because the design would have no meaning.";
+    const sentence = "This change was not made, because the design would not be valid: enter another value.";
     store.setState(({ notices }) => ({
       notices: withNotice(notices, {
         id: REFUSED,
@@ -90,13 +95,13 @@ export function newEditing(store: StoreApi<WorkbenchState>, now: () => Date): Ed
     const notices = withoutNotice(state().notices, REFUSED);
     if (history !== state().history) store.setState({ history, gesture: null, notices });
   };
-  /** The last step made longer where it belongs to the same run, else one more. */
+  /** Extends the last step if it belongs to the same run; otherwise adds a step. */
   const record = (history: History<Show>, label: string, next: Show, run: string | undefined) => {
     const at = now().getTime();
-    const last = goesOn(lastRun, run, at, history) ? history.past.at(-1) : undefined;
+    const last = continuesRun(lastRun, run, at, history) ? history.past.at(-1) : undefined;
     const before = last ? last.state : history.present;
     const after = last ? extendStep(history, next) : recordStep(history, label, before, next);
-    // steps that lead back to where they began leave none to go on from
+    // a run that returns to its initial state leaves no step to extend
     const recorded = after.present !== before;
     lastRun =
       run !== undefined && recorded ? { name: run, at, past: after.past, present: after.present } : null;

@@ -1,7 +1,7 @@
-/** The steps that can be taken back and done again, over any immutable state. */
+/** Undo and redo steps of any immutable state. */
 
 interface Step<State> {
-  /** what was done, as in “move tap” */
+  /** name of the step, such as “move tap” */
   label: string;
   /** the state on the other side of the step */
   state: State;
@@ -13,10 +13,10 @@ export interface History<State> {
   future: readonly Step<State>[];
 }
 
-/** Steps that are remembered; the oldest fall away. */
+/** Maximum number of steps; the oldest are dropped. */
 export const HISTORY_DEPTH = 200;
 
-/** A history that has only a present. */
+/** A history without steps. */
 export function newHistory<State>(present: State): History<State> {
   return { past: [], present, future: [] };
 }
@@ -25,22 +25,22 @@ function isObject(value: unknown): value is Record<string, unknown> {
   return typeof value === "object" && value !== null;
 }
 
-/** Whether every value of the one that JSON would write is the other's too. */
-function holds(one: Record<string, unknown>, other: Record<string, unknown>): boolean {
+/** Whether the second object has every value of the first that JSON would write. */
+function includesValues(one: Record<string, unknown>, other: Record<string, unknown>): boolean {
   return Object.keys(one).every((key) => one[key] === undefined || sameValue(one[key], other[key]));
 }
 
 /**
- * Whether two states hold the same values, as JSON would write them. Parts that are the same object are
- * not looked into: of a show of many designs an edit leaves all but one as they were.
+ * Whether two states have the same values, as JSON would write them. Identical objects are not compared
+ * further: an edit keeps all designs of a show but one.
  */
 export function sameValue(a: unknown, b: unknown): boolean {
   if (a === b) return true;
   if (!isObject(a) || !isObject(b)) return Number.isNaN(a) && Number.isNaN(b);
-  return Array.isArray(a) === Array.isArray(b) && holds(a, b) && holds(b, a);
+  return Array.isArray(a) === Array.isArray(b) && includesValues(a, b) && includesValues(b, a);
 }
 
-/** Records one step from `before` to `after`; nothing where the two hold the same values. */
+/** Records one step from `before` to `after`; none if their values are equal. */
 export function recordStep<State>(
   history: History<State>,
   label: string,
@@ -52,19 +52,19 @@ export function recordStep<State>(
   return { past, present: after, future: [] };
 }
 
-/** Lets the last step lead to another state; there is no step left where that is what was before it. */
+/** Makes the last step lead to another state; drops it if that is the state before it. */
 export function extendStep<State>(history: History<State>, after: State): History<State> {
   const last = history.past.at(-1);
   if (!last) return history;
   return recordStep({ ...history, past: history.past.slice(0, -1) }, last.label, last.state, after);
 }
 
-/** Replaces the present without a step, as within a gesture. */
+/** Replaces the present without adding a step, as within a gesture. */
 export function replacePresent<State>(history: History<State>, present: State): History<State> {
   return { ...history, present };
 }
 
-/** Takes the last step back; unchanged where there is none. */
+/** Undoes the last step; unchanged if there is none. */
 export function stepBack<State>(history: History<State>): History<State> {
   const last = history.past.at(-1);
   if (!last) return history;
@@ -75,7 +75,7 @@ export function stepBack<State>(history: History<State>): History<State> {
   };
 }
 
-/** Does the step again that was taken back last; unchanged where there is none. */
+/** Redoes the step that was undone last; unchanged if there is none. */
 export function stepForward<State>(history: History<State>): History<State> {
   const [next, ...future] = history.future;
   if (!next) return history;

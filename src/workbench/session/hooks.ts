@@ -1,4 +1,4 @@
-/** What components read of the session; each follows only the part that it selects. */
+/** Hooks that read the session; each subscribes only to the part that it selects. */
 import { useEffect } from "react";
 import { useStore } from "zustand";
 import { useShallow } from "zustand/react/shallow";
@@ -28,7 +28,7 @@ export function useDesign<Part>(selector: (design: Design) => Part): Part {
   );
 }
 
-/** A part of the open design's evaluation; its groups are null before the first result. */
+/** A part of the open design's evaluation; groups are null before the first result. */
 export function useEvaluation<Part>(selector: (evaluation: Evaluation) => Part): Part {
   return useStore(
     session.store,
@@ -49,7 +49,7 @@ export function useUnitSystem(): UnitSystem {
   return usePreferences((preferences) => preferences.unitSystem);
 }
 
-/** The sweep of bursts as it stands; all on-times are swept while `watched`. */
+/** The state of the sweep of bursts; all on-times are swept while `watched`. */
 export function useEnergySweep<Part>(selector: (state: EnergyState) => Part, watched = false): Part {
   useEffect(() => (watched ? energySweeps.watch() : undefined), [watched]);
   return useStore(energySweeps.store, useShallow(selector));

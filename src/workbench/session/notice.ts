@@ -1,49 +1,49 @@
-/** Something to be told once, with the ways out of it. */
+/** A notice to the user, with its actions. */
 
 export type WayOut =
-  /** take the notice away */
+  /** close the notice */
   | "dismiss"
-  /** save from now on; what is stored is set aside first */
+  /** save from now on; stored data are backed up first */
   | "start afresh"
-  /** let the next save write over what could not be set aside */
+  /** let the next save overwrite data that could not be backed up */
   | "discard what is kept"
-  /** show what another tab has saved, as one step that can be taken back */
+  /** show what another tab has saved, in one step that can be undone */
   | "take the other"
-  /** keep what this tab shows; what the other one saved goes to the versions */
+  /** keep this tab's show; the other tab's is saved as a version */
   | "keep this"
-  /** try again to save */
+  /** retry to save */
   | "save again"
-  /** give out the stored text as a file, see `keptFile` */
+  /** export the stored text as a file, see `keptFile` */
   | "export what is kept"
-  /** undo the last edit, because something could not be computed after it */
+  /** undo the last edit, because a computation failed after it */
   | "take back the last change"
-  /** compute again, with more patience */
+  /** compute again, with a longer timeout */
   | "wait longer"
-  /** compute again what stopped */
+  /** repeat the failed computation */
   | "compute again"
-  /** give out what is on screen as a file */
+  /** export the present show as a file */
   | "export the show"
-  /** put the version of the notice on the board, as one step that can be taken back */
+  /** restore the notice's version, in one step that can be undone */
   | "take the version";
 
 export interface Notice {
-  /** one notice of an id at a time */
+  /** at most one notice per id is shown */
   id: string;
   severity: "error" | "warning" | "note";
   sentence: string;
-  /** more lines, as one a fault */
+  /** further lines, such as one per fault */
   details: readonly string[];
   waysOut: readonly WayOut[];
-  /** what a way out does besides taking the notice away, where that is the business of who told it */
+  /** callbacks of actions that the notice's own source handles */
   acts?: Partial<Record<WayOut, () => void>>;
 }
 
-/** The list with a notice added; one of the same id is replaced. */
+/** The list with a notice added; it replaces one with the same id. */
 export function withNotice(notices: readonly Notice[], notice: Notice): readonly Notice[] {
   return [...withoutNotice(notices, notice.id), notice];
 }
 
-/** The list without the notice of an id. */
+/** The list without the notice with an id. */
 export function withoutNotice(notices: readonly Notice[], id: string): readonly Notice[] {
   return notices.some((notice) => notice.id === id) ? notices.filter((notice) => notice.id !== id) : notices;
 }

@@ -1,4 +1,4 @@
-/** How this person likes the screen: kept in the browser, apart from the show and from undo. */
+/** The user's preferences: stored in the browser, separate from the show and from undo. */
 import * as z from "zod/mini";
 import { useStore } from "zustand";
 import { createStore, type StoreApi } from "zustand/vanilla";
@@ -11,11 +11,11 @@ export type Theme = "light" | "dark" | "system";
 export interface Preferences {
   theme: Theme;
   unitSystem: UnitSystem;
-  /** whether the cautions of first start were acknowledged on this browser */
+  /** whether the cautions of the first start were acknowledged in this browser */
   cautionsAcknowledged: boolean;
-  /** ISO 8601; null before they were */
+  /** ISO 8601; null before that */
   cautionsAcknowledgedAt: string | null;
-  /** by the panel's name; a panel that is not named is open */
+  /** by the panel's name; a panel without an entry has its default */
   panelsOpen: Readonly<Record<string, boolean>>;
 }
 
@@ -34,7 +34,7 @@ const DEFAULTS: Preferences = {
   panelsOpen: {},
 };
 
-/** Each preference falls back to its default alone, so that one bad value does not take the others. */
+/** Each preference falls back to its default separately, so that one bad value does not affect the others. */
 const preferencesSchema = z.object({
   theme: z.catch(z.enum(["light", "dark", "system"]), DEFAULTS.theme),
   unitSystem: z.catch(z.enum(["metric", "inch"]), DEFAULTS.unitSystem),
@@ -51,8 +51,8 @@ function readPreferences(storage: Storage | null): Preferences {
   }
 }
 
-/** A preference that cannot be kept still holds until the page is closed: nothing else is lost with it. */
-function keepPreferences(storage: Storage | null, preferences: Preferences): void {
+/** Stores the preferences; if the browser refuses, they last until the page is closed. */
+function storePreferences(storage: Storage | null, preferences: Preferences): void {
   try {
     storage?.setItem(PREFERENCES_KEY, JSON.stringify(preferencesSchema.parse(preferences)));
   } catch {
@@ -60,7 +60,7 @@ function keepPreferences(storage: Storage | null, preferences: Preferences): voi
   }
 }
 
-/** Makes the store of preferences over a storage, or over none. */
+/** Creates the store of preferences, with or without a storage. */
 export function createPreferences(storage: Storage | null, now: () => Date): StoreApi<PreferencesState> {
   const store = createStore<PreferencesState>((set, get) => ({
     ...readPreferences(storage),
@@ -70,13 +70,13 @@ export function createPreferences(storage: Storage | null, now: () => Date): Sto
       set({ cautionsAcknowledged: true, cautionsAcknowledgedAt: now().toISOString() }),
     setPanelOpen: (panel, open) => set({ panelsOpen: { ...get().panelsOpen, [panel]: open } }),
   }));
-  store.subscribe((state) => keepPreferences(storage, state));
+  store.subscribe((state) => storePreferences(storage, state));
   return store;
 }
 
 const preferences = createPreferences(browserStorage(), () => new Date());
 
-/** A part of the preferences, followed as it changes. */
+/** A part of the preferences, updated when it changes. */
 export function usePreferences<Part>(selector: (preferences: PreferencesState) => Part): Part {
   return useStore(preferences, selector);
 }

@@ -1,4 +1,4 @@
-/** The session of this page. What the browser keeps is awaited here, so that nobody sees a session without it. */
+/** The session of this page. It awaits the stored data, so that no session exists without them. */
 import { newEnergySweeps } from "../background/energySession";
 import { taskEvaluator } from "../background/taskEvaluator";
 import { startEnergySweep, startEvaluation } from "../background/workers";

@@ -1,14 +1,14 @@
-/** The session's state as the screen reads it. */
+/** The session's state as shown on screen. */
 import type { Notice } from "./notice";
 import type { SaveState, WorkbenchState } from "./workbenchState";
 
 export interface SessionView {
-  /** as in “Undo move tap”; null where there is nothing to take back */
+  /** such as “Undo move tap”; null if there is nothing to undo */
   undoLabel: string | null;
   redoLabel: string | null;
   canUndo: boolean;
   canRedo: boolean;
-  /** label of the gesture that runs */
+  /** label of the running gesture */
   gesture: string | null;
   saveState: SaveState;
   saveMessage: string;
@@ -20,14 +20,14 @@ export interface SessionView {
   notices: readonly Notice[];
 }
 
-/** “Undo move tap”: an initial capital goes, unless the word is an abbreviation. */
+/** “Undo move tap”: the initial is lowercased, unless the word is an abbreviation. */
 function stepLabel(verb: string, label: string | undefined): string | null {
   if (label === undefined) return null;
   const lower = /^\p{Lu}(?!\p{Lu})/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
   return `${verb} ${lower}`;
 }
 
-/** What the screen reads of a state. */
+/** The view of a state. */
 export function sessionView(state: WorkbenchState): SessionView {
   const { past, future } = state.history;
   return {

@@ -1,10 +1,10 @@
-/** The edits of a show as pure functions: designs are added, opened, renamed, copied and taken out. */
+/** The edits of a show as pure functions: adding, opening, replacing and removing designs. */
 import type { Design } from "../../design/design";
 import { pierHallLeft } from "../../design/examples";
 import type { Show } from "../../design/show";
 import type { Seat } from "../keeping/version";
 
-/** The design on the board. */
+/** The open design. */
 export function openDesignOf(show: Show): Design {
   return show.designs[show.open];
 }
@@ -14,7 +14,7 @@ export function withDesign(show: Show, id: string, design: Design): Show {
   return { ...show, designs: { ...show.designs, [id]: design } };
 }
 
-/** The show with the open design replaced by what the recipe makes of it. */
+/** The show with the open design changed by a recipe. */
 export function withOpenDesign(show: Show, recipe: (design: Design) => Design): Show {
   const before = openDesignOf(show);
   const after = recipe(before);
@@ -26,13 +26,13 @@ export function withAddedDesign(show: Show, id: string, design: Design): Show {
   return { ...withDesign(show, id, design), order: [...show.order, id], open: id };
 }
 
-/** The show with another design on the board; unchanged where the id is not known. */
+/** The show with another design open; unchanged if the id is unknown. */
 export function withOpened(show: Show, id: string): Show {
   return Object.hasOwn(show.designs, id) && id !== show.open ? { ...show, open: id } : show;
 }
 
-/** The show with a design back where it was taken out of, as far as nobody else sits there now. */
-export function withReseated(show: Show, id: string, design: Design, seat: Seat): Show {
+/** The show with a deleted design back in its former place, as far as that is free. */
+export function withDesignBack(show: Show, id: string, design: Design, seat: Seat): Show {
   const added = withAddedDesign(show, id, design);
   const order = show.order.toSpliced(seat.index, 0, id);
   if (seat.side === "right" && show.right === null) return { ...added, order, right: id };
@@ -41,7 +41,7 @@ export function withReseated(show: Show, id: string, design: Design, seat: Seat)
   return { ...added, order, left: id, right };
 }
 
-/** A title that no design of the show has: the wanted one, or with a number after it. */
+/** A title that no design of the show has: the wanted one, with a number if necessary. */
 export function freeTitle(show: Show, wanted: string): string {
   const taken = new Set(Object.values(show.designs).map((design) => design.title));
   let title = wanted;
@@ -49,14 +49,15 @@ export function freeTitle(show: Show, wanted: string): string {
   return title;
 }
 
-/** A design to start from, with the proportions of the worked example. */
+/** A new design, with the proportions of the worked example. */
 export function startingDesign(title: string): Design {
   return { ...pierHallLeft, title, notes: "" };
 }
 
 /**
- * The show without a design. The neighbour in the list takes its place on the board and at the left, there
- * the right coil only where no other is left; where it was the last one, a starting design under the new id does.
+ * The show without a design. If it was open, its neighbour in the list is opened. If it was the left coil, a
+ * neighbour replaces it: the right coil only if there is no other design. If it was the last design, a starting
+ * design with the new id replaces it.
  */
 export function withoutDesign(show: Show, id: string, newId: string): Show {
   if (!Object.hasOwn(show.designs, id)) return show;
@@ -65,16 +66,16 @@ export function withoutDesign(show: Show, id: string, newId: string): Show {
   }
   const at = show.order.indexOf(id);
   const order = show.order.filter((each) => each !== id);
-  const heir = order[Math.min(at, order.length - 1)];
+  const neighbour = order[Math.min(at, order.length - 1)];
   const { [id]: _gone, ...designs } = show.designs;
   const others = [...order.slice(at), ...order.slice(0, at).reverse()].filter((each) => each !== show.right);
-  const left = show.left === id ? (others[0] ?? heir) : show.left;
+  const left = show.left === id ? (others[0] ?? neighbour) : show.left;
   return {
     ...show,
     designs,
     order,
     left,
     right: show.right === id || show.right === left ? null : show.right,
-    open: show.open === id ? heir : show.open,
+    open: show.open === id ? neighbour : show.open,
   };
 }

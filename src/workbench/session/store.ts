@@ -1,4 +1,4 @@
-/** The running session: one store, the actions on it, and what keeps it evaluated and saved. */
+/** The running session: the store, its actions, its evaluation and its saving. */
 import { createStore, type StoreApi } from "zustand/vanilla";
 import { connectEvaluator } from "../background/evaluating";
 import type { Evaluator } from "../background/evaluator";
@@ -16,9 +16,9 @@ export interface WorkbenchOptions extends KeepingOptions {
 }
 
 interface KeepingActions {
-  /** Takes one of the ways out that a notice offers; answers when what follows from it is done. */
+  /** Runs an action of a notice; resolves when it is done. */
   takeWayOut(noticeId: string, wayOut: WayOut): Promise<void>;
-  /** The stored text as it is, readable or not, as a file; null where there is none. */
+  /** The stored text, readable or not, as a file; null if there is none. */
   keptFile(): TextFile | null;
   /** The dated versions and the bin. */
   versions: Versions;
@@ -29,18 +29,18 @@ export type WorkbenchActions = Editing & Documents & KeepingActions;
 export interface Workbench {
   store: StoreApi<WorkbenchState>;
   actions: WorkbenchActions;
-  /** Saves at once what waits to be saved. */
+  /** Saves pending changes immediately. */
   flush(): void;
-  /** Answers when nothing is being saved any more. */
+  /** Resolves when no save is in progress. */
   settled(): Promise<void>;
-  /** Looks whether another tab has saved, or storage was cleared, and tells of it. */
+  /** Checks whether another tab has saved or storage was cleared, and reports it. */
   checkStorage(): void;
-  /** Whether something is committed that would be lost with the page. */
+  /** Whether committed changes would be lost with the page. */
   isAtRisk(): boolean;
   close(): void;
 }
 
-/** Makes a session over an evaluator and a storage; what is kept is loaded before anything is written. */
+/** Creates a session; stored data are loaded before anything is written. */
 export function createWorkbench({ evaluator, ...options }: WorkbenchOptions): Workbench {
   const places = newKeepingPlaces(options);
   const { show, ...opening } = openKept(places.keeper, options.found.trouble);

@@ -1,15 +1,15 @@
-/** What the running session knows. */
+/** The state of the running session. */
 import type { Show } from "../../design/show";
 import type { Evaluation } from "../../evaluation/evaluation";
 import type { History } from "./history";
 import type { Notice } from "./notice";
 
-/** “saved” is on disk; “kept” is in local storage alone, which a browser writes to disk when it suits it. */
+/** “saved” is on disk; “kept” is in local storage only, which a browser writes to disk at some later time. */
 export type SaveState = "saved" | "kept" | "saving" | "unsaved" | "failed";
 
 export interface Gesture {
   label: string;
-  /** the show as it was when the gesture began */
+  /** the show when the gesture began */
   before: Show;
 }
 
@@ -18,21 +18,21 @@ export interface WorkbenchState {
   gesture: Gesture | null;
   /** of the open design; groups are null and findings empty before the first result */
   evaluation: Evaluation;
-  /** of the open design as it stands; one higher with each change of it */
+  /** of the open design; incremented with each change */
   revision: number;
   /** of the design that the first group of the evaluation belongs to; 0 before the first result */
   fieldRevision: number;
   /** of the design that the second group belongs to */
   driveRevision: number;
-  /** replies below this belong to a design that is no longer on the board */
+  /** replies below this belong to a design that is no longer open */
   oldestRevision: number;
   evaluating: boolean;
-  /** turns, where bursts give the spark most energy, and what bursts those were; null before the first sweep */
+  /** the tap, in turns, with most energy into the spark, and the key of its sweep; null before the first sweep */
   mostEnergy: { key: string; tap: number | null } | null;
   saveState: SaveState;
-  /** why it is not saved; empty where all is well */
+  /** why it is not saved; empty if it is */
   saveMessage: string;
-  /** why nothing can be changed; null where everything can */
+  /** why nothing can be changed; null if editing is allowed */
   readOnly: string | null;
   notices: readonly Notice[];
 }
@@ -52,7 +52,7 @@ export const EMPTY_EVALUATION: Evaluation = {
   findings: [],
 };
 
-/** A state in which nothing has happened yet. */
+/** The initial state. */
 export function initialState(history: History<Show>): WorkbenchState {
   return {
     history,

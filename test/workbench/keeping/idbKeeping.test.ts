@@ -116,7 +116,7 @@ describe("the versions in the browser's database", () => {
     const listed = await database.listVersions();
     expect(listed.map(({ id }) => id)).toEqual(["a", "b"]);
     expect(listed[0]).not.toHaveProperty("text");
-    expect(await database.readVersion("b")).toMatchObject({ text: "second", cause: "while editing" });
+    expect(await database.readVersion("b")).toMatchObject({ text: "second", cause: "during editing" });
     await database.removeVersions(["a"]);
     expect(await database.readVersion("a")).toBeNull();
     expect(await database.listVersions()).toHaveLength(1);
@@ -174,7 +174,7 @@ describe("the start", () => {
     await vi.advanceTimersByTimeAsync(5_000);
     expect(await finding).toMatchObject({
       records: null,
-      trouble: expect.stringContaining("does not answer"),
+      trouble: expect.stringContaining("does not respond"),
     });
     vi.useRealTimers();
   });

@@ -151,7 +151,7 @@ describe("saving", () => {
     expect(bench.state()).toMatchObject({
       saveState: "failed",
       saveMessage: expect.stringContaining("export"),
-      notices: [{ id: "save", severity: "error", sentence: expect.stringContaining("keeps nothing") }],
+      notices: [{ id: "save", severity: "error", sentence: expect.stringContaining("stores nothing") }],
     });
     bench.actions.setValue("primary.tap", 5);
     expect(bench.open().primary.tap).toBe(5);
@@ -222,7 +222,7 @@ describe("what is kept and cannot be read", () => {
     expect(setAside(storage)).toEqual([text]);
     expect(storage.getItem(SHOW_KEY)).toBe(text);
     const [notice] = bench.state().notices;
-    expect(notice.sentence).toContain("set aside");
+    expect(notice.sentence).toContain("backed up");
     expect(notice.waysOut).toContain("export what is kept");
     expect(bench.actions.keptFile()?.text).toBe(text);
     expect(bench.show()).toEqual(exampleShow());
@@ -258,7 +258,7 @@ describe("what is kept and cannot be read", () => {
     storage.setItem(BACKUP_KEYS[2], "broken too");
     const bench = newBench(storage);
     expect(bench.show().spacing).toBe(9);
-    expect(bench.state().notices[0].sentence).toContain("newest state that can be read");
+    expect(bench.state().notices[0].sentence).toContain("newest readable state");
   });
 
   it("is never written over when it cannot be set aside, until its owner discards it", async () => {

@@ -17,7 +17,7 @@ function summary(age: number, changes: Partial<VersionSummary> = {}): VersionSum
     designId: "left",
     title: "Coil",
     at: new Date(NOW - age).toISOString(),
-    cause: "while editing",
+    cause: "during editing",
     binned: false,
     periodic: true,
     offered: false,

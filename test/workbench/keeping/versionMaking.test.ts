@@ -24,7 +24,7 @@ it("a design that came during the session has a version from before its first ed
   bench.actions.setValue("primary.tap", 5.5);
   await bench.settled();
   const kept = (await bench.actions.versions.list()).filter(({ designId }) => designId === added);
-  expect(kept.map(({ cause }) => cause)).toEqual(["as it was before the first edit of a session"]);
+  expect(kept.map(({ cause }) => cause)).toEqual(["before the first edit of a session"]);
   const version = await bench.actions.versions.read(kept[0].id);
   expect(JSON.parse(version?.text ?? "").primary.tap).not.toBe(5);
 });

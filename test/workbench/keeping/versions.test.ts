@@ -111,11 +111,11 @@ describe("a version", () => {
     }
     const causes = (await bench.actions.versions.list()).filter(({ kind }) => kind === "design");
     expect(causes.map(({ cause }) => cause)).toEqual([
-      "while editing",
-      "while editing",
-      "while editing",
-      "as it was before the first edit of a session",
-      "as it was before the first edit of a session",
+      "during editing",
+      "during editing",
+      "during editing",
+      "before the first edit of a session",
+      "before the first edit of a session",
     ]);
   });
 
