@@ -17,7 +17,7 @@ import { topLoadFields } from "../../../src/calc/coil/topLoadField";
 import type { Room, StrikeRail, TopLoadElement } from "../../../src/calc/design-parts";
 import { sectionInductanceMatrix } from "../../../src/calc/field/windingInductance";
 import { pierHallLeft } from "../../../src/design/examples";
-import { standardValue } from "../../../src/fields/standard";
+import { defaultValue } from "../../../src/fields/defaults";
 import { roomFields } from "../../../src/fields/surroundingsFields";
 
 export interface CoilParts {
@@ -31,7 +31,7 @@ const AIR = { temperature: 293.15, pressure: 101325 };
 const SECTIONS = 100;
 
 export const OPEN_ROOM: Room = {
-  ...standardValue(roomFields),
+  ...defaultValue(roomFields),
   ceilingHeight: null,
   wallDistance: null,
   audienceDistance: null,
