@@ -22,7 +22,7 @@ describe("the whole screen", () => {
   it("asks for the cautions once and gives them again from the header", () => {
     expect(screen.queryByText(/A coil of this kind can kill/)).toBeNull();
     fireEvent.click(screen.getByRole("button", { name: "Cautions" }));
-    expect(screen.getByRole("dialog", { name: /before anything is switched on/i })).toBeInTheDocument();
+    expect(screen.getByRole("dialog", { name: /before you switch anything on/i })).toBeInTheDocument();
   });
 
   it("shows inches at the unit switch and leaves the design as it is", () => {

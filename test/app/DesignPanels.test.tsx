@@ -62,7 +62,7 @@ describe("the panels of a design", () => {
     await user.clear(length);
     await user.type(length, "-5{Enter}");
     expect(length.value).toBe("-5");
-    expect(screen.getByText(/Winding length must be above zero, and -5.mm is not/)).toBeInTheDocument();
+    expect(screen.getByText(/Winding length must be above zero, but it is -5.mm/)).toBeInTheDocument();
     expect(design()).toBe(before);
   });
 
