@@ -47,7 +47,7 @@ describe("the score in a real browser", () => {
     expect(await Promise.all(coils.map((coil) => coil.inputValue()))).toEqual(["left", "right"]);
 
     const mains = page.getByRole("img", { name: /^Mains current of the Left coil/ });
-    expect(await mains.getAttribute("aria-label")).toMatch(/at worst [\d.]+.A$/);
+    expect(await mains.getAttribute("aria-label")).toMatch(/worst value [\d.]+.A$/);
     await page
       .getByText(/from the design's own burst/)
       .first()
