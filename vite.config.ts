@@ -99,6 +99,8 @@ export default defineConfig({
   test: {
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    // a busy machine takes its time to come to what is waited for
+    expect: { poll: { timeout: 10_000 } },
     maxConcurrency: 2,
     maxWorkers: 2,
     projects: [
@@ -109,8 +111,7 @@ export default defineConfig({
       node("reference", folders(["reference"]), { isolate: false }),
       node("browser", folders(["browser"]), {
         globalSetup: ["test/browser/support/setup.ts"],
-        // a browser takes both cores of a small machine: after all else, one file at a time
-        fileParallelism: false,
+        // a browser takes most of a small machine: after all else
         sequence: { groupOrder: 1 },
         testTimeout: 60_000,
         hookTimeout: 60_000,
