@@ -49,7 +49,12 @@ const node = (name: string, include: string[], rest: object = {}): TestProjectCo
 
 const folders = (names: string[]) => names.map((name) => `test/${name}/**/*.test.{ts,tsx}`);
 
-const screen = (name: string, names: string[], setup: string[]): TestProjectConfiguration => ({
+const screen = (
+  name: string,
+  names: string[],
+  setup: string[],
+  rest: object = {},
+): TestProjectConfiguration => ({
   extends: true,
   test: {
     name,
@@ -57,11 +62,14 @@ const screen = (name: string, names: string[], setup: string[]): TestProjectConf
     isolate: false,
     include: folders(names),
     setupFiles: ["test/component.setup.ts", ...setup, "test/properties.setup.ts"],
+    ...rest,
   },
 });
 
 const LOGIC = ["calc", "design", "fields", "units", "evaluation", "music", "door"];
-const SCREEN = ["panels", "charts", "app", "workbench", "drawing", "sheet"];
+const SCREEN = ["panels", "charts", "workbench/session", "workbench/background", "drawing", "sheet"];
+/** They listen to the page itself, and each file needs one of its own. */
+const PAGE = ["app", "workbench/keeping"];
 
 const licenceTexts = licences();
 
@@ -108,6 +116,7 @@ export default defineConfig({
       node("unit", ["test/*.test.ts", ...folders(LOGIC)], { isolate: false }),
       screen("parts", ["ui"], []),
       screen("component", SCREEN, ["test/session.setup.ts"]),
+      screen("page", PAGE, ["test/session.setup.ts"], { isolate: true }),
       node("reference", folders(["reference"]), { isolate: false }),
       node("browser", folders(["browser"]), {
         globalSetup: ["test/browser/support/setup.ts"],

@@ -1,4 +1,5 @@
 import type { TuningPoint } from "../calc/circuit/tuningCurve";
+import type { TuningResult } from "../evaluation/tuning/tuningResults";
 import { formatQuantity } from "../units/format";
 import { useDesign, useEvaluation, useUnitSystem } from "../workbench/session/hooks";
 import { dragTap } from "../workbench/session/moveTap";
@@ -22,24 +23,13 @@ function against(
   return curve.map((point) => ({ x: point.tap, y: value(point) }));
 }
 
-/** The primary's resonance against the tap, with the secondary's resonances and the poles of the coupled circuit. */
-export function TuningChart() {
-  const tuning = useEvaluation((evaluation) => evaluation.tuning);
-  const resonances = useEvaluation(({ secondary }) => ({
-    unloaded: secondary?.resonance ?? 0,
-    loaded: secondary?.loadedResonance ?? 0,
-  }));
-  const tap = useDesign((design) => design.primary.tap);
-  const system = useUnitSystem();
-  if (!tuning || tuning.curve.length < 2) {
-    return (
-      <p className={styles.none}>
-        The tuning cannot be computed because the coil has no solution; see the findings.
-      </p>
-    );
-  }
-  const { curve, targetResonance, suggestedTap, suggestedTapBand } = tuning;
-  const curves: Curve[] = [
+interface Resonances {
+  unloaded: number;
+  loaded: number;
+}
+
+function curvesOf(curve: readonly TuningPoint[], resonances: Resonances): Curve[] {
+  return [
     {
       id: "primary",
       label: "Primary",
@@ -88,7 +78,10 @@ export function TuningChart() {
       shownAtFirst: false,
     },
   ];
-  const markers: Marker[] = [
+}
+
+function markersOf({ suggestedTap, suggestedTapBand }: TuningResult, tap: number): Marker[] {
+  return [
     ...(suggestedTap === null
       ? []
       : [
@@ -102,6 +95,25 @@ export function TuningChart() {
         ]),
     { id: "present", label: "Present tap", colour: "--tap", x: tap },
   ];
+}
+
+/** The primary's resonance against the tap, with the secondary's resonances and the poles of the coupled circuit. */
+export function TuningChart() {
+  const tuning = useEvaluation((evaluation) => evaluation.tuning);
+  const resonances = useEvaluation(({ secondary }) => ({
+    unloaded: secondary?.resonance ?? 0,
+    loaded: secondary?.loadedResonance ?? 0,
+  }));
+  const tap = useDesign((design) => design.primary.tap);
+  const system = useUnitSystem();
+  if (!tuning || tuning.curve.length < 2) {
+    return (
+      <p className={styles.none}>
+        The tuning cannot be computed because the coil has no solution; see the findings.
+      </p>
+    );
+  }
+  const { curve, targetResonance } = tuning;
   const middle = targetResonance ?? resonances.unloaded;
   const around = { from: middle * (1 - REACH), to: middle * (1 + REACH) };
   return (
@@ -117,8 +129,8 @@ export function TuningChart() {
         domain: roundedDomain(around, Y_TICKS),
         format: (value) => formatQuantity(value, "frequency", system, value % 1e4 === 0 ? 3 : 4).text,
       }}
-      curves={curves}
-      markers={markers}
+      curves={curvesOf(curve, resonances)}
+      markers={markersOf(tuning, tap)}
       onPlace={dragTap}
     />
   );

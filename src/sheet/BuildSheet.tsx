@@ -88,6 +88,90 @@ function RailRows() {
   );
 }
 
+function FrequencyBlock() {
+  return (
+    <Block title="Predicted frequencies">
+      <dl>
+        <ResultRow id="secondary.bareResonance" label="Bare winding" />
+        <ResultRow id="secondary.resonance" label="Secondary, no spark" />
+        <ResultRow id="secondary.loadedResonance" label="Secondary with the spark" />
+        <ResultRow id="primary.resonance" />
+        <ResultRow id="response.lowerPole" />
+        <ResultRow id="response.upperPole" />
+        <ResultRow id="coupling.circuit" />
+      </dl>
+    </Block>
+  );
+}
+
+function TankBlock() {
+  return (
+    <Block title="Tank capacitor">
+      <dl>
+        <FieldRow path="tank.unitsInSeries" />
+        <FieldRow path="tank.strings" />
+        <FieldRow path="tank.unit.capacitance" />
+        <ResultRow id="tank.capacitance" />
+        <ResultRow id="tank.peakVoltageRating" />
+      </dl>
+    </Block>
+  );
+}
+
+function WindingBlock() {
+  return (
+    <Block title="Secondary winding">
+      <dl>
+        <FieldRow path="secondary.formerDiameter" />
+        <FieldRow path="secondary.windingLength" />
+        <FieldRow path="secondary.turns" />
+        <FieldRow path="secondary.wire.conductorDiameter" />
+        <FieldRow path="secondary.wire.overallDiameter" />
+        <FieldRow path="secondary.baseHeight" />
+        <ResultRow id="secondary.wireLength" />
+        <ResultRow id="secondary.wireMass" />
+        <ResultRow id="secondary.dcResistance" />
+        <ResultRow id="secondary.inductance" />
+      </dl>
+    </Block>
+  );
+}
+
+function PrimaryBlock() {
+  return (
+    <Block title="Primary">
+      <dl>
+        <FieldRow path="primary.tubeDiameter" />
+        <FieldRow path="primary.pitch" />
+        <FieldRow path="primary.inclinationDegrees" />
+        <FieldRow path="primary.leadInductance" />
+        <ResultRow id="primary.inductance" label="Inductance to the tap" />
+        <ResultRow id="primary.lowFrequencyInductance" label="On an LCR meter" />
+        <ResultRow id="primary.fullConductorLength" />
+        <RailRows />
+      </dl>
+    </Block>
+  );
+}
+
+function Cautions() {
+  return (
+    <footer className={styles.cautions}>
+      <p className={styles.practice}>
+        <strong>This can kill.</strong> {practiceSentence}
+      </p>
+      <ul>
+        {cautions.map((caution) => (
+          <li key={caution.code}>
+            <strong>{caution.title}.</strong> {caution.sentence}
+          </li>
+        ))}
+      </ul>
+      <p>{limitsSentence}</p>
+    </footer>
+  );
+}
+
 /** The page for the workshop: light in any theme, for A4 and Letter. */
 export function BuildSheet() {
   const title = useDesign((design) => design.title);
@@ -111,75 +195,21 @@ export function BuildSheet() {
         <SheetDrawing />
         <div className={crowded || faulty ? `${styles.beside} ${styles.dense}` : styles.beside}>
           <TapBlock />
-          <Block title="Predicted frequencies">
-            <dl>
-              <ResultRow id="secondary.bareResonance" label="Bare winding" />
-              <ResultRow id="secondary.resonance" label="Secondary, no spark" />
-              <ResultRow id="secondary.loadedResonance" label="Secondary with the spark" />
-              <ResultRow id="primary.resonance" />
-              <ResultRow id="response.lowerPole" />
-              <ResultRow id="response.upperPole" />
-              <ResultRow id="coupling.circuit" />
-            </dl>
-          </Block>
-          <Block title="Tank capacitor">
-            <dl>
-              <FieldRow path="tank.unitsInSeries" />
-              <FieldRow path="tank.strings" />
-              <FieldRow path="tank.unit.capacitance" />
-              <ResultRow id="tank.capacitance" />
-              <ResultRow id="tank.peakVoltageRating" />
-            </dl>
-          </Block>
+          <FrequencyBlock />
+          <TankBlock />
           <TopLoadBlock />
         </div>
       </div>
       <div className={styles.foot}>
-        <Block title="Secondary winding">
-          <dl>
-            <FieldRow path="secondary.formerDiameter" />
-            <FieldRow path="secondary.windingLength" />
-            <FieldRow path="secondary.turns" />
-            <FieldRow path="secondary.wire.conductorDiameter" />
-            <FieldRow path="secondary.wire.overallDiameter" />
-            <FieldRow path="secondary.baseHeight" />
-            <ResultRow id="secondary.wireLength" />
-            <ResultRow id="secondary.wireMass" />
-            <ResultRow id="secondary.dcResistance" />
-            <ResultRow id="secondary.inductance" />
-          </dl>
-        </Block>
-        <Block title="Primary">
-          <dl>
-            <FieldRow path="primary.tubeDiameter" />
-            <FieldRow path="primary.pitch" />
-            <FieldRow path="primary.inclinationDegrees" />
-            <FieldRow path="primary.leadInductance" />
-            <ResultRow id="primary.inductance" label="Inductance to the tap" />
-            <ResultRow id="primary.lowFrequencyInductance" label="On an LCR meter" />
-            <ResultRow id="primary.fullConductorLength" />
-            <RailRows />
-          </dl>
-        </Block>
+        <WindingBlock />
+        <PrimaryBlock />
         <TurnTable />
       </div>
       <div className={`${styles.foot} ${styles.drive}`}>
         <DriveBlocks />
       </div>
       <SheetFindings />
-      <footer className={styles.cautions}>
-        <p className={styles.practice}>
-          <strong>This can kill.</strong> {practiceSentence}
-        </p>
-        <ul>
-          {cautions.map((caution) => (
-            <li key={caution.code}>
-              <strong>{caution.title}.</strong> {caution.sentence}
-            </li>
-          ))}
-        </ul>
-        <p>{limitsSentence}</p>
-      </footer>
+      <Cautions />
     </article>
   );
 }

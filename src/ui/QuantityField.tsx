@@ -34,60 +34,48 @@ interface QuantityFieldProps extends Omit<CellProps, "id" | "children"> {
 const restingDigits = 7;
 const fullDigits = 12;
 
-/**
- * A number with its unit. Enter or leaving the field commits the text; text that cannot be read stays
- * in the field with an error message; focus alone changes nothing.
- */
-export function QuantityField(props: QuantityFieldProps) {
-  const {
-    value,
-    usual,
-    step = null,
-    dimension,
-    system,
-    place,
-    onCommit,
-    refuse,
-    nullable = false,
-    whole = false,
-    path,
-    ...cell
-  } = props;
-  const id = useId();
-  const [focused, setFocused] = useState(false);
-  const fixed = fieldUnit(usual, dimension, system);
-  const unit = fixed.symbol;
-  const inUnit = (digits: number) => (value === null ? "" : formatIn(fixed, value, dimension, digits).number);
-  const [full, resting] = [inUnit(fullDigits), inUnit(restingDigits)];
+/** The texts of a value: at rest, and while its field is edited. */
+function textsOf({ value, usual, dimension, system }: QuantityFieldProps) {
+  const unit = fieldUnit(usual, dimension, system);
+  const inUnit = (digits: number) => (value === null ? "" : formatIn(unit, value, dimension, digits).number);
+  return { unit, full: inUnit(fullDigits), resting: inUnit(restingDigits) };
+}
 
+/** What is typed and not committed, and the ways to commit it. */
+function useEntry(props: QuantityFieldProps) {
+  const { value, dimension, system, place, label, onCommit, refuse, nullable = false } = props;
+  const { unit, full, resting } = textsOf(props);
   const write = (text: string, error: DraftError | null = null) => {
-    const kept = value === null ? "none" : `${resting} ${unit}`.trim();
-    putDraft(place, { label: cell.label, text, over: value, kept, error });
+    if (text === full && error === null) return dropDraft(place);
+    const kept = value === null ? "none" : `${resting} ${unit.symbol}`.trim();
+    putDraft(place, { label, text, over: value, kept, error });
   };
-
   const take = (next: number | null, run?: string) => {
     dropDraft(place);
     if (next !== value) onCommit(next, run);
   };
-
   const commit = (text: string, run?: string) => {
     if (text === full) return dropDraft(place);
     if (text.trim() === "" && nullable) return take(null);
-    const read = parseQuantity(text, dimension, system, unit);
+    const read = parseQuantity(text, dimension, system, unit.symbol);
     const refusal = read.ok ? refuse?.(read.value) : read.message;
     if (read.ok && !refusal) return take(read.value, run);
     write(text, { sentence: refusal ?? "", choices: read.ok ? [] : (read.choices ?? []) });
   };
+  return { unit, full, resting, write, take, commit, draft: useDraft(place, value, commit) };
+}
 
-  const draft = useDraft(place, value, commit);
+type Entry = ReturnType<typeof useEntry>;
 
+/** Enter commits, Escape gives up, the arrows step; every other key is the text's. */
+function keysOf({ place, step = null, whole = false }: QuantityFieldProps, entry: Entry) {
+  const { draft, full, unit, commit } = entry;
   const stepBy = (steps: number) => {
     const now = Number(draft?.text ?? full);
-    const size = step === null ? arrowStep(now, whole) : step / fixed.factor;
+    const size = step === null ? arrowStep(now, whole) : step / unit.factor;
     if (Number.isFinite(now)) commit(stepped(now, steps * size), place);
   };
-
-  const onKeyDown = (event: KeyboardEvent) => {
+  return (event: KeyboardEvent) => {
     // keys that compose a character belong to the input method
     if (event.nativeEvent.isComposing) return;
     if (event.key === "Enter") {
@@ -99,51 +87,77 @@ export function QuantityField(props: QuantityFieldProps) {
     event.preventDefault();
     event.stopPropagation();
   };
+}
 
-  const error = draft?.error ?? null;
-  const remarks: Remark[] = error
-    ? [{ severity: "error", sentence: error.sentence }, ...(cell.remarks ?? [])]
-    : [...(cell.remarks ?? [])];
+interface EntryInputProps {
+  id: string;
+  field: QuantityFieldProps;
+  entry: Entry;
+}
 
+function EntryInput({ id, field, entry }: EntryInputProps) {
+  const [focused, setFocused] = useState(false);
+  const { draft, full, resting, write, commit } = entry;
+  return (
+    <input
+      id={id}
+      data-field={field.path}
+      data-draft={draft ? field.place : undefined}
+      className={styles.input}
+      type="text"
+      inputMode="decimal"
+      autoComplete="off"
+      spellCheck={false}
+      placeholder={field.nullable ? "none" : undefined}
+      aria-invalid={Boolean(draft?.error)}
+      aria-describedby={`${id}-unit ${id}-remarks`}
+      value={draft?.text ?? (focused ? full : resting)}
+      onFocus={() => setFocused(true)}
+      onChange={(event) => write(event.target.value)}
+      onPaste={(event) => pasteInOneLine(event, write)}
+      onBlur={() => {
+        setFocused(false);
+        if (draft) commit(draft.text);
+      }}
+      onKeyDown={keysOf(field, entry)}
+    />
+  );
+}
+
+function remarksOf(error: DraftError | null, remarks: readonly Remark[] = []): Remark[] {
+  return error ? [{ severity: "error", sentence: error.sentence }, ...remarks] : [...remarks];
+}
+
+/**
+ * A number with its unit. Enter or leaving the field commits the text; text that cannot be read stays
+ * in the field with an error message; focus alone changes nothing.
+ */
+export function QuantityField(field: QuantityFieldProps) {
+  const { value, label, nullable } = field;
+  const id = useId();
+  const entry = useEntry(field);
+  const error = entry.draft?.error ?? null;
   return (
     <Cell
       id={id}
-      {...cell}
-      remarks={remarks}
-      actions={error && <Choices of={error.choices} onChoose={commit} />}
+      label={label}
+      help={field.help}
+      range={field.range}
+      wide={field.wide}
+      remarks={remarksOf(error, field.remarks)}
+      actions={error && <Choices of={error.choices} onChoose={entry.commit} />}
     >
       <div className={styles.entry}>
-        <input
-          id={id}
-          data-field={path}
-          data-draft={draft ? place : undefined}
-          className={styles.input}
-          type="text"
-          inputMode="decimal"
-          autoComplete="off"
-          spellCheck={false}
-          placeholder={nullable ? "none" : undefined}
-          aria-invalid={error !== null}
-          aria-describedby={`${id}-unit ${id}-remarks`}
-          value={draft?.text ?? (focused ? full : resting)}
-          onFocus={() => setFocused(true)}
-          onChange={(event) => (event.target.value === full ? dropDraft(place) : write(event.target.value))}
-          onPaste={(event) => pasteInOneLine(event, write)}
-          onBlur={() => {
-            setFocused(false);
-            if (draft) commit(draft.text);
-          }}
-          onKeyDown={onKeyDown}
-        />
+        <EntryInput id={id} field={field} entry={entry} />
         <span id={`${id}-unit`} className={styles.unit}>
-          {unit}
+          {entry.unit.symbol}
         </span>
         {nullable && value !== null && (
           <button
             type="button"
             className={styles.clear}
-            aria-label={`Clear ${cell.label}`}
-            onClick={() => take(null)}
+            aria-label={`Clear ${label}`}
+            onClick={() => entry.take(null)}
           >
             <Icon name="close" size={11} />
           </button>

@@ -3,6 +3,7 @@ import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from "vite
 import { Tuning } from "../../src/charts/Tuning";
 import { energySweeps, session, workbench } from "../../src/workbench/session/session";
 import { addBrowserParts } from "../app/browserParts";
+import { backToRealTimers } from "../realTimers";
 
 beforeAll(addBrowserParts);
 beforeEach(() => {
@@ -62,9 +63,7 @@ describe("the tap against the energy into the spark", () => {
     render(<Tuning />);
     against("tap, energy into the spark");
   });
-  afterEach(() => {
-    vi.useRealTimers();
-  });
+  afterEach(backToRealTimers);
 
   it("shows that it computes, and draws energy and peak current for each on-time", () => {
     expect(screen.getByText("Sweeping bursts …")).toBeInTheDocument();

@@ -3,13 +3,12 @@ import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { createStore } from "zustand/vanilla";
 import { FollowedProgress } from "../../src/ui/FollowedProgress";
 import { Progress } from "../../src/ui/Progress";
+import { backToRealTimers } from "../realTimers";
 
 beforeEach(() => {
   vi.useFakeTimers();
 });
-afterEach(() => {
-  vi.useRealTimers();
-});
+afterEach(backToRealTimers);
 
 const nothing = () => undefined;
 

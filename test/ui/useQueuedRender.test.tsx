@@ -1,6 +1,7 @@
 import { act, render, screen } from "@testing-library/react";
 import { afterEach, beforeEach, expect, it, vi } from "vitest";
 import { useQueuedRender } from "../../src/ui/useQueuedRender";
+import { backToRealTimers } from "../realTimers";
 
 function Part({ name }: { name: string }) {
   return useQueuedRender() ? <p>{name}</p> : null;
@@ -13,7 +14,7 @@ function Parts({ names }: { names: readonly string[] }) {
 const drawn = () => screen.queryAllByText(/part/).map(({ textContent }) => textContent);
 
 beforeEach(() => vi.useFakeTimers());
-afterEach(() => vi.useRealTimers());
+afterEach(backToRealTimers);
 
 it("draws one part at a time, in their order, and leaves out one that has gone", () => {
   const { rerender } = render(<Parts names={["part 1", "part 2", "part 3"]} />);

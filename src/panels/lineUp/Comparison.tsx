@@ -27,6 +27,45 @@ interface ComparisonProps {
   evaluations: CandidateEvaluations;
 }
 
+/** The name of a candidate beside a piece of its curves' line. */
+function Key({ name, colour, dash }: { name: string; colour: string; dash?: string }) {
+  return (
+    <span className={styles.key}>
+      <svg width="22" height="8" aria-hidden="true">
+        <path d="M1 4H21" stroke={`var(${colour})`} strokeWidth="2.4" strokeDasharray={dash} />
+      </svg>
+      {name}
+    </span>
+  );
+}
+
+function CurvesBox({ id, name, shown }: Pick<LineUpCandidate, "id" | "name" | "shown">) {
+  const toggle = () =>
+    workbench.editShow(`${shown ? "hide" : "show"} curves of ${name}`, withCandidates(toggledCurves(id)));
+  return (
+    <label className={styles.curves}>
+      <input type="checkbox" aria-label={`Curves of ${name}`} checked={shown} onChange={toggle} />
+    </label>
+  );
+}
+
+function Actions({ candidate }: { candidate: LineUpCandidate }) {
+  return (
+    <>
+      <Button aria-label={`Use ${candidate.name}`} onClick={() => workbench.adoptTopLoad(candidate.topLoad)}>
+        Use
+      </Button>
+      <Button
+        kind="bare"
+        aria-label={`Remove ${candidate.name}`}
+        onClick={() => workbench.editShow(`remove ${candidate.name}`, withCandidates(removed(candidate.id)))}
+      >
+        Remove
+      </Button>
+    </>
+  );
+}
+
 /** The candidates side by side, a column each. */
 export function Comparison({ candidates, evaluations }: ComparisonProps) {
   const system = useUnitSystem();
@@ -39,17 +78,7 @@ export function Comparison({ candidates, evaluations }: ComparisonProps) {
             <th scope="col">Top load</th>
             {candidates.map((candidate, index) => (
               <th scope="col" key={candidate.id}>
-                <span className={styles.key}>
-                  <svg width="22" height="8" aria-hidden="true">
-                    <path
-                      d="M1 4H21"
-                      stroke={`var(${CANDIDATE_STYLES[index].colour})`}
-                      strokeWidth="2.4"
-                      strokeDasharray={CANDIDATE_STYLES[index].dash}
-                    />
-                  </svg>
-                  {candidate.name}
-                </span>
+                <Key name={candidate.name} {...CANDIDATE_STYLES[index]} />
                 <Silhouette candidate={candidate} widest={widest} />
               </th>
             ))}
@@ -73,19 +102,7 @@ export function Comparison({ candidates, evaluations }: ComparisonProps) {
             <th scope="row">Curves on the chart</th>
             {candidates.map(({ id, name, shown }) => (
               <td key={id}>
-                <label className={styles.curves}>
-                  <input
-                    type="checkbox"
-                    aria-label={`Curves of ${name}`}
-                    checked={shown}
-                    onChange={() =>
-                      workbench.editShow(
-                        `${shown ? "hide" : "show"} curves of ${name}`,
-                        withCandidates(toggledCurves(id)),
-                      )
-                    }
-                  />
-                </label>
+                <CurvesBox id={id} name={name} shown={shown} />
               </td>
             ))}
           </tr>
@@ -93,21 +110,7 @@ export function Comparison({ candidates, evaluations }: ComparisonProps) {
             <th scope="row">Action</th>
             {candidates.map((candidate) => (
               <td key={candidate.id} className={styles.decide}>
-                <Button
-                  aria-label={`Use ${candidate.name}`}
-                  onClick={() => workbench.adoptTopLoad(candidate.topLoad)}
-                >
-                  Use
-                </Button>
-                <Button
-                  kind="bare"
-                  aria-label={`Remove ${candidate.name}`}
-                  onClick={() =>
-                    workbench.editShow(`remove ${candidate.name}`, withCandidates(removed(candidate.id)))
-                  }
-                >
-                  Remove
-                </Button>
+                <Actions candidate={candidate} />
               </td>
             ))}
           </tr>

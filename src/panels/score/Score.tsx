@@ -3,6 +3,7 @@ import { useStore } from "zustand";
 import { Button } from "../../ui/Button";
 import { FollowedProgress } from "../../ui/FollowedProgress";
 import type { CoilDesigns } from "../../workbench/background/coilLoadsJob";
+import type { CoilOutcomes } from "../../workbench/background/scoreJob";
 import {
   cancelScheduling,
   dismissMessage,
@@ -33,6 +34,72 @@ function useCoilDesigns(): CoilDesigns {
   return useMemo(() => (right ? { left, right } : { left }), [left, right]);
 }
 
+function OpenScore({ onOpen }: { onOpen: (file: File | undefined) => void }) {
+  return (
+    <label className={styles.open}>
+      Open a Standard MIDI File, or drop it here
+      <input
+        type="file"
+        accept=".mid,.midi,audio/midi"
+        onChange={(event) => {
+          onOpen(event.target.files?.[0]);
+          event.target.value = "";
+        }}
+      />
+    </label>
+  );
+}
+
+/** Why a file was refused, and what is to be said of one that was opened. */
+function Messages({ message, remark }: { message: string; remark: string }) {
+  return (
+    <>
+      {message && (
+        <div role="alert">
+          <p>{message}</p>
+          <Button kind="bare" icon="remove" onClick={dismissMessage}>
+            Dismiss
+          </Button>
+        </div>
+      )}
+      {remark && (
+        <p role="status" className={styles.line}>
+          {remark}
+        </p>
+      )}
+    </>
+  );
+}
+
+interface PlayedProps {
+  played: CoilOutcomes;
+  /** a player belongs to one schedule */
+  revision: number;
+  designs: CoilDesigns;
+  /** s */
+  duration: number;
+  stale: boolean;
+  title: string;
+}
+
+/** What a gate schedule gives: to listen to, by coil, and as files. */
+function Played({ played, revision, designs, duration, stale, title }: PlayedProps) {
+  const gates = useMemo(() => ({ left: played.left?.gate, right: played.right?.gate }), [played]);
+  return (
+    <>
+      <Player key={revision} gates={gates} duration={duration} leads />
+      {(["left", "right"] as const).map((coil) => {
+        const own = played[coil];
+        const design = designs[coil];
+        if (!own || !design) return null;
+        const name = coil === "left" ? "Left" : "Right";
+        return <CoilScore key={coil} name={name} played={own} duration={duration} design={design} />;
+      })}
+      <GateExport disabled={stale} gates={gates} duration={duration} title={title} />
+    </>
+  );
+}
+
 /** Opens a score, assigns its parts to the coils, and shows, plays and exports the result. */
 export function Score() {
   const { kept, lanes, arrangement } = useShow((show) => ({
@@ -57,7 +124,6 @@ export function Score() {
     if (request) scheduleScore(request);
     return cancelScheduling;
   }, [request]);
-  const gates = useMemo(() => ({ left: played?.left?.gate, right: played?.right?.gate }), [played]);
   const open = (file: File | undefined) => {
     if (file) void openScore(file, designs.right !== undefined);
   };
@@ -72,30 +138,8 @@ export function Score() {
         open(event.dataTransfer.files[0]);
       }}
     >
-      <label className={styles.open}>
-        Open a Standard MIDI File, or drop it here
-        <input
-          type="file"
-          accept=".mid,.midi,audio/midi"
-          onChange={(event) => {
-            open(event.target.files?.[0]);
-            event.target.value = "";
-          }}
-        />
-      </label>
-      {message && (
-        <div role="alert">
-          <p>{message}</p>
-          <Button kind="bare" icon="remove" onClick={dismissMessage}>
-            Dismiss
-          </Button>
-        </div>
-      )}
-      {remark && (
-        <p role="status" className={styles.line}>
-          {remark}
-        </p>
-      )}
+      <OpenScore onOpen={open} />
+      <Messages message={message} remark={remark} />
       {kept && score && <h2 className={styles.heading}>{kept.fileName}</h2>}
       <FollowedProgress
         store={readingTask.progress}
@@ -119,24 +163,14 @@ export function Score() {
         </p>
       )}
       {outline && played && (
-        <>
-          <Player key={revision} gates={gates} duration={outline.duration} leads />
-          {(["left", "right"] as const).map((coil) => {
-            const own = played[coil];
-            const design = designs[coil];
-            if (!own || !design) return null;
-            const name = coil === "left" ? "Left" : "Right";
-            return (
-              <CoilScore key={coil} name={name} played={own} duration={outline.duration} design={design} />
-            );
-          })}
-          <GateExport
-            disabled={stale}
-            gates={gates}
-            duration={outline.duration}
-            title={kept?.fileName.replace(/\.midi?$/i, "") ?? "score"}
-          />
-        </>
+        <Played
+          played={played}
+          revision={revision}
+          designs={designs}
+          duration={outline.duration}
+          stale={stale}
+          title={kept?.fileName.replace(/\.midi?$/i, "") ?? "score"}
+        />
       )}
       <Live designs={designs} arrangement={arrangement} />
       <TestPulses designs={designs} />

@@ -4,6 +4,7 @@ import { defaultArrangement } from "../../../src/design/arrangement";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
 import { Live } from "../../../src/panels/score/live/Live";
 import { readMessage } from "../../../src/panels/score/live/useMidiInput";
+import { backToRealTimers } from "../../realTimers";
 
 /** A clock that stands until it is moved, and the pulses' buffers that were started on it. */
 const audio = { time: 0, started: [] as number[] };
@@ -60,7 +61,7 @@ beforeEach(() => {
 });
 
 afterEach(() => {
-  vi.useRealTimers();
+  backToRealTimers();
   vi.unstubAllGlobals();
 });
 
