@@ -67,9 +67,9 @@ const screen = (
 });
 
 const LOGIC = ["calc", "design", "fields", "units", "evaluation", "music", "door"];
-const SCREEN = ["panels", "charts", "workbench/session", "workbench/background", "drawing", "sheet"];
-/** They listen to the page itself, and each file needs one of its own. */
-const PAGE = ["app", "workbench/keeping"];
+const SCREEN = ["panels", "charts", "drawing", "sheet"];
+/** They change what lasts as long as a page, and each file needs one of its own. */
+const PAGE = ["app", "workbench"];
 
 const licenceTexts = licences();
 
