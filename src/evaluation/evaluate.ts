@@ -1,4 +1,4 @@
-/** Design → evaluation: the one road through all of it, in named, memoised stages. */
+/** Computes the evaluation of a design, in named, memoised stages. */
 import type { Design } from "../design/design";
 import { bankResult, tankResult } from "./bank/bankStage";
 import { burstGroup } from "./burst/burstOutcome";
@@ -20,8 +20,8 @@ import { mostEnergyTap } from "./tuning/energySweepStage";
 import { tuningResult } from "./tuning/tuningStages";
 
 /**
- * What the numbers and the drawing show, within the frame.
- * @param knownTap turns, where bursts give the spark most energy; null while they are not swept
+ * The results that numbers and drawing show, computed within a frame.
+ * @param knownTap turns, the tap with most energy into the spark; null if bursts have not been swept
  * @param coil the design's, solved
  */
 export function evaluateField(
@@ -43,7 +43,7 @@ export function evaluateField(
   };
 }
 
-/** Response, burst and findings, by the next frame. */
+/** Response, burst and findings, computed by the next frame. */
 export function evaluateDrive(
   design: Design,
   field: FieldEvaluation,
@@ -68,7 +68,7 @@ export function evaluateDrive(
   return { ...drive, findings: findings(design, { ...field, ...drive }, coil) };
 }
 
-/** Everything that is computed from a design; bursts are swept where the tuning aim asks for it. */
+/** All results of a design; bursts are swept if the tuning aim needs it. */
 export function evaluate(design: Design): Evaluation {
   const coil = solveCoil(design);
   const field = evaluateField(design, mostEnergyTap(design), coil);

@@ -1,5 +1,5 @@
 /**
- * Everything that is computed from a design, all in SI units. Never saved as truth, never edited.
+ * All results of a design, in SI units. They are never saved and never edited.
  * A result's id is its dotted path here. A group that cannot be solved is null, with an error finding.
  */
 import type { ResponseResult } from "../calc/circuit/response";
@@ -16,10 +16,10 @@ import type { SwitchesResult } from "./switches/switchesResults";
 import type { TopLoadResult } from "./topLoad/topLoadResults";
 import type { TuningResult } from "./tuning/tuningResults";
 
-/** What the drive is at rest, and what stands under the burst: that is null while there is none. */
+/** Results of the drive at rest and with bursts; the latter are null without a burst. */
 export type DriveResult = SupplyResult & SwitchesResult & CurrentLimitResult;
 
-/** The first group of a reply: what the numbers and the drawing show, within the frame. */
+/** The first group of a reply: the results that numbers and drawing show, within a frame. */
 export interface FieldEvaluation {
   secondary: SecondaryResult | null;
   topLoad: TopLoadResult | null;
@@ -30,7 +30,7 @@ export interface FieldEvaluation {
   losses: LossesResult | null;
 }
 
-/** The second group: response, burst, what they ask of the parts, and findings, by the next frame. */
+/** The second group: response, burst, the load on the parts, and findings, by the next frame. */
 export interface DriveEvaluation {
   response: ResponseResult | null;
   burst: BurstGroup | null;
@@ -42,5 +42,5 @@ export interface DriveEvaluation {
 
 export type Evaluation = Omit<FieldEvaluation, keyof DriveEvaluation> & DriveEvaluation;
 
-/** What the rules judge. */
+/** The results that the rules judge. */
 export type Judged = Omit<Evaluation, "findings">;

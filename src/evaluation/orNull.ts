@@ -1,2 +1,2 @@
-/** Results that are null together, as what stands under a burst while there is none. */
+/** Results that are null together, such as those with bursts if there is no burst. */
 export type OrNull<Results> = { [Name in keyof Results]: Results[Name] | null };

@@ -1,19 +1,19 @@
 /**
- * Values so far from anything that is built that no model says anything of them, and the arithmetic itself gives
- * way. Each field's span follows from its declared range; what reads a value beyond it is not solved.
+ * Values so far from any real coil that the models do not hold and the arithmetic may fail. The span of each field
+ * follows from its declared range; stages that read a value beyond it are not run.
  */
 import type { DesignParts } from "../calc/design-parts";
 import { fieldValues } from "../design/changeAt";
 import { allFields } from "../fields/allFields";
 import type { NumberField } from "../fields/field";
 
-/** How far below and above its declared range a field can still be computed with. */
-const WIDELY = 1e3;
-/** Fields whose cost or meaning grows with them: less far. */
-const LESS_WIDELY: Record<string, number> = { "secondary.turns": 10, "primary.turns": 1.5 };
-/** Of the largest value of a field that may be zero: what is smaller and not zero is neither. */
+/** Factor below and above its declared range within which a field can still be computed with. */
+const SPAN_FACTOR = 1e3;
+/** Smaller factors for fields that determine the computing time. */
+const NARROWER_FACTORS: Record<string, number> = { "secondary.turns": 10, "primary.turns": 1.5 };
+/** Share of a field's largest value; a field that may be zero cannot be computed with between zero and this. */
 const LEAST_PART = 1e-12;
-/** K: resistivities are straight lines there. */
+/** K, where resistivities are linear in temperature. */
 const TEMPERATURES = { least: 100, most: 2000 };
 
 export interface Span {
@@ -21,10 +21,10 @@ export interface Span {
   most: number;
 }
 
-/** SI, within which a field's value can be computed with; zero, where a document may hold it, can be too. */
+/** SI, the span of values that can be computed with; zero is always allowed if the field accepts it. */
 export function solvableSpan({ path, dimension, range: { minimum, maximum } }: NumberField): Span {
   if (dimension === "temperature") return TEMPERATURES;
-  const factor = LESS_WIDELY[path] ?? WIDELY;
+  const factor = NARROWER_FACTORS[path] ?? SPAN_FACTOR;
   return {
     least: minimum > 0 ? minimum / factor : LEAST_PART * maximum,
     most: maximum * factor,
@@ -35,11 +35,11 @@ export interface BeyondSpan {
   /** with indices */
   path: string;
   value: number;
-  /** the end of the span that is passed */
+  /** the end of the span that is exceeded */
   limit: number;
 }
 
-/** These say nothing to any model: how far people stand, what a unit costs. */
+/** Fields that no model reads. */
 const NOT_COMPUTED_WITH: readonly string[] = ["room.audienceDistance"];
 
 function beyondOf(design: DesignParts, field: NumberField): BeyondSpan[] {
@@ -63,7 +63,7 @@ export function beyondSpans(design: DesignParts): BeyondSpan[] {
   return found;
 }
 
-/** What the conductors' places and sizes are read from. */
+/** Fields that determine the conductors' positions and sizes. */
 export const PRIMARY_SHAPE: readonly string[] = [
   "innerRadius",
   "turns",
@@ -79,7 +79,7 @@ export const SECONDARY_SHAPE: readonly string[] = [
   "wire",
   "baseHeight",
 ].map((name) => `secondary.${name}`);
-/** What the primary circuit is read from, its conductor's shape left aside. */
+/** Fields that determine the primary circuit, except the shape of its conductor. */
 export const PRIMARY_CIRCUIT: readonly string[] = [
   "tank.unit.capacitance",
   "tank.unit.dissipationFactor",
@@ -91,7 +91,7 @@ export const PRIMARY_CIRCUIT: readonly string[] = [
   "drive.switch.parallelDevices",
   "primary.leadInductance",
 ];
-/** What a burst is read from, its circuits left aside. */
+/** Fields that determine a burst, except its circuits. */
 export const BURST: readonly string[] = [
   "drive.supply.mainsVoltage",
   "drive.reservoir",
@@ -113,7 +113,7 @@ export function areSolvable(design: DesignParts, paths: readonly string[]): bool
   return beyond.length === 0 || !beyond.some(({ path }) => paths.some((start) => path.startsWith(start)));
 }
 
-/** A stage that does not run where a value that it reads lies beyond its span. */
+/** A stage that does not run if a value that it reads is beyond its span. */
 export function guarded<Before extends readonly unknown[], Result>(
   paths: readonly string[],
   otherwise: Result,

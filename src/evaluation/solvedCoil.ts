@@ -1,4 +1,4 @@
-/** The coil of a design as its fields and circuits are solved: what every group of results is read from. */
+/** The solved fields and circuits of a coil, from which all results are read. */
 import type { PrimaryCircuit } from "../calc/circuit/primaryCircuit";
 import type { SecondaryCircuit, SolvedModes } from "../calc/circuit/secondaryCircuit";
 import type { ElectricField } from "../calc/coil/electricField";
@@ -17,7 +17,7 @@ import {
 } from "./secondary/fieldStages";
 import { secondaryCircuitStage } from "./secondary/secondaryStage";
 
-/** Each null where it has no solution. */
+/** Each part is null if it has no solution. */
 export interface SolvedCoil {
   conductors: Conductors;
   field: ElectricField | null;
@@ -34,7 +34,7 @@ export interface SolvedCoil {
   coupling: Coupling | null;
 }
 
-/** Solves the coil, stage after stage. */
+/** Solves the coil, stage by stage. */
 export function solveCoil(design: DesignParts): SolvedCoil {
   const conductors = conductorsStage(design);
   const field = electricFieldStage(design, conductors);

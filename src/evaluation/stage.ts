@@ -1,6 +1,6 @@
 /**
  * A stage is a pure function of the parts of the design that it selects and of the results of the
- * stages before it. It is memoised on those parts by value, because identity does not survive the
+ * stages before it. It is memoised on those parts by value, because object identity is lost on the
  * way into a worker, and on earlier results by identity, because those never leave the thread.
  */
 import type { DesignParts } from "../calc/design-parts";

@@ -66,7 +66,7 @@ describe("a design with a value beyond everything", () => {
     const [finding] = drive.findings;
     expect(finding.code).toBe("value-beyond-what-is-solved");
     expect(findingMessage(finding, "metric").replaceAll("\u202f", " ")).toBe(
-      "Winding length of 1.000 × 10³⁰ m is beyond what can be computed, which ends at 6000 m; what depends on it is left out. Check the figure and its unit.",
+      "Winding length of 1.000 × 10³⁰ m is outside the range that can be computed, which ends at 6000 m; results that depend on it are left out. Check the value and its unit.",
     );
     expect(drive.findings.map(({ code }) => code)).not.toContain("above-usual-range");
   });

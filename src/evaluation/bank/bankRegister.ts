@@ -1,11 +1,11 @@
-/** What a repeated burst asks of each unit of the bank, and banks that would do. */
+/** The stress on each unit of the bank by repeated bursts, and proposed banks. */
 import type { ResultEntry } from "../register/entry";
 import { plain } from "../register/source";
 
 const COMMON = {
   source: [plain("circuitTheory", "equal units share voltage and current")],
   validity: "The design's burst, repeated at its rate.",
-  accuracy: "As the burst; equal units taken.",
+  accuracy: "As the burst; units assumed equal.",
 };
 
 const MARGIN = {
@@ -61,14 +61,14 @@ export const TANK_STRESS_RESULTS: readonly ResultEntry[] = [
     label: "Loss in the bank",
     symbol: "P_C",
     dimension: "power",
-    words: "Heat in the dielectric of all units: the burst's own account, at the repetition rate.",
+    words: "Heat in the dielectric of all units: the burst's loss times the repetition rate.",
     formula: "P_C = f_rep·W_C",
     inputs: ["burst.energy.bank", "interrupter.repetitionRate"],
   },
   {
     ...MARGIN,
     id: "tank.voltageMargin",
-    label: "Margin in voltage",
+    label: "Voltage margin",
     symbol: "m_U",
     words: "Rated direct voltage over peak voltage of a unit.",
     formula: "m_U = U_rated/û_u",
@@ -77,7 +77,7 @@ export const TANK_STRESS_RESULTS: readonly ResultEntry[] = [
   {
     ...MARGIN,
     id: "tank.peakCurrentMargin",
-    label: "Margin in peak current",
+    label: "Peak current margin",
     symbol: "m_î",
     words: "Rated peak current over peak current of a unit.",
     formula: "m_î = Î_rated/î_u",
@@ -86,7 +86,7 @@ export const TANK_STRESS_RESULTS: readonly ResultEntry[] = [
   {
     ...MARGIN,
     id: "tank.rmsCurrentMargin",
-    label: "Margin in RMS current",
+    label: "RMS current margin",
     symbol: "m_I",
     words: "Rated RMS current over RMS current of a unit.",
     formula: "m_I = I_rated/I_u",
@@ -103,11 +103,11 @@ function arrangement(own: Own): ResultEntry {
     inputs: ["tank.unit", "tank.capacitance", "burst.peakBankVoltage", "burst.peakPrimaryCurrent"],
     source: [plain("ownModel", "search over counts"), plain("commonPractice", "every margin at least 1.2")],
     validity: "Peak current and charge as in the present bank's burst; within 5 % of the wanted capacitance.",
-    accuracy: "As the burst; tune again with the bank that is built.",
+    accuracy: "As the burst; retune with the bank that is built.",
   };
 }
 
-/** The stress of a unit in a proposal is named as that of the present bank. */
+/** The stress of a unit in a proposal has the same names as that of the present bank. */
 function proposedStress(own: Own): ResultEntry {
   return arrangement({ ...own, id: `stress.${own.id}` });
 }
@@ -147,7 +147,7 @@ export const ARRANGEMENT_RESULTS: readonly ResultEntry[] = [
   }),
   arrangement({
     id: "deviation",
-    label: "Off the wanted capacitance",
+    label: "Deviation from wanted capacitance",
     symbol: "ΔC/C",
     dimension: "percent",
     words: "Relative difference from the wanted capacitance.",
@@ -158,7 +158,7 @@ export const ARRANGEMENT_RESULTS: readonly ResultEntry[] = [
     label: "Price of the bank",
     symbol: "K",
     dimension: "ratio",
-    words: "Units times the price of one, where it is given.",
+    words: "Number of units times the unit price, if given.",
     formula: "K = n·K_u",
   }),
   proposedStress({
@@ -203,7 +203,7 @@ export const ARRANGEMENT_RESULTS: readonly ResultEntry[] = [
   }),
   proposedStress({
     id: "voltageMargin",
-    label: "Margin in voltage, proposed",
+    label: "Voltage margin, proposed",
     symbol: "m_U",
     dimension: "ratio",
     words: "Rated direct voltage over peak voltage of a unit.",
@@ -211,7 +211,7 @@ export const ARRANGEMENT_RESULTS: readonly ResultEntry[] = [
   }),
   proposedStress({
     id: "peakCurrentMargin",
-    label: "Margin in peak current, proposed",
+    label: "Peak current margin, proposed",
     symbol: "m_î",
     dimension: "ratio",
     words: "Rated peak current over peak current of a unit.",
@@ -219,7 +219,7 @@ export const ARRANGEMENT_RESULTS: readonly ResultEntry[] = [
   }),
   proposedStress({
     id: "rmsCurrentMargin",
-    label: "Margin in RMS current, proposed",
+    label: "RMS current margin, proposed",
     symbol: "m_I",
     dimension: "ratio",
     words: "Rated RMS current over RMS current of a unit.",
@@ -227,7 +227,7 @@ export const ARRANGEMENT_RESULTS: readonly ResultEntry[] = [
   }),
 ];
 
-/** What follows from the bank's units and the primary alone. */
+/** Results of the bank's units and the primary alone. */
 export const BANK_RESULTS: readonly ResultEntry[] = [
   {
     id: "tank.capacitance",

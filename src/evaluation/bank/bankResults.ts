@@ -1,16 +1,16 @@
-/** What is computed of the bank of capacitors, in SI units. */
+/** Results of the bank of capacitors, in SI units. */
 import type { Arrangement } from "../../calc/circuit/bank";
 
-/** Of the bank of capacitors, what follows from its units and the primary alone. */
+/** Results of the bank's units and the primary alone. */
 export interface BankResult {
   capacitance: number;
   peakVoltageRating: number;
   units: number;
-  /** null while the primary has no solution */
+  /** null if the primary has no solution */
   characteristicImpedance: number | null;
 }
 
-/** The bank with what the burst, repeated, asks of each of its units. */
+/** The bank with the stress on each of its units by repeated bursts. */
 export interface TankResult extends BankResult {
   unitPeakVoltage: number | null;
   unitRmsVoltage: number | null;
@@ -18,15 +18,15 @@ export interface TankResult extends BankResult {
   unitRmsCurrent: number | null;
   /** W, of the whole bank */
   loss: number | null;
-  /** limit over stress; null where there is no stress */
+  /** limit over stress; null without stress */
   voltageMargin: number | null;
   peakCurrentMargin: number | null;
   rmsCurrentMargin: number | null;
-  /** banks of the same unit that would do within every margin, fewest units first */
+  /** proposed banks of the same unit that keep every margin, fewest units first */
   arrangements: Arrangement[];
 }
 
-/** Of a bank without a burst. */
+/** The stress without a burst. */
 export const NO_STRESS: Omit<TankResult, keyof BankResult> = {
   unitPeakVoltage: null,
   unitRmsVoltage: null,

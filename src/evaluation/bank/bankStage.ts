@@ -1,4 +1,4 @@
-/** The bank of capacitors by itself, and under the design's burst, repeated at its rate. */
+/** The capacitor bank on its own, and loaded by the design's repeated bursts. */
 import type { BurstResult } from "../../calc/burst/burstResult";
 import { averagePower } from "../../calc/burst/burstResult";
 import {
@@ -15,7 +15,7 @@ import type { DesignParts } from "../../calc/design-parts";
 import { areSolvable } from "../solvable";
 import { type BankResult, NO_STRESS, type TankResult } from "./bankResults";
 
-/** What follows from the units and the primary alone; null where they cannot be computed with. */
+/** Results of the units and the primary alone; null if their values cannot be computed with. */
 export function bankResult(design: DesignParts, primary: PrimaryCircuit | null): BankResult | null {
   const { tank } = design;
   if (!areSolvable(design, ["tank"])) return null;
@@ -29,8 +29,8 @@ export function bankResult(design: DesignParts, primary: PrimaryCircuit | null):
 }
 
 /**
- * @param burst null while it cannot be computed: what the bank is stays known
- * @param resonance Hz, of the primary: the frequency where a burst has no cycle
+ * @param burst null if it cannot be computed; the bank's own results do not need it
+ * @param resonance Hz, of the primary; used if a burst has no full cycle
  */
 export function tankResult(
   design: DesignParts,

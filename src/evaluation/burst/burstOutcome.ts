@@ -1,4 +1,4 @@
-/** What is told of a design's bursts. */
+/** Results of a design's bursts. */
 import type { Bursts } from "../../calc/burst/burstCase";
 import { type BurstResult, meanFrequency, runningPole } from "../../calc/burst/burstResult";
 import type { Network } from "../../calc/circuit/network";
@@ -35,7 +35,7 @@ function outcome(result: BurstResult, network: Network): BurstOutcome {
   };
 }
 
-/** What is told of a design's bursts; null while there is none. */
+/** Results of a design's bursts; null if there are none. */
 export function burstGroup(bursts: Bursts | null, coil: SolvedCoil): BurstGroup | null {
   const { secondary, conductors, primary } = coil;
   if (!bursts || !secondary || !conductors.coil) return null;

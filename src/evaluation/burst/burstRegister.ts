@@ -7,7 +7,7 @@ import { BURST_SERIES, type BurstEntry } from "./burstSeriesRegister";
 const SOURCE = [cite("higham2008", "sec. 2.1 and 10.3", "state space, exact between the switchings")];
 const VALIDITY =
   "One burst from rest at the bus's no-load voltage; ideal gates, one on-state line for switches and diodes.";
-const ACCURACY = "1e-3 of the network; a real spark is no fixed load: 10–20 % in the spark's energy.";
+const ACCURACY = "1e-3 of the network; a real spark is not a fixed load: 10–20 % in the spark's energy.";
 const INPUTS = [
   "drive.busVoltage",
   "interrupter.onTime",
@@ -25,7 +25,7 @@ const OUTCOME: readonly BurstEntry[] = [
     label: "Peak primary current",
     symbol: "î",
     dimension: "current",
-    words: "Largest magnitude of the primary current in the burst, after the drive has ended included.",
+    words: "Largest magnitude of the primary current in the burst, including after the drive has ended.",
     formula: "î = max |i(t)|",
   },
   {
@@ -41,7 +41,7 @@ const OUTCOME: readonly BurstEntry[] = [
     label: "Peak base current",
     symbol: "î_base",
     dimension: "current",
-    words: "Largest current at the foot of the winding, which the RF earth carries.",
+    words: "Largest current at the base of the winding, which the RF earth carries.",
     formula: "î_base = max |Σ b_n·i_n(t)|, b_n a mode's base current over its circuit current",
   },
   {
@@ -57,7 +57,7 @@ const OUTCOME: readonly BurstEntry[] = [
     label: "Current limit reached after",
     symbol: "t_lim",
     dimension: "time",
-    words: "When the primary current first reaches the over-current limit; none where it never does.",
+    words: "When the primary current first reaches the over-current limit; none if it never does.",
     formula: "|i(t_lim)| = I_limit",
   },
   {
@@ -65,7 +65,7 @@ const OUTCOME: readonly BurstEntry[] = [
     label: "Drive ends after",
     symbol: "t_d",
     dimension: "time",
-    words: "When the last pair of switches goes off: at the end of the on-time, or after the limit.",
+    words: "When the last pair of switches turns off: at the end of the on-time, or after the limit.",
     formula: "t_d = min(t_on, t_lim + delay)",
   },
   {
@@ -73,7 +73,7 @@ const OUTCOME: readonly BurstEntry[] = [
     label: "Primary current ends after",
     symbol: "t_end",
     dimension: "time",
-    words: "When the diodes have returned what they can and no more current flows in the primary.",
+    words: "When the diodes have stopped conducting and no more current flows in the primary.",
     formula: "i(t > t_end) = 0",
   },
   {
@@ -81,7 +81,7 @@ const OUTCOME: readonly BurstEntry[] = [
     label: "Reservoir sag in a burst",
     symbol: "ΔU",
     dimension: "voltage",
-    words: "How far the reservoir's own voltage falls at most within the burst, mains absent.",
+    words: "Largest drop of the reservoir's voltage within the burst, without recharging from the mains.",
     formula: "ΔU = U_bus − min u_R(t)",
     inputs: ["drive.reservoirCapacitance", "burst.energy.supplied"],
   },
@@ -90,7 +90,7 @@ const OUTCOME: readonly BurstEntry[] = [
     label: "Running frequency",
     symbol: "f_run",
     dimension: "frequency",
-    words: "Cycles of the primary current while it is driven, over their time.",
+    words: "Cycles of the primary current while it is driven, divided by their duration.",
     formula: "f_run = n/Σ T_k",
   },
   {
@@ -99,7 +99,7 @@ const OUTCOME: readonly BurstEntry[] = [
     symbol: "t_min",
     dimension: "time",
     words:
-      "When the envelope of the primary current has its first minimum after the first rise: the energy has gone over to the secondary. None where it only rises.",
+      "When the envelope of the primary current has its first minimum after the first rise: the energy has moved to the secondary. None if it only rises.",
     formula: "first k with î_k < î_(k−1) and î_k ≤ î_(k+1)",
   },
 ];
@@ -110,7 +110,7 @@ const ENERGY: readonly BurstEntry[] = [
     label: "Energy supplied",
     symbol: "W_in",
     dimension: "energy",
-    words: "What the burst takes out of the reservoir's terminals.",
+    words: "Energy that the burst takes from the reservoir.",
     formula: "W_in = ∫ u·i dt while u·i > 0",
   },
   {
@@ -118,7 +118,7 @@ const ENERGY: readonly BurstEntry[] = [
     label: "Energy returned",
     symbol: "W_back",
     dimension: "energy",
-    words: "What flows back into the reservoir through the diodes.",
+    words: "Energy that flows back into the reservoir through the diodes.",
     formula: "W_back = −∫ u·i dt while u·i < 0",
   },
   {
@@ -126,7 +126,7 @@ const ENERGY: readonly BurstEntry[] = [
     label: "Energy into the spark",
     symbol: "W_spark",
     dimension: "energy",
-    words: "What the resistance of the spark load takes, ringing down included.",
+    words: "Energy into the resistance of the spark load, including the ring-down.",
     formula: "W_spark = ∫ R_s·i_s² dt (series) or ∫ v_top²/R_s dt (parallel)",
   },
   {
@@ -166,15 +166,16 @@ const ENERGY: readonly BurstEntry[] = [
     label: "Energy still stored",
     symbol: "W_L,C",
     dimension: "energy",
-    words: "What coils and capacitances hold when the account is closed, the reservoir left out.",
+    words: "Energy in coils and capacitances at the end of the balance, without the reservoir.",
     formula: "W = ½Σ L·i² + ½Σ C·v² + Σ M·i·i_n",
   },
   {
     id: "imbalance",
-    label: "What the account does not explain",
+    label: "Error of the energy balance",
     symbol: "ΔW",
     dimension: "energy",
-    words: "Supplied less returned less all the rest: a measure of the computation's own error.",
+    words:
+      "Energy supplied minus energy returned minus all other parts: a measure of the computation's own error.",
     formula: "ΔW = W_in − W_back − Σ W",
     accuracy: "Below 0.1 % of the energy supplied.",
   },
@@ -184,7 +185,7 @@ const ENERGY: readonly BurstEntry[] = [
     symbol: "W_off",
     dimension: "energy",
     words:
-      "What the turn-offs cost, from the current at each; beside the balance, for the network does not see it.",
+      "Loss of all turn-offs, from the current at each; not part of the balance, because the network does not include it.",
     formula: "W_off = Σ E_off/A·i·U/U_test",
     inputs: ["drive.switch.turnOffEnergyPerAmpere", "drive.switch.turnOffTestVoltage", "drive.busVoltage"],
     accuracy: "As the data sheet's line: 20–30 %.",
@@ -221,7 +222,7 @@ export const BURST_RESULTS: readonly ResultEntry[] = [
     inputs: ["secondary.maximumGradientPerVolt", "burst.peakTopVoltage"],
     source: [plain("ownModel", "profile of the fundamental")],
     validity: "Voltage profile of the fundamental alone.",
-    accuracy: "5 %; sparks that race along the winding are not in it.",
+    accuracy: "5 %; sparks that race along the winding are not included.",
   },
   {
     id: "burst.gapField",
@@ -229,7 +230,7 @@ export const BURST_RESULTS: readonly ResultEntry[] = [
     symbol: "E_gap",
     dimension: "fieldStrength",
     words:
-      "Peak bank voltage and the winding's voltage at that height, over the air between a turn of the primary and the winding; the worst turn. Every turn is taken at the primary's whole voltage, stepped up where unused turns do so.",
+      "Peak bank voltage and the winding's voltage at that height, over the air between a turn of the primary and the winding; the worst turn. Every turn is assumed at the primary's full voltage, stepped up if unused turns do so.",
     formula: "E_gap = max (v̂_C·max(1, free end) + v̂_top·v(z))/gap",
     inputs: [
       "burst.peakBankVoltage",
@@ -238,10 +239,7 @@ export const BURST_RESULTS: readonly ResultEntry[] = [
       "primary.freeEndVoltage",
       "primary.innerRadius",
     ],
-    source: [
-      plain("definition"),
-      plain("ownModel", "whole voltage on every turn, a cautious simplification"),
-    ],
+    source: [plain("definition"), plain("ownModel", "full voltage on every turn, a cautious simplification")],
     validity: "Straight gaps in air.",
     accuracy: "An upper bound of the mean field; the field at an edge is higher.",
   },

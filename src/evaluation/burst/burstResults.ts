@@ -1,9 +1,9 @@
-/** What is computed of one burst in time, in SI units. */
+/** Results of one burst in time, in SI units. */
 import type { RunningFrequency } from "../../calc/burst/burstResult";
 import type { EnergyAccount } from "../../calc/burst/energyAccount";
 import type { GateInterval, Waveform } from "../../calc/burst/record";
 
-/** Largest values of each half cycle, at their times. */
+/** Peak values of each half cycle, with their times. */
 export interface Envelope {
   /** s */
   time: number[];
@@ -20,17 +20,17 @@ export interface BurstOutcome {
   peakBaseCurrent: number;
   /** V across the whole bank */
   peakBankVoltage: number;
-  /** s after the start when the over-current limit is reached; null where it is not */
+  /** s after the start when the over-current limit is reached; null if it is not */
   limitTrips: number | null;
-  /** s, when the last pair of switches went off */
+  /** s, when the last pair of switches turned off */
   driveEnd: number;
-  /** s, when the primary current had ended */
+  /** s, when the primary current ended */
   primaryEnd: number;
   reservoirSag: number;
-  /** Hz over the driven cycles; null where there is not one */
+  /** Hz over the driven cycles; null if there is none */
   runningFrequency: number | null;
   runningPole: "lower" | "upper" | null;
-  /** s, of the primary current's envelope; null where it only rises */
+  /** s, of the primary current's envelope; null if it only rises */
   firstBeatMinimum: number | null;
   energy: EnergyAccount;
   frequencyByCycle: RunningFrequency[];
@@ -44,6 +44,6 @@ export interface BurstGroup extends BurstOutcome {
   unloaded: BurstOutcome;
   /** V/m along the winding at the peak top voltage, largest */
   windingGradient: number;
-  /** V/m between primary and winding, mean over the shortest gap; null without a primary that stands free */
+  /** V/m between primary and winding, mean over the shortest gap; null if no primary is clear of the winding */
   gapField: number | null;
 }

@@ -7,8 +7,8 @@ import { judgeWhen, type Rule } from "../findings/rule";
 import { areSolvable, BURST } from "../solvable";
 import type { SolvedCoil } from "../solvedCoil";
 
-/** s, the longest on-time that a burst of the design is followed over; null while a circuit has no solution. */
-function followedOnTime({ secondary, primary, coupling }: SolvedCoil): number | null {
+/** s, longest on-time that can be simulated; null if a circuit has no solution. */
+function longestSimulatedOnTime({ secondary, primary, coupling }: SolvedCoil): number | null {
   if (!primary || !secondary || !coupling) return null;
   const most = longestOnTime(coupledNetwork(primary, secondary, coupling.mutuals, null));
   return most > 0 ? most : null;
@@ -18,12 +18,13 @@ export const burstNotSolved: Rule = {
   code: "burst-not-solved",
   severity: "error",
   sentence:
-    "With {field} of {value} no burst can be computed: the couplings are impossible, the tank has no resonance, it rings without end, or the bridge's commutation never settles.",
+    "With the {field} at {value}, no burst can be computed: the couplings are impossible, the tank has no resonance, its ringing does not decay, or the bridge's commutation does not settle.",
   judge: (design, { primary: solved, secondary, coupling, burst }, coil) => {
     const { primary, interrupter } = design;
     const circuits = solved !== null && secondary !== null && coupling !== null;
     const explained =
-      !areSolvable(design, BURST) || interrupter.onTime > (followedOnTime(coil) ?? Number.POSITIVE_INFINITY);
+      !areSolvable(design, BURST) ||
+      interrupter.onTime > (longestSimulatedOnTime(coil) ?? Number.POSITIVE_INFINITY);
     return judgeWhen(circuits && burst === null && !explained, () => ({
       where: "primary.innerRadius",
       quantity: "primary.innerRadius",
@@ -38,10 +39,10 @@ export const burstTooLong: Rule = {
   code: "on-time-beyond-what-is-followed",
   severity: "error",
   sentence:
-    "{field} of {value} is more cycles of this coil than a burst is followed over, which ends at {limit}.",
+    "{field} of {value} covers more cycles than can be simulated; the longest for this coil is {limit}.",
   judge: (design, { burst }, coil) => {
     const { onTime } = design.interrupter;
-    const most = followedOnTime(coil);
+    const most = longestSimulatedOnTime(coil);
     return judgeWhen(burst === null && most !== null && onTime > most, () => ({
       where: "interrupter.onTime",
       quantity: "interrupter.onTime",
@@ -55,27 +56,27 @@ export const burstTooLong: Rule = {
 export const limitTrips: Rule = {
   code: "current-limit-reached",
   severity: "note",
-  sentence: "The over-current limit acts {value} into a burst, before the on-time of {limit} is over.",
+  sentence: "The over-current limit acts {value} into a burst, before the on-time of {limit} ends.",
   judge: ({ interrupter }, { burst }) =>
     judgeWhen(burst !== null && burst.limitTrips !== null, () => ({
       where: "interrupter.onTime",
       quantity: "burst.limitTrips",
       value: burst?.limitTrips ?? null,
       limit: interrupter.onTime,
-      remedy: "shorten the on-time to stay below the limit, or lower the bus",
+      remedy: "shorten the on-time to stay below the limit, or lower the bus voltage",
     })),
 };
 
-/** Of the limit: less is the delay of the switches alone. */
+/** Ratio to the limit; a smaller overshoot is due to the switches' delay alone. */
 const OVERSHOOT = 1.1;
-/** Of the pulse rating: far below it the overshoot harms nothing; common practice, no source. */
+/** Ratio to the pulse rating; below it the overshoot does no harm; common practice, no source. */
 const NEAR_RATING = 0.8;
 
 export const currentDrivenPastLimit: Rule = {
   code: "current-driven-past-limit",
   severity: "warning",
   sentence:
-    "{field} of {value} stands a tenth and more above the over-current limit of {limit}: what the tank holds drives the current on after the switches have gone off.",
+    "{field} of {value} is more than 10 % above the over-current limit of {limit}: the energy in the tank keeps driving the current after the switches have turned off.",
   judge: ({ drive: { overCurrentLimit, switch: device } }, { burst }) => {
     const peak = burst?.peakPrimaryCurrent ?? 0;
     const near = peak > NEAR_RATING * pulseCurrentLimit(device);
@@ -93,7 +94,7 @@ export const onTimePastBeatMinimum: Rule = {
   code: "on-time-past-beat-minimum",
   severity: "note",
   sentence:
-    "The primary current's first beat minimum, {value} into the burst, lies within the on-time of {limit}: past it, energy comes back from the secondary.",
+    "The primary current's first beat minimum, {value} into the burst, lies within the on-time of {limit}: after it, energy flows back from the secondary.",
   judge: ({ interrupter }, { burst }) => {
     const time = burst?.firstBeatMinimum ?? null;
     // a limit that ends half cycles shapes the envelope from where it first acts
@@ -103,12 +104,12 @@ export const onTimePastBeatMinimum: Rule = {
       quantity: "burst.firstBeatMinimum",
       value: time,
       limit: interrupter.onTime,
-      remedy: "compare the spark's energy of a shorter on-time, or of another tap",
+      remedy: "compare the energy into the spark with a shorter on-time or another tap",
     }));
   },
 };
 
-/** V/m between heights on the winding in air; common practice, no source. */
+/** V/m along the winding in air; common practice, no source. */
 const GRADIENT_LIMIT = 1e6;
 
 export const gradientHigh: Rule = {
@@ -119,7 +120,7 @@ export const gradientHigh: Rule = {
     quantity: "burst.windingGradient",
     limit: () => GRADIENT_LIMIT,
     where: "secondary.windingLength",
-    remedy: "take a longer winding, a lower bus or a shorter on-time",
+    remedy: "use a longer winding, a lower bus voltage or a shorter on-time",
   }),
 };
 
@@ -138,18 +139,18 @@ export const flashoverToSecondary: Rule = {
   }),
 };
 
-/** Part of the bus. */
+/** Share of the bus voltage. */
 const MOST_SAG = 0.15;
 
 export const reservoirSags: Rule = {
   code: "reservoir-sag-large",
   severity: "warning",
   sentence:
-    "{field} of {value} is more than {limit}, a seventh of the bus: the burst ends weaker than it began.",
+    "{field} of {value} is more than {limit}, 15 % of the bus voltage: the burst weakens towards its end.",
   judge: above({
     quantity: "burst.reservoirSag",
     limit: (_, { drive }) => drive && MOST_SAG * drive.busVoltage,
     where: "drive.reservoirCapacitance",
-    remedy: "take a larger reservoir or a shorter on-time",
+    remedy: "use a larger reservoir or a shorter on-time",
   }),
 };

@@ -1,7 +1,7 @@
-/** Results of a burst that come in rows: by sample, by half cycle, by cycle, by gate. */
+/** Results of a burst that are series: by sample, half cycle, cycle or gate pulse. */
 import type { ResultEntry } from "../register/entry";
 
-/** What differs from entry to entry. */
+/** The part that differs from entry to entry. */
 export type BurstEntry = Omit<ResultEntry, "inputs" | "source" | "validity" | "accuracy"> &
   Partial<Pick<ResultEntry, "inputs" | "accuracy">>;
 
@@ -19,12 +19,12 @@ export const BURST_SERIES: readonly BurstEntry[] = [
     label: "Frequency of a cycle",
     symbol: "f_k",
     dimension: "frequency",
-    words: "One over the time of two half cycles that follow one another.",
+    words: "Reciprocal of the duration of two consecutive half cycles.",
     formula: "f_k = 1/T_k",
   },
   {
     id: "gates.*.from",
-    label: "Pair goes on",
+    label: "Pair turns on",
     symbol: "t_on",
     dimension: "time",
     words: "When a pair of switches is turned on.",
@@ -32,7 +32,7 @@ export const BURST_SERIES: readonly BurstEntry[] = [
   },
   {
     id: "gates.*.to",
-    label: "Pair goes off",
+    label: "Pair turns off",
     symbol: "t_off",
     dimension: "time",
     words: "When that pair is turned off.",

@@ -33,7 +33,7 @@ const burstStage = guarded(
   ),
 );
 
-/** One burst with the design's spark and one without; null while a circuit has no solution. */
+/** One burst with the design's spark and one without; null if a circuit has no solution. */
 export function designBursts(design: DesignParts, coil: SolvedCoil = solveCoil(design)): Bursts | null {
   const breakout = breakoutVoltage(topLoadResult(design, coil.field, coil.modes));
   const mutuals = coil.coupling?.mutuals ?? null;

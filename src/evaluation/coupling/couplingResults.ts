@@ -1,4 +1,4 @@
-/** What is computed of the coupling, in SI units. */
+/** Results of the coupling, in SI units. */
 
 export interface CouplingResult {
   uniformCurrent: number;

@@ -1,11 +1,11 @@
-/** The chain of current transformers before the over-current comparator. */
+/** The current transformers ahead of the over-current comparator. */
 import { driveEntry, type Shared } from "../register/driveEntry";
 import type { ResultEntry } from "../register/entry";
 import { plain } from "../register/source";
 
 const SENSE: Shared = {
   source: [plain("circuitTheory", "ampere-turns and u = N·A·dB/dt")],
-  validity: "Magnetising current left out; a sine at the running frequency.",
+  validity: "Without magnetising current; a sine at the running frequency.",
   accuracy: "2–5 %, as the turns and the burden.",
 };
 
@@ -62,7 +62,8 @@ export const SENSE_RESULTS: readonly ResultEntry[] = [
     label: "Turns, proposed",
     symbol: "N",
     dimension: "count",
-    words: "Turns that bring the limit near 0.5 A in the burden: one transformer, or two alike in cascade.",
+    words:
+      "Turns that bring the limit near 0.5 A in the burden: one transformer, or two equal ones in cascade.",
     formula: "N ≈ I_limit/0.5 A",
     inputs: ["drive.overCurrentLimit"],
   }),
@@ -80,7 +81,7 @@ export const SENSE_RESULTS: readonly ResultEntry[] = [
     label: "Comparator level, proposed",
     symbol: "U_ref",
     dimension: "voltage",
-    words: "Level to set with that resistor; 2.5 V is aimed at where none is given.",
+    words: "Level to set with that resistor; near 2.5 V if none is given.",
     formula: "U = I_limit·R_b/N",
     inputs: ["drive.overCurrentLimit", "drive.currentTransformer.comparatorVoltage"],
   }),

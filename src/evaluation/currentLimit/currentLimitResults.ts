@@ -1,10 +1,10 @@
-/** What is computed of the current transformer and its comparator, in SI units. */
+/** Results of the current transformer and its comparator, in SI units. */
 import type { SenseProposal } from "../../calc/circuit/currentTransformer";
 import type { OrNull } from "../orNull";
 
 export interface SenseAtRest {
   transformerRatio: number;
-  /** V at the comparator where the over-current limit is reached */
+  /** V at the comparator at the over-current limit */
   limitVoltageAtComparator: number;
   senseProposal: SenseProposal;
 }
@@ -12,7 +12,7 @@ export interface SenseAtRest {
 export interface SenseUnderBurst {
   peakVoltageAtComparator: number;
   burdenPower: number;
-  /** T, of the core that is worked hardest, at the larger of limit and peak */
+  /** T, of the core with the largest flux density, at the larger of limit and peak */
   coreFluxDensity: number | null;
 }
 

@@ -1,4 +1,4 @@
-/** Current transformer and comparator, at rest and under the design's burst, repeated at its rate. */
+/** Current transformer and comparator, at rest and with the design's repeated bursts. */
 import { type BurstResult, meanFrequency, rmsOfBursts } from "../../calc/burst/burstResult";
 import { currentSense, hardestFluxDensity, proposeSense } from "../../calc/circuit/currentTransformer";
 import type { DesignParts } from "../../calc/design-parts";
@@ -7,7 +7,7 @@ import type { CurrentLimitResult, SenseAtRest, SenseUnderBurst } from "./current
 
 type Parts = Pick<DesignParts, "drive" | "interrupter">;
 
-/** V that a proposed chain gives at the limit where the comparator's level is left open: half of a 5 V supply. */
+/** V at the limit in a proposal if no comparator level is entered: half of a 5 V supply. */
 const COMPARATOR_VOLTAGE = 2.5;
 
 function atRest({ drive: { currentTransformer, overCurrentLimit } }: Parts): SenseAtRest {
@@ -41,8 +41,8 @@ const NOT_KNOWN: Record<keyof SenseUnderBurst, null> = {
 };
 
 /**
- * @param burst null while it cannot be computed: what the chain is at rest stays known
- * @param resonance Hz, of the primary: the frequency where a burst has no cycle
+ * @param burst null if it cannot be computed; the results at rest do not need it
+ * @param resonance Hz, of the primary; used if a burst has no full cycle
  */
 export function currentLimitResult(
   parts: Parts,

@@ -6,14 +6,14 @@ import { judgeWhen, type Rule } from "./rule";
 interface Bound {
   /** id of the result that is judged */
   quantity: string;
-  /** null where nothing bounds it */
+  /** null for no limit */
   limit: (design: Design, evaluation: Judged) => number | null;
   /** field to change */
   where: string;
   remedy: string;
 }
 
-/** A judgement where a result stands above its limit; none while it is not known. */
+/** Judges a result that is above its limit; says nothing while the result is unknown. */
 export function above({ quantity, limit, where, remedy }: Bound): Rule["judge"] {
   return (design, evaluation) => {
     const value = resultValue(evaluation, quantity);

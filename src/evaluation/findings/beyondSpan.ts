@@ -3,16 +3,16 @@ import { hasMeaning } from "../../fields/meaning";
 import { beyondSpans } from "../solvable";
 import type { Rule } from "./rule";
 
-function mayBeNothing(path: string): boolean {
+function acceptsZero(path: string): boolean {
   const field = fieldAt(path);
   return field?.kind === "number" && hasMeaning(field.meaning, 0);
 }
 
-export const beyondWhatIsSolved: Rule = {
+export const beyondComputedRange: Rule = {
   code: "value-beyond-what-is-solved",
   severity: "error",
   sentence:
-    "{field} of {value} is beyond what can be computed, which {ends} at {limit}; what depends on it is left out.",
+    "{field} of {value} is outside the range that can be computed, which {ends} at {limit}; results that depend on it are left out.",
   judge: (design) =>
     beyondSpans(design).map(({ path, value, limit }) => ({
       where: path,
@@ -20,8 +20,8 @@ export const beyondWhatIsSolved: Rule = {
       value,
       limit,
       remedy:
-        value < limit && mayBeNothing(path)
-          ? "enter 0 for none, or check the figure and its unit"
-          : "check the figure and its unit",
+        value < limit && acceptsZero(path)
+          ? "enter 0 for none, or check the value and its unit"
+          : "check the value and its unit",
     })),
 };

@@ -1,9 +1,10 @@
 import type { Rule } from "./rule";
 
-/** Judged where the evaluation itself ends without a result: nothing else can be said of such a design. */
+/** Reported when the evaluation itself fails: nothing else is known about such a design. */
 export const evaluationFailed: Rule = {
   code: "evaluation-failed",
   severity: "error",
-  sentence: "The design could not be evaluated, last with {field} changed: nothing of it is judged.",
+  sentence:
+    "The design could not be evaluated; the last field changed was {field}. No limits have been checked.",
   judge: () => [],
 };

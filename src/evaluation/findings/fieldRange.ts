@@ -14,7 +14,7 @@ function outside(side: Side): Rule["judge"] {
       const isPast = (value: number) => (side === "minimum" ? value < limit : value > limit);
       return fieldValues(design, field.path).flatMap(({ path, value }) =>
         typeof value === "number" && isPast(value) && !beyond.has(path)
-          ? [{ where: path, quantity: path, value, limit, remedy: "check the figure and its unit" }]
+          ? [{ where: path, quantity: path, value, limit, remedy: "check the value and its unit" }]
           : [],
       );
     });

@@ -5,14 +5,14 @@ import type { UnitSystem } from "../../units/unitSystem";
 import { resultEntry } from "../register/register";
 import type { Finding } from "./finding";
 
-/** A quantity is a field of the design or a result; either knows its label and its dimension. */
+/** Label and dimension of a quantity, which is either a field of the design or a result. */
 function described(quantity: string): { label: string; dimension: Dimension } {
   const field = fieldAt(quantity);
   if (!field) return resultEntry(quantity);
   return { label: field.label, dimension: field.kind === "number" ? field.dimension : "ratio" };
 }
 
-/** A label within a sentence: small, unless it is an abbreviation. */
+/** A label within a sentence: in lower case unless it is an abbreviation. */
 function within(label: string): string {
   return /^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
 }
@@ -21,7 +21,7 @@ function capitalised(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-/** The sentence of a finding in the reader's units, ending with what to change. */
+/** The sentence of a finding in the user's units, followed by the remedy. */
 export function findingMessage(finding: Finding, system: UnitSystem): string {
   const { sentence } = finding;
   const { label, dimension } = described(finding.quantity);

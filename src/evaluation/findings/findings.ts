@@ -5,7 +5,7 @@ import type { Finding } from "./finding";
 import { findingOf } from "./rule";
 import { RULES } from "./rules";
 
-/** What every rule says of a design, errors first, in the order of the rules. */
+/** The findings of all rules, errors first, otherwise in the order of the rules. */
 export function findings(design: Design, evaluation: Judged, coil: SolvedCoil): Finding[] {
   const said = RULES.flatMap((rule) =>
     rule.judge(design, evaluation, coil).map((judgement) => findingOf(rule, judgement)),

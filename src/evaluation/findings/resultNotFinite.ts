@@ -1,9 +1,9 @@
 import type { Rule } from "./rule";
 
-/** Judged where results leave the evaluator, after all stages: no stage may hand on what is not finite. */
+/** Reported where results leave the evaluator: no value that is not finite may pass. */
 export const resultNotFinite: Rule = {
   code: "result-not-finite",
   severity: "error",
-  sentence: "{field} could not be computed as a finite number and is left out, with all results beside it.",
+  sentence: "{field} could not be computed as a finite number; it and all results of its group are left out.",
   judge: () => [],
 };

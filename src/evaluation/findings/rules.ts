@@ -1,4 +1,4 @@
-/** Every rule, each with its test; the findings of a design are what they say, in this order. */
+/** All rules, in the order of their findings. */
 
 import {
   bankPeakCurrentOverRating,
@@ -62,14 +62,14 @@ import {
   nothingForMostEnergy,
   notTuned,
 } from "../tuning/tuningRules";
-import { beyondWhatIsSolved } from "./beyondSpan";
+import { beyondComputedRange } from "./beyondSpan";
 import { evaluationFailed } from "./evaluationFailed";
 import { aboveRange, belowRange } from "./fieldRange";
 import { resultNotFinite } from "./resultNotFinite";
 import type { Rule } from "./rule";
 
 export const RULES: readonly Rule[] = [
-  beyondWhatIsSolved,
+  beyondComputedRange,
   toroidWithoutHole,
   conductorsCross,
   windingTooShort,

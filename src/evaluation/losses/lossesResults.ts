@@ -1,7 +1,7 @@
-/** What is computed of the losses, in SI units. */
+/** Results of the losses, in SI units. */
 import type { LossShares } from "../../calc/circuit/lossShares";
 
-/** Where each circuit loses its energy, as computed; a measured Q does not change the parts. */
+/** The losses of each circuit, as computed; a measured Q does not change the parts. */
 export interface LossesResult {
   /** referred to the largest current of the fundamental */
   secondary: LossShares<"directCurrent" | "skin" | "proximity" | "allowance">;

@@ -1,11 +1,11 @@
-/** What is known of the pair's results: a register of its own, for they belong to no one design. */
+/** The pair's results: a separate register, because they belong to two designs. */
 import type { Dimension } from "../../units/dimension";
 import type { ResultEntry } from "../register/entry";
 import { cite, plain } from "../register/source";
 
 const FIRST_ORDER =
   "Charges and currents of each coil alone; walls and ceiling left out, both wound in the same sense.";
-const ERROR = "First order in the coupling: its error grows as its square.";
+const ERROR = "First order in the coupling: the error grows with its square.";
 const MODES = [cite("landauLifshitz", "§ 23")];
 
 type Side = "left" | "right";
@@ -24,7 +24,7 @@ function besideEntries(side: Side): ResultEntry[] {
       label: `${label} coil beside the other`,
       symbol: "f′",
       dimension: "frequency",
-      words: "What its primary meets while both play at the same top voltage, in the phase that is set.",
+      words: "Resonance that its primary sees while both play at the same top voltage, in the set phase.",
       formula: "f′² = f²·(1 + kₑ·w)/(1 + kₘ·w)",
       inputs: ["secondary.resonance"],
       source: MODES,
@@ -48,11 +48,11 @@ function besideEntries(side: Side): ResultEntry[] {
       label: `${label} top voltage`,
       symbol: "V",
       dimension: "voltage",
-      words: "The largest of its burst at its design's on-time, with its spark.",
+      words: "Peak in a burst at its design's on-time, with its spark.",
       formula: "V = max |v(t)|",
       inputs: ["burst.peakTopVoltage"],
       source: [plain("ownModel", "the simulated burst")],
-      validity: "The coil alone: what the other induces is left out.",
+      validity: "The coil alone, without the voltage induced by the other.",
       accuracy: "That of the burst.",
     },
     {
@@ -60,12 +60,11 @@ function besideEntries(side: Side): ResultEntry[] {
       label: `${label} breakout`,
       symbol: "V_b",
       dimension: "voltage",
-      words:
-        "At the breakout point, where there is one, typical of its band; of the top load's surface else.",
+      words: "Typical value at the breakout point if there is one, otherwise that of the top load's surface.",
       formula: "V_b = E_c/(E/V)",
       inputs: ["topLoad.breakoutVoltage", "topLoad.breakoutVoltageAtPoint.typical"],
       source: [cite("peek1929", "ch. 4")],
-      validity: "The coil alone: the other's field is left out.",
+      validity: "The coil alone, without the field of the other.",
       accuracy: "Within a factor of 1.5 at a point.",
     },
   ];
@@ -84,13 +83,13 @@ function induced(
     label: `${capitalised(side)}, idle: ${label}`,
     symbol,
     dimension,
-    words: `Largest while the ${OTHER[side]} coil bursts at its design's on-time and this one's bridge is off: its fundamental, driven by the other's top voltage.`,
+    words: `Peak while the ${OTHER[side]} coil bursts at its design's on-time and this one's bridge is off: its fundamental, driven by the other's top voltage.`,
     formula,
     inputs: ["interrupter.onTime", "secondary.resonance", "secondary.qualityFactor"],
     source: [cite("landauLifshitz", "§ 22–23"), plain("ownModel", "wave of the simulated burst")],
     validity:
-      "Nothing is given back to the burst: while the idle coil takes under a tenth of its net energy and its primary stays below its bridge's voltage. Beyond, an upper bound, at close spacing several times too high.",
-    accuracy: "Some 20 % within that: the couplings' own error and the fundamental alone.",
+      "No reaction on the burst: holds while the idle coil takes less than a tenth of its net energy and the idle primary stays below its bridge's voltage. Beyond that it is an upper bound, at close spacing several times too high.",
+    accuracy: "About 20 % within that, from the couplings' error and from using the fundamental alone.",
   };
 }
 
@@ -114,7 +113,7 @@ export const PAIR_RESULTS: readonly ResultEntry[] = [
     label: "Magnetic coupling",
     symbol: "kₘ",
     dimension: "percent",
-    words: "Mutual inductance of the two fundamentals; below zero where both are wound in the same sense.",
+    words: "Mutual inductance of the two fundamentals; negative if both are wound in the same sense.",
     formula: "kₘ = M/√(L₁L₂)",
     inputs: ["secondary.inductance", "secondary.profile"],
     source: [cite("grover1946", "ch. 20", "Neumann's integral between parallel axes")],
@@ -138,7 +137,7 @@ export const PAIR_RESULTS: readonly ResultEntry[] = [
     label: "Resonance in phase",
     symbol: "f₊",
     dimension: "frequency",
-    words: "Natural frequency of the pair with both tops swinging to the same sign.",
+    words: "Natural frequency of the pair with both top voltages in phase.",
     formula: "det(ω² − ω_i²) = 0",
     inputs: ["secondary.resonance"],
     source: MODES,
@@ -150,7 +149,7 @@ export const PAIR_RESULTS: readonly ResultEntry[] = [
     label: "Resonance opposed",
     symbol: "f₋",
     dimension: "frequency",
-    words: "Natural frequency of the pair with the tops swinging to opposite signs.",
+    words: "Natural frequency of the pair with the top voltages in antiphase.",
     formula: "det(ω² − ω_i²) = 0",
     inputs: ["secondary.resonance"],
     source: MODES,
@@ -164,24 +163,23 @@ export const PAIR_RESULTS: readonly ResultEntry[] = [
     label: "Clearance between top loads",
     symbol: "g",
     dimension: "length",
-    words: "Between the nearest points of both top loads, breakout points left out.",
+    words: "Distance between the nearest points of both top loads, without breakout points.",
     formula: "g = √(Δx² + Δz²) − r₁ − r₂",
     inputs: ["topLoad.elements"],
     source: [plain("geometry")],
     validity: "Round elements.",
-    accuracy: "That of the measures.",
+    accuracy: "That of the dimensions.",
   },
   {
     id: "pair.voltageBetween",
     label: "Voltage between top loads",
     symbol: "V",
     dimension: "voltage",
-    words:
-      "Both at the crest of their bursts, in the phase that is set; at breakout where there is no burst.",
+    words: "Both at the peak of their bursts, in the set phase; at breakout voltage if there is no burst.",
     formula: "V = |V₁ ∓ V₂|",
     inputs: ["burst.peakTopVoltage"],
     source: [plain("definition")],
-    validity: "Both at their crest at once.",
+    validity: "Both at their peak at the same time.",
     accuracy: "That of the bursts.",
   },
   {
@@ -201,7 +199,7 @@ export const PAIR_RESULTS: readonly ResultEntry[] = [
     label: "Reach of both sparks",
     symbol: "ℓ",
     dimension: "length",
-    words: "The spark lengths that both designs are made for, end to end.",
+    words: "The spark lengths of both designs, end to end.",
     formula: "ℓ = ℓ₁ + ℓ₂",
     inputs: ["spark.length"],
     source: [plain("definition")],

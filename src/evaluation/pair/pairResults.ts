@@ -6,16 +6,16 @@ import type { SplitResonances } from "../../calc/coil/pairResonances";
 export interface CoilBeside {
   /** Hz, alone */
   resonance: number;
-  /** Hz, with the other at the same top voltage in the phase that is set */
+  /** Hz, with the other at the same top voltage in the set phase */
   resonanceBeside: number;
-  /** turns for the aim, alone and beside the other; null where it cannot be reached */
+  /** turns for the aim, alone and beside the other; null if it cannot be reached */
   suggestedTap: number | null;
   retunedTap: number | null;
-  /** V, at which the top load breaks out: at its point where it has one, by itself else */
+  /** V, breakout voltage at the breakout point if there is one, otherwise of the top load */
   breakoutVoltage: number;
-  /** V, largest of its burst; its breakout voltage where it has no burst */
+  /** V, peak of its burst; its breakout voltage if it has no burst */
   topVoltage: number;
-  /** what a burst of the other leaves in this one while it is idle; null where the other has no burst or this one does not ring */
+  /** induced by a burst of the other while this one idles; null if the other has no burst or this one does not ring */
   induced: InducedInIdle | null;
 }
 
@@ -26,11 +26,11 @@ export interface PairResult {
   right: CoilBeside;
   /** m, between the nearest points of the top loads */
   gap: number;
-  /** V between the top loads, both at their top voltage in the phase that is set */
+  /** V between the top loads, both at their top voltage in the set phase */
   voltageBetween: number;
   /** V/m, that voltage over the gap */
   meanField: number;
-  /** m, both sparks that the designs are made for, end to end */
+  /** m, spark lengths of both designs, end to end */
   sparkReach: number;
 }
 

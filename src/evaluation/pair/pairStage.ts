@@ -25,7 +25,7 @@ import { mostEnergyTap } from "../tuning/energySweepStage";
 import { suggestionStage, targetResonance } from "../tuning/tuningStages";
 import type { CoilBeside, PairOutcome } from "./pairResults";
 
-/** A coil as far as its partner is concerned. */
+/** The part of a coil that its partner needs. */
 interface Partner {
   design: Design;
   coil: PairedCoil;
@@ -33,7 +33,7 @@ interface Partner {
   solution: PrimarySolution | null;
   /** Hz */
   aim: number | null;
-  /** V, largest of its burst; its breakout voltage where it has no burst */
+  /** V, peak of its burst; its breakout voltage if it has no burst */
   topVoltage: number;
   burst: BurstResult | null;
   idle: IdleNeighbour;
@@ -44,7 +44,7 @@ function primaryPerVolt({ primary, coupling, secondary }: SolvedCoil): number | 
   return openPrimaryPerTopVolt(coupling.result.circuit, primary.inductance, secondary.modes[0].inductance);
 }
 
-/** V that an idle bridge's diodes let stand across its primary. */
+/** V across an idle primary at which its bridge's diodes conduct. */
 function bridgeVoltage({ supply, bridge }: Design["drive"]): number {
   return railVoltage({ bridge, busVoltage: noLoadBusVoltage(supply) });
 }
@@ -117,26 +117,26 @@ function beside(own: Partner, other: Partner, coupling: PairCoupling, sense: 1 |
   };
 }
 
-/** A wall round each coil would stand between them; the pair is taken in the open, over its floor. */
+/** A conducting wall around each coil would lie between them, so the pair is computed without walls and ceiling. */
 function withoutRoom(design: Design): Design {
   return { ...design, room: { ...design.room, wallConducts: false, ceilingConducts: false } };
 }
 
-/** m, a thousand times what the field takes; beyond it what the coils do to each other is less than numbers hold. */
+/** m, a thousand times the field's largest value; beyond it the coupling is below the resolution of the numbers. */
 const FARTHEST_APART = 20_000;
 
-const TOO_FAR = "The coils stand too far apart to do anything to each other: set the spacing below 20 km.";
+const TOO_FAR = "The coils are too far apart to couple: set the spacing below 20 km.";
 
-function cannotStand(spacing: number, least: number): string {
+function overlapMessage(spacing: number, least: number): string {
   const text = (metres: number): string => `${Number(metres.toFixed(3))} m`;
-  return `The spacing of ${text(spacing)} puts the coils into each other: set it above ${text(least)}.`;
+  return `At a spacing of ${text(spacing)} the coils overlap: set it above ${text(least)}.`;
 }
 
 /**
- * What two coils do to each other. Walls and ceiling are left out; both windings run in the same sense.
+ * The interaction of two coils, without walls and ceiling; both windings have the same sense.
  * @param spacing m, axis to axis
  * @param phase of the top voltages
- * @returns a sentence where a coil has no solution or no top load, or where they stand in each other
+ * @returns a message if a coil has no solution or no top load, or if they overlap
  */
 export function pairResult(left: Design, right: Design, spacing: number, phase: Show["phase"]): PairOutcome {
   const [first, second] = [left, right].map((design) => partner(withoutRoom(design)));
@@ -144,12 +144,12 @@ export function pairResult(left: Design, right: Design, spacing: number, phase: 
     const name = first ? "right" : "left";
     return {
       ok: false,
-      message: `The ${name} coil has no solution: give it a top load and correct what its findings name.`,
+      message: `The ${name} coil has no solution: add a top load and resolve its findings.`,
     };
   }
   if (spacing > FARTHEST_APART) return { ok: false, message: TOO_FAR };
   const least = leastSpacing(first.coil.rings, second.coil.rings);
-  if (!(spacing > least)) return { ok: false, message: cannotStand(spacing, least) };
+  if (!(spacing > least)) return { ok: false, message: overlapMessage(spacing, least) };
   const floors = left.corrections.floorConducts && right.corrections.floorConducts;
   const coupling = pairCoupling(first.coil, second.coil, spacing, floors);
   const sense = phase === "in phase" ? 1 : -1;

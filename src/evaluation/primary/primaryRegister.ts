@@ -10,7 +10,7 @@ const SPIRAL_INPUTS = [
   "primary.tubeDiameter",
 ];
 const CROWDING =
-  "Current on the skin of perfectly conducting tube, crowded by its neighbours (flux-function boundary elements), applied as a ratio to the true spiral's Neumann integral; turns beyond the tap carry no net current.";
+  "Current on the surface of a perfectly conducting tube, crowded by its neighbours (flux-function boundary elements), applied as a ratio to the true spiral's Neumann integral; turns beyond the tap carry no net current.";
 
 const CROWDED_SPIRAL = [
   cite("grover1946", "ch. 1", "Neumann's integral"),
@@ -27,7 +27,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     formula: "L = L_spiral·(L_crowded/L_rings),  ψ = const on each turn",
     inputs: SPIRAL_INPUTS,
     source: CROWDED_SPIRAL,
-    validity: "Skin depth small against the tube; axisymmetric neighbours.",
+    validity: "Skin depth small compared with the tube; axisymmetric neighbours.",
     accuracy: "3e-3 of the model.",
   },
   {
@@ -48,7 +48,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     symbol: "L_p,lf",
     dimension: "inductance",
     words:
-      "The same spiral with its current spread evenly through the tube's section, as at the low frequency of a meter.",
+      "The same spiral with its current spread evenly over the tube's cross-section, as at the low frequency of a meter.",
     formula: "Neumann's integral of the spiral with the uniform-current self term",
     inputs: SPIRAL_INPUTS,
     source: [cite("grover1946", "ch. 16")],
@@ -96,7 +96,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     label: "Turns from the start",
     symbol: "n",
     dimension: "turns",
-    words: "Where along the conductor.",
+    words: "Position along the conductor.",
     formula: "0, 1, 2 … and the end",
     inputs: ["primary.turns"],
     source: [plain("definition")],
@@ -108,7 +108,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     label: "Radius at this turn",
     symbol: "r(n)",
     dimension: "length",
-    words: "Conductor's centre to the axis.",
+    words: "Distance of the conductor's centre from the axis.",
     formula: "r = r₀ + n·p·cos α",
     inputs: ["primary.innerRadius", "primary.pitch", "primary.inclinationDegrees"],
     source: [plain("geometry")],
@@ -120,7 +120,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     label: "Height at this turn",
     symbol: "z(n)",
     dimension: "length",
-    words: "Conductor's centre above ground.",
+    words: "Height of the conductor's centre above ground.",
     formula: "z = z₀ + n·p·sin α",
     inputs: ["primary.baseHeight", "primary.pitch", "primary.inclinationDegrees"],
     source: [plain("geometry")],
@@ -144,7 +144,7 @@ export const PRIMARY_RESULTS: readonly ResultEntry[] = [
     label: "Primary resistance at the resonance",
     symbol: "R_p",
     dimension: "resistance",
-    words: "Loss of the surface current that the field solve found, in the tube's wall.",
+    words: "Loss of the field solution's surface current in the tube's wall.",
     formula: "R = R_s·∮K² ds·ℓ / I²",
     inputs: ["primary.wallThickness", "primary.tubeDiameter", "primary.resonance"],
     source: [cite("jackson", "sec. 8.1"), cite("terman1943", "", "slab of finite thickness")],

@@ -1,4 +1,4 @@
-/** What is computed of the primary, in SI units. */
+/** Results of the primary, in SI units. */
 import type { TurnPlace } from "../../calc/coil/primaryGeometry";
 
 export interface PrimaryResult {
@@ -9,7 +9,7 @@ export interface PrimaryResult {
   conductorLength: number;
   fullConductorLength: number;
   turnRadii: TurnPlace[];
-  /** end of the unused turns, volts per volt across the active arc; 1 with no unused turns */
+  /** voltage of the free end per volt across the active turns; 1 without unused turns */
   freeEndVoltage: number;
   qualityFactor: number;
   acResistance: number;

@@ -18,14 +18,14 @@ export const tapPastEnd: Rule = {
 export const tubeThickerThanPitch: Rule = {
   code: "primary-turns-touch",
   severity: "error",
-  sentence: "{field} of {value} is not below the pitch of {limit}: neighbouring turns touch.",
+  sentence: "{field} of {value} is not smaller than the pitch of {limit}: neighbouring turns touch.",
   judge: ({ primary }) =>
     judgeWhen(primary.turns > 1 && primary.tubeDiameter >= primary.pitch, () => ({
       where: "primary.tubeDiameter",
       quantity: "primary.tubeDiameter",
       value: primary.tubeDiameter,
       limit: primary.pitch,
-      remedy: "widen the pitch or take thinner tube",
+      remedy: "widen the pitch or use thinner tube",
     })),
 };
 
@@ -33,7 +33,7 @@ export const turnsAllButTouch: Rule = {
   code: "primary-turns-all-but-touch",
   severity: "error",
   sentence:
-    "{field} of {value} leaves so little air between so many turns that the crowding of their current cannot be followed below {limit}.",
+    "{field} of {value} leaves too little air between this many turns: current crowding cannot be computed below {limit}.",
   judge: ({ primary }) =>
     judgeWhen(
       primary.turns > 1 && primary.pitch > primary.tubeDiameter && primary.pitch < closestPitch(primary),
@@ -42,7 +42,7 @@ export const turnsAllButTouch: Rule = {
         quantity: "primary.pitch",
         value: primary.pitch,
         limit: closestPitch(primary),
-        remedy: "widen the pitch, take thinner tube or fewer turns",
+        remedy: "widen the pitch, or use thinner tube or fewer turns",
       }),
     ),
 };
@@ -50,7 +50,7 @@ export const turnsAllButTouch: Rule = {
 export const wallThickerThanTube: Rule = {
   code: "wall-thicker-than-tube",
   severity: "error",
-  sentence: "{field} of {value} is more than half the tube, {limit}.",
+  sentence: "{field} of {value} is more than half the tube diameter, {limit}.",
   judge: ({ primary }) =>
     judgeWhen(primary.wallThickness > primary.tubeDiameter / 2, () => ({
       where: "primary.wallThickness",
@@ -64,7 +64,8 @@ export const wallThickerThanTube: Rule = {
 export const primaryInsideFormer: Rule = {
   code: "primary-inside-former",
   severity: "error",
-  sentence: "{field} of {value} puts the primary's conductor inside the secondary, which reaches to {limit}.",
+  sentence:
+    "{field} of {value} puts the primary's conductor inside the secondary; it must be larger than {limit}.",
   judge: ({ primary, secondary }) => {
     const needed = secondary.formerDiameter / 2 + secondary.wire.overallDiameter + primary.tubeDiameter / 2;
     return judgeWhen(primary.innerRadius <= needed, () => ({

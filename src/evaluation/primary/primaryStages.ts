@@ -34,7 +34,7 @@ export const primaryCircuitStage = guarded(
   ),
 );
 
-/** The primary with its tap; null while either has no solution. */
+/** The primary with its tap; null if either has no solution. */
 export function primaryResult(
   solution: PrimarySolution | null,
   circuit: PrimaryCircuit | null,

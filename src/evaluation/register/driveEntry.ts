@@ -1,6 +1,6 @@
 import type { ResultEntry } from "./entry";
 
-/** What entries of one model have in common. */
+/** The part of an entry that is common to one model. */
 export type Shared = Pick<ResultEntry, "source" | "validity" | "accuracy">;
 
 type Own = Omit<ResultEntry, keyof Shared>;

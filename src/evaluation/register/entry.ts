@@ -1,7 +1,7 @@
 import type { Dimension } from "../../units/dimension";
 import type { Source } from "./source";
 
-/** What is known about one result: what it is called, how it comes about and how far it can be trusted. */
+/** The documentation of one result: its name, model, sources, validity and accuracy. */
 export interface ResultEntry {
   /** dotted path in the evaluation; `*` stands for an index */
   id: string;

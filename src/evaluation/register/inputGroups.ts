@@ -1,17 +1,17 @@
-/** What stands among the inputs of an entry as a whole: several fields, or a curve of results. */
+/** Inputs of an entry that stand for several fields or for a curve of results. */
 
 interface InputGroup {
   label: string;
-  /** a declared field to go to, the first of the group; null where results go in */
+  /** the field to go to, the first of the group; null for results */
   field: string | null;
 }
 
-/** By the path that entries name; a path that is neither a field nor a result's id stands here. */
+/** By the path in an entry's `inputs`; every path that is neither a field nor a result's id is listed here. */
 export const INPUT_GROUPS: Readonly<Record<string, InputGroup>> = {
   "topLoad.elements": { label: "Bodies of the top load", field: "topLoad.elements.0.outerDiameter" },
   "topLoad.breakoutPoint": { label: "Breakout point", field: "topLoad.breakoutPoint.length" },
   "tank.unit": { label: "Unit of the bank", field: "tank.unit.capacitance" },
-  tuningAim: { label: "What the primary is tuned to", field: "tuningAim.kind" },
+  tuningAim: { label: "Tuning aim", field: "tuningAim.kind" },
   spark: { label: "Spark load", field: "spark.length" },
   "drive.supply": { label: "Supply", field: "drive.supply.arrangement" },
   "drive.commutation": { label: "Commutation", field: "drive.commutation.mode" },

@@ -1,4 +1,4 @@
-/** The one register of results: screens, help, sheet, line-up, door and theory page all read it. */
+/** The register of all results, read by panels, help, sheet, line-up, headless commands and theory page. */
 
 import { ARRANGEMENT_RESULTS, BANK_RESULTS, TANK_STRESS_RESULTS } from "../bank/bankRegister";
 import { BURST_RESULTS } from "../burst/burstRegister";
@@ -37,12 +37,12 @@ export const RESULTS: readonly ResultEntry[] = [
 
 const BY_ID = new Map(RESULTS.map((entry) => [entry.id, entry]));
 
-/** An index in a path stands for any: `secondary.overtones.0` is `secondary.overtones.*`. */
+/** Replaces indices by `*`: `secondary.overtones.0` becomes `secondary.overtones.*`. */
 function withoutIndices(id: string): string {
   return id.replace(/\.\d+(?=\.|$)/g, ".*");
 }
 
-/** The entry of a result, with or without indices in its path; null where no result is called so. */
+/** The entry of a result, with or without indices in its path; null if there is none. */
 export function entryAt(id: string): ResultEntry | null {
   return BY_ID.get(withoutIndices(id)) ?? null;
 }
@@ -50,7 +50,7 @@ export function entryAt(id: string): ResultEntry | null {
 /**
  * The entry of a result.
  * @param id dotted path in the evaluation, with or without indices
- * @throws where no result is called so: a name in the code is wrong
+ * @throws if there is none: a name in the code is wrong
  */
 export function resultEntry(id: string): ResultEntry {
   const entry = entryAt(id);
@@ -58,7 +58,7 @@ export function resultEntry(id: string): ResultEntry {
   return entry;
 }
 
-/** The value at a dotted path of an evaluation, null where the group or the number is absent. */
+/** The value at a dotted path of an evaluation, null if the group or the number is absent. */
 export function resultValue(evaluation: object, id: string): number | null {
   let value: unknown = evaluation;
   for (const key of id.split(".")) {

@@ -4,7 +4,7 @@ interface Cited {
   work: WorkKey;
   /** section, equation or page; empty for the work as a whole */
   place: string;
-  /** what stands there; empty where it is all that is shown */
+  /** what the place is cited for; may be empty */
   what: string;
 }
 
@@ -13,7 +13,7 @@ interface Grounded {
   what: string;
 }
 
-/** One of those things that a result or a model rests on. */
+/** A source of a result or a model. */
 export type Source = Cited | Grounded;
 
 /** A place in a work. */
@@ -21,7 +21,7 @@ export function cite(work: WorkKey, place = "", what = ""): Source {
   return { work, place, what };
 }
 
-/** A ground that no work is cited for. */
+/** A ground for which no work is cited. */
 export function plain(ground: GroundKey, what = ""): Source {
   return { ground, what };
 }

@@ -1,4 +1,4 @@
-/** A design's coupled circuit as a SPICE netlist, with a word on what of the design is not in it. */
+/** A design's coupled circuit as a SPICE netlist, with notes on what it leaves out. */
 import { burstNetlist } from "../../calc/burst/burstNetlist";
 import { responseNetlist } from "../../calc/circuit/responseNetlist";
 import type { Design } from "../../design/design";
@@ -11,19 +11,19 @@ export interface Netlist {
   remarks: string[];
 }
 
-/** The response to a sine over both poles; null while the coupled network has no solution. */
+/** The response to a sine over both poles; null if the coupled network has no solution. */
 export function responseNetlistOf(design: Design, loaded: boolean): Netlist | null {
   const network = responseNetwork(design, loaded);
   const text = network && responseNetlist(network, { loaded: network.load !== null, title: design.title });
   if (!network || !text) return null;
   const bare = loaded && network.load === null;
-  return { text, remarks: bare ? ["the design has no spark load; the netlist is without one"] : [] };
+  return { text, remarks: bare ? ["the design has no spark load, so the netlist has none"] : [] };
 }
 
-/** s simulated after the on-time, as a part of it: the current rings down through the diodes. */
+/** Simulated time after the on-time, relative to it, while the current rings down through the diodes. */
 const AFTER = 4 / 3;
 
-/** s, of a burst without an on-time: a simulator needs a time to run over. */
+/** s, for a burst without an on-time, because a simulator needs a duration. */
 const LEAST_ON_TIME = 1e-9;
 const LEAST_RUN = 1e-5;
 
@@ -31,10 +31,10 @@ const LIMIT_REMARKS = {
   "end burst":
     "the over-current limit is not in the netlist; the drive ends where it would have ended the burst",
   "end half cycle":
-    "the over-current limit, which would end half cycle after half cycle, is not in the netlist; its current grows larger",
+    "the over-current limit, which would end each half cycle that reaches it, is not in the netlist; the current grows larger there",
 };
 
-/** The design's burst with its spark; null while it cannot be computed. */
+/** The design's burst with its spark; null if it cannot be computed. */
 export function burstNetlistOf(design: Design): Netlist | null {
   const bursts = designBursts(design);
   if (!bursts) return null;
@@ -45,7 +45,7 @@ export function burstNetlistOf(design: Design): Netlist | null {
   const remarks = [
     limitReachedAt === null ? null : LIMIT_REMARKS[simulated.drive.overCurrentAction],
     simulated.options.growth
-      ? "the spark does not grow in the netlist; its full load stands from the start"
+      ? "the spark does not grow in the netlist; its full load is connected from the start"
       : null,
   ];
   return {

@@ -6,7 +6,7 @@ import type { DesignParts } from "../../calc/design-parts";
 import { areSolvable } from "../solvable";
 import { type SolvedCoil, solveCoil } from "../solvedCoil";
 
-/** The coupled network, with or without the spark's load; null while a part of it has no solution. */
+/** The coupled network, with or without the spark load; null if a part of it has no solution. */
 export function responseNetwork(
   design: DesignParts,
   loaded: boolean,
@@ -17,7 +17,7 @@ export function responseNetwork(
   return coupledNetwork(primary, secondary, coupling.mutuals, load);
 }
 
-/** Response with and without the spark; null while there is none. */
+/** Response with and without the spark; null if there is none. */
 export function designResponse(design: DesignParts, coil: SolvedCoil): ResponseResult | null {
   const unloaded = responseNetwork(design, false, coil);
   const loaded = responseNetwork(design, true, coil);

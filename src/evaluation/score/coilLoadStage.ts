@@ -1,4 +1,4 @@
-/** What a design's bursts cost by their on-time, and what its parts allow: read by score and live keyboard. */
+/** The load of a design's bursts by on-time, and the limits of its parts, for score and live keyboard. */
 import type { BurstCase } from "../../calc/burst/burstCase";
 import type { CoilLoad } from "../../calc/music/coilLoad";
 import { type LoadParts, loadOfBursts } from "../../calc/music/loadOfBursts";
@@ -12,7 +12,7 @@ const loadStage = stage(
   (parts, burstCase: BurstCase): CoilLoad | null => loadOfBursts(parts, burstCase),
 );
 
-/** From the design's own burst with its spark; null while it has none. */
+/** From the design's burst with its spark; null if there is no solution. */
 export function coilLoad(design: Design): CoilLoad | null {
   const bursts = areSolvable(design, ["drive", "tank", "interrupter", "air"]) ? designBursts(design) : null;
   return bursts && loadStage(design, bursts.loaded.case);

@@ -1,4 +1,4 @@
-/** A score played on one coil, within what its design allows, and what it does to the coil. */
+/** A score played on one coil within its design's limits, and the load on the coil. */
 
 import { coilLimits } from "../../calc/music/coilLimits";
 import type { CoilLoad } from "../../calc/music/coilLoad";
@@ -12,7 +12,7 @@ import type { Design } from "../../design/design";
 import { coilLoad } from "./coilLoadStage";
 import { type ScoreFinding, scoreFindings } from "./scoreFindings";
 
-/** A score and how it is set for the coils. */
+/** A score and its arrangement for the coils. */
 export interface ArrangedScore {
   score: Score;
   lanes: Lane[];
@@ -34,9 +34,9 @@ function judged(schedule: CoilSchedule, duration: number, design: Design, load: 
 }
 
 /**
- * Where the design has no solution, the interrupter's limits alone are kept, and a finding says so.
+ * If the design has no solution, only the interrupter's limits are applied, and a finding says so.
  * @param onProgress called now and then with the part that is done, 0 … 1; returning false cancels
- * @returns null where it was cancelled
+ * @returns null if it was cancelled
  */
 export function playCoil(
   { score, lanes, arrangement }: ArrangedScore,

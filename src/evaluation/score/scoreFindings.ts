@@ -1,4 +1,4 @@
-/** What needs attention along a score, as data; it belongs to the score and is not saved. */
+/** Findings about a score, as data; they belong to the score and are not saved. */
 import type { CoilSchedule, NoteFate } from "../../calc/music/gateSchedule";
 import type { ScoreQuantity, WorstMoment } from "../../calc/music/worstMoments";
 import { formatQuantity } from "../../units/format";
@@ -7,13 +7,13 @@ import type { Finding } from "../findings/finding";
 import { SCORE_RESULTS } from "./scoreResults";
 
 export interface ScoreFinding extends Omit<Finding, "sentence"> {
-  /** s, of the worst moment; null where it is of the whole score */
+  /** s, of the worst moment; null for the whole score */
   time: number | null;
 }
 
-/** Part of the way to a limit from which it is worth a word. */
+/** Share of a limit from which it is reported. */
 const NEAR = 0.9;
-/** Rounding of sums along the score. */
+/** Relative rounding error of sums along the score. */
 const ROUNDING = 1e-9;
 
 interface LimitRule {
@@ -50,7 +50,7 @@ const SENTENCES: Record<string, string> = {
   near: "{quantity} comes near its limit: {value} of {limit}, {time} into the score.",
   passed: "{quantity} passes its limit: {value} where {limit} is allowed, {time} into the score.",
   "score-load-unknown":
-    "What bursts cost is not known, because the design has no solution: the interrupter's limits alone are kept.",
+    "The load of the bursts is unknown because the design has no solution: only the interrupter's limits are applied.",
   "score-notes-dropped": "{value} of {limit} notes do not sound.",
   "score-notes-shortened": "{value} of {limit} notes are shortened.",
 };
@@ -88,7 +88,7 @@ function notesFinding(schedule: CoilSchedule, fate: NoteFate): ScoreFinding[] {
       remedy:
         fate === "dropped"
           ? "allow more voices, send parts to the other coil, or shorten the full on-time"
-          : "shorten the full on-time, or leave it where the score still sounds",
+          : "shorten the full on-time, or leave it if the score still sounds right",
       time: null,
     },
   ];
@@ -101,13 +101,13 @@ const LOAD_UNKNOWN: ScoreFinding = {
   quantity: "score.power",
   value: null,
   limit: null,
-  remedy: "correct what the design's findings name, then make the schedule again",
+  remedy: "resolve the design's findings, then compute the schedule again",
   time: null,
 };
 
 const RANK = { error: 0, warning: 1, note: 2 };
 
-/** Gravest first. */
+/** Most severe first. */
 export function scoreFindings(
   schedule: CoilSchedule,
   moments: readonly WorstMoment[],
@@ -137,7 +137,7 @@ function capitalised(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-/** The sentence of a finding of the score in the reader's units, ending with what to change. */
+/** The sentence of a score finding in the user's units, followed by the remedy. */
 export function scoreFindingMessage(finding: ScoreFinding, system: UnitSystem): string {
   const entry = Object.values(SCORE_RESULTS).find(({ id }) => id === finding.quantity);
   const text = (value: number | null) =>

@@ -1,4 +1,4 @@
-/** What is known of the lines along a score: a small register of its own. */
+/** The register of the curves along a score. */
 import type { ScoreQuantity } from "../../calc/music/worstMoments";
 import type { ResultEntry } from "../register/entry";
 import { cite, plain } from "../register/source";
@@ -6,7 +6,7 @@ import { cite, plain } from "../register/source";
 const BURSTS =
   "Every burst alone, at a full bus, with the design's spark; ringing into the next burst is left out.";
 const BURST_ACCURACY =
-  "That of the burst, met from above by some 5 %, at most 15 %: each on-time is taken to end at its worst phase.";
+  "That of the burst, overestimated by about 5 %, at most 15 %: each on-time is assumed to end at its worst phase.";
 
 const RECTIFIER = plain("circuitTheory", "rectifier stepped through the mains' cycles");
 
@@ -28,10 +28,10 @@ export const SCORE_RESULTS: Record<ScoreQuantity, ResultEntry> = {
     label: "Power from the reservoir",
     symbol: "P",
     dimension: "power",
-    words: "What the bursts of the window take from the reservoir, over the window.",
+    words: "Energy that the bursts in the window take from the reservoir, divided by the window.",
     formula: "P = Σ E(t)/W",
     inputs: ["interrupter.longestOnTime", "drive.reservoirCapacitance"],
-    source: [plain("ownModel", "energy account of the simulated burst")],
+    source: [plain("ownModel", "energy balance of the simulated burst")],
     validity: BURSTS,
     accuracy: BURST_ACCURACY,
   },
@@ -40,7 +40,7 @@ export const SCORE_RESULTS: Record<ScoreQuantity, ResultEntry> = {
     label: "Mains current",
     symbol: "I",
     dimension: "current",
-    words: "RMS in a line of the mains under the mean power of the window.",
+    words: "RMS current in a line of the mains under the mean power of the window.",
     formula: "L·di/dt = u − R·i − U,  C·dU/dt = i − P/U",
     inputs: ["drive.supply.sourceResistance", "drive.supply.sourceInductance", "drive.supply.circuitCurrent"],
     source: [RECTIFIER],
@@ -49,11 +49,11 @@ export const SCORE_RESULTS: Record<ScoreQuantity, ResultEntry> = {
   },
   busVoltage: {
     id: "score.busVoltage",
-    label: "Bus voltage, least",
+    label: "Bus voltage, minimum",
     symbol: "U",
     dimension: "voltage",
     words:
-      "The least voltage of the bus under the mean power, followed with the lag of its capacitance, and lower by what the deepest burst takes.",
+      "Minimum bus voltage under the mean power, with the lag of the reservoir's capacitance, less the deepest sag of a burst.",
     formula: "U = U(P) − ΔU",
     inputs: ["drive.reservoirCapacitance", "drive.supply.sourceResistance"],
     source: [RECTIFIER, plain("circuitTheory", "lag of first order")],
@@ -66,13 +66,13 @@ export const SCORE_RESULTS: Record<ScoreQuantity, ResultEntry> = {
     symbol: "T",
     dimension: "temperature",
     words:
-      "The hardest worked device from burst to burst: what earlier bursts have left, and the burst's own rise.",
+      "The device under most load, from burst to burst: the heat that earlier bursts have left plus the burst's own rise.",
     formula: "T = T_case + Σ Rᵢ/τᵢ·Σ E·e^(−Δt/τᵢ) + ΔT",
     inputs: ["drive.switch.caseTemperature", "drive.switch.junctionLimit"],
     source: [cite("iec60747", "", "transient thermal impedance as a Foster network")],
     validity: "The case held at its temperature; each burst's last turn-off at its worst phase.",
     accuracy:
-      "Met from above, by some 10 % of the rise; by more where the last turn-off is most of the heat.",
+      "Overestimated by about 10 % of the rise; by more if the last turn-off causes most of the heat.",
   },
   bankTemperature: {
     id: "score.bankTemperature",
@@ -82,7 +82,7 @@ export const SCORE_RESULTS: Record<ScoreQuantity, ResultEntry> = {
     words: "One unit of the bank, warmed by its dielectric loss and cooled by still air.",
     formula: "T_C = T_air + ∫ P·e^(−Δt/τ)·R/τ dt",
     inputs: ["tank.unit.dissipationFactor", "air.temperature"],
-    source: [plain("orderOfMagnitude", "taken for a case of 50 cm² at 10 W/(m²K) and 30 J/K")],
+    source: [plain("orderOfMagnitude", "assuming a case of 50 cm² at 10 W/(m²K) and 30 J/K")],
     validity: "A unit by itself: one among many is warmer.",
     accuracy: "An order of magnitude.",
   },

@@ -4,7 +4,7 @@ import { cite } from "../register/source";
 const COMMON = {
   dimension: "percent",
   symbol: "Δf/f",
-  validity: "Of the secondary's resonance with its top load, no spark, the other corrections as they stand.",
+  validity: "For the secondary's resonance with its top load, no spark, the other corrections as set.",
 } as const;
 
 const RAYLEIGH = {
@@ -18,7 +18,7 @@ export const CORRECTION_RESULTS: readonly ResultEntry[] = [
     ...COMMON,
     id: "corrections.formerShift",
     label: "Shift by the former",
-    words: "How the dielectric of the former changes the secondary's resonance when it is counted.",
+    words: "How the dielectric of the former changes the secondary's resonance when it is included.",
     formula: "√(C/(C + ΔC)) − 1",
     inputs: ["secondary.formerPermittivity", "secondary.formerWall", "secondary.effectiveCapacitance"],
     source: [cite("jackson", "sec. 4.7", "field energy in the former's wall, to first order")],
@@ -36,7 +36,7 @@ export const CORRECTION_RESULTS: readonly ResultEntry[] = [
     ...COMMON,
     ...RAYLEIGH,
     id: "corrections.wireCurrentShift",
-    label: "Shift by the current's place in the wire",
+    label: "Shift by the current's position in the wire",
     words:
       "How eddy currents in the wire change the secondary's resonance: less inductance inside the wire, and flux that it pushes out of the winding.",
     inputs: ["secondary.wire.conductorDiameter", "secondary.profile", "secondary.inductance"],

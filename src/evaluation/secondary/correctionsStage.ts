@@ -1,4 +1,4 @@
-/** What each correction of the model does to the secondary's resonance, the others as they stand. */
+/** The effect of each correction on the secondary's resonance, with the others as set. */
 
 import type { SolvedModes } from "../../calc/circuit/secondaryCircuit";
 import { formerShift } from "../../calc/coil/formerCorrection";

@@ -24,7 +24,7 @@ function secondaryShape({ formerDiameter, windingLength, baseHeight, wire }: Sec
 }
 
 export interface Conductors {
-  /** null where the primary's turns cannot be laid as they are asked for */
+  /** null if the primary's turns cannot be laid out as specified */
   coil: CoilConductors | null;
   crossings: Crossing[];
 }
@@ -55,7 +55,7 @@ export const electricFieldStage = stage(
       : solveElectricField(coilMesh(coil), { ceilingHeight: coil.ceilingHeight }),
 );
 
-/** Null where the wire is thicker than its pitch: such turns cannot lie side by side. */
+/** Null if the wire is thicker than its pitch, because such turns cannot lie side by side. */
 export const windingInductanceStage = guarded(
   SECONDARY_SHAPE,
   null,

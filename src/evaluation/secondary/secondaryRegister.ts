@@ -25,7 +25,7 @@ export const SECONDARY_RESULTS: readonly ResultEntry[] = [
       "secondary.wire.overallDiameter",
     ],
     source: [cite("maxwell1873", "art. 701"), cite("grover1946", "ch. 16")],
-    validity: "Circular single-layer winding of constant pitch, wire thin against its radius.",
+    validity: "Circular single-layer winding of constant pitch, wire thin compared with its radius.",
     accuracy: "1e-6 of the sum; a helix with leads differs by about 1e-4.",
   },
   {
@@ -162,11 +162,11 @@ export const SECONDARY_RESULTS: readonly ResultEntry[] = [
     symbol: "f₁ₖ",
     dimension: "frequency",
     words:
-      "What a generator finds at the secondary when the tank is bridged: the primary's flux is expelled.",
+      "Resonance that a generator finds at the secondary with the bank short-circuited: the primary expels the flux.",
     formula: "f₁ₖ = f₁/√(1 − k²) with the circuit's k",
     inputs: ["secondary.resonance", "coupling.circuit"],
     source: [cite("terman1943", "sec. 3", "coupled inductors")],
-    validity: "Primary resistance small against its reactance.",
+    validity: "Primary resistance small compared with its reactance.",
     accuracy: "0.2 % of the model.",
   },
   {
@@ -210,7 +210,7 @@ export const SECONDARY_RESULTS: readonly ResultEntry[] = [
     label: "Height on the winding",
     symbol: "z",
     dimension: "length",
-    words: "Where the profile is sampled.",
+    words: "Height at which the profile is sampled.",
     formula: "z₀ … z₀ + length",
     inputs: ["secondary.baseHeight", "secondary.windingLength"],
     source: [plain("definition")],

@@ -1,4 +1,4 @@
-/** The secondary as a circuit, and what is told of it. */
+/** The secondary as a circuit, and its results. */
 import { loadedResonance, sparkLoad } from "../../calc/circuit/coupledNetwork";
 import { shortedResonance } from "../../calc/circuit/resonance";
 import {
@@ -24,7 +24,7 @@ export const secondaryCircuitStage = guarded(
   ),
 );
 
-/** The secondary with its spark, its top load and the primary near it; null while it has no solution. */
+/** The secondary with spark, top load and the primary nearby; null if it has no solution. */
 export function secondaryResult(
   design: DesignParts,
   modes: SolvedModes | null,

@@ -6,13 +6,13 @@ export const windingTooShort: Rule = {
   sentence: "{field} of {value} is shorter than its turns side by side, which need {limit}.",
   judge: ({ secondary }) => {
     const needed = secondary.turns * secondary.wire.overallDiameter;
-    // close-wound coils are entered from rounded figures
+    // close-wound coils are entered with rounded numbers
     return judgeWhen(secondary.windingLength < needed * (1 - 1e-3), () => ({
       where: "secondary.windingLength",
       quantity: "secondary.windingLength",
       value: secondary.windingLength,
       limit: needed,
-      remedy: "wind fewer turns, take thinner wire or a longer winding",
+      remedy: "use fewer turns, thinner wire or a longer winding",
     }));
   },
 };
@@ -20,7 +20,7 @@ export const windingTooShort: Rule = {
 export const formerWallTooThick: Rule = {
   code: "former-wall-thicker-than-radius",
   severity: "error",
-  sentence: "{field} of {value} is more than the former's radius, {limit}, which is taken in its place.",
+  sentence: "{field} of {value} is more than the former's radius, {limit}, which is used instead.",
   judge: ({ secondary: { formerWall, formerDiameter } }) =>
     judgeWhen(formerWall > formerDiameter / 2, () => ({
       where: "secondary.formerWall",
@@ -41,6 +41,6 @@ export const enamelThinnerThanWire: Rule = {
       quantity: "secondary.wire.overallDiameter",
       value: wire.overallDiameter,
       limit: wire.conductorDiameter,
-      remedy: "enter the diameter over the enamel, as a micrometer finds it",
+      remedy: "enter the diameter over the enamel, as measured with a micrometer",
     })),
 };

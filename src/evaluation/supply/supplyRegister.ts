@@ -1,4 +1,4 @@
-/** From the mains to the bus: what a repeated burst asks of the supply, and switching it on and off. */
+/** From the mains to the bus: the load of repeated bursts on the supply, and switching it on and off. */
 import { driveEntry, type Shared } from "../register/driveEntry";
 import type { ResultEntry } from "../register/entry";
 import { cite, plain } from "../register/source";
@@ -6,7 +6,7 @@ import { cite, plain } from "../register/source";
 const SUPPLY: Shared = {
   source: [
     plain("circuitTheory", "the circuit stepped through the mains' cycles until it repeats"),
-    cite("schade1943", "", "the same by charts"),
+    cite("schade1943", "", "the same from charts"),
   ],
   validity: "Load of constant mean power; one loop of source resistance and inductance, diodes without drop.",
   accuracy: "0.5 % of the circuit; the source's resistance and inductance decide.",
@@ -14,8 +14,8 @@ const SUPPLY: Shared = {
 
 const CHARGING: Shared = {
   source: [plain("circuitTheory", "step response of a series circuit")],
-  validity: "Empty reservoir, steady voltage at the mains' crest.",
-  accuracy: "From rectified mains charging takes longer; fuses and contactor are not in it.",
+  validity: "Empty reservoir, steady voltage at the mains' peak.",
+  accuracy: "From rectified mains charging takes longer; fuses and contactor are not included.",
 };
 
 const LOAD = ["drive.supply", "drive.reservoirCapacitance", "drive.averagePower"];
@@ -26,7 +26,7 @@ export const SUPPLY_RESULTS: readonly ResultEntry[] = [
     label: "Bus voltage, no load",
     symbol: "U_bus",
     dimension: "voltage",
-    words: "Bus at no load: the mains' crest, twice it from a doubler, the bench supply's own voltage.",
+    words: "Bus at no load: the mains' peak, twice that from a doubler, or the bench supply's voltage.",
     formula: "U_bus = √2·U_mains (bridge), 2√2·U_mains (doubler)",
     inputs: ["drive.supply.arrangement", "drive.supply.mainsVoltage"],
   }),
@@ -49,7 +49,7 @@ export const SUPPLY_RESULTS: readonly ResultEntry[] = [
     label: "Duty",
     symbol: "D",
     dimension: "percent",
-    words: "Part of the time that is on-time.",
+    words: "Share of the time that is on-time.",
     formula: "D = t_on·f_rep",
     inputs: ["interrupter.onTime", "interrupter.repetitionRate"],
   }),
@@ -67,7 +67,7 @@ export const SUPPLY_RESULTS: readonly ResultEntry[] = [
     label: "Minimum bus voltage under load",
     symbol: "U_min",
     dimension: "voltage",
-    words: "Least of the bus under the mean power, between the mains' crests.",
+    words: "Minimum of the bus under the mean power, between the mains' peaks.",
     formula: "U_min = min u",
     inputs: LOAD,
   }),
@@ -76,7 +76,7 @@ export const SUPPLY_RESULTS: readonly ResultEntry[] = [
     label: "Ripple of the bus",
     symbol: "ΔU_r",
     dimension: "voltage",
-    words: "Peak to peak, of the mains' rhythm; a burst's own sag comes on top.",
+    words: "Peak-to-peak ripple from the mains; a burst's own sag adds to it.",
     formula: "ΔU_r = max u − min u",
     inputs: LOAD,
   }),
@@ -85,7 +85,7 @@ export const SUPPLY_RESULTS: readonly ResultEntry[] = [
     label: "Peak charging current",
     symbol: "î_ch",
     dimension: "current",
-    words: "Largest of the rectifier's pulses.",
+    words: "Peak of the rectifier's current pulses.",
     formula: "L·di/dt + R·i = u_mains − u",
     inputs: LOAD,
   }),
@@ -103,7 +103,7 @@ export const SUPPLY_RESULTS: readonly ResultEntry[] = [
     label: "Apparent power",
     symbol: "S",
     dimension: "apparentPower",
-    words: "Mains voltage times RMS current, √3 of it for three phases.",
+    words: "Mains voltage times RMS current, times √3 for three phases.",
     formula: "S = U·I, √3·U·I",
     inputs: ["drive.mainsCurrent", "drive.supply.mainsVoltage"],
   }),
@@ -128,7 +128,7 @@ export const SUPPLY_RESULTS: readonly ResultEntry[] = [
       symbol: "I_F",
       dimension: "current",
       words:
-        "Next preferred rating above 1.25 times the mains current, none where the circuit itself is rated below it. The licensed person decides.",
+        "Next preferred rating above 1.25 times the mains current, none if the circuit itself is rated below it. The licensed person decides.",
       formula: "I_F ≥ 1.25·I_mains",
       inputs: ["drive.mainsCurrent"],
     },
@@ -138,7 +138,7 @@ export const SUPPLY_RESULTS: readonly ResultEntry[] = [
     label: "Reservoir current, RMS",
     symbol: "I_R",
     dimension: "current",
-    words: "The rectifier's pulses and the bursts, each beyond the mean, added as squares.",
+    words: "Root sum of squares of the rectifier's and the bursts' alternating currents.",
     formula: "I_R = √(I_rect² − I₀² + f_rep·∫ i² dt − I₀²)",
     inputs: [...LOAD, "interrupter.repetitionRate"],
   }),
@@ -147,7 +147,7 @@ export const SUPPLY_RESULTS: readonly ResultEntry[] = [
     label: "Energy in the reservoir",
     symbol: "W_R",
     dimension: "energy",
-    words: "What the charged reservoir holds, and what a fault or a hand gets.",
+    words: "Energy that the charged reservoir stores, and that a fault or a hand receives.",
     formula: "W_R = ½·C·U_bus²",
     inputs: ["drive.reservoirCapacitance", "drive.busVoltage"],
   }),
@@ -188,7 +188,7 @@ export const SUPPLY_RESULTS: readonly ResultEntry[] = [
     label: "Energy in the pre-charge resistor",
     symbol: "W_pre",
     dimension: "energy",
-    words: "As much as the reservoir then stores.",
+    words: "Equal to the energy that the reservoir then stores.",
     formula: "W = ½·C·U²",
     inputs: ["drive.reservoirCapacitance", "drive.busVoltage"],
   }),
@@ -213,7 +213,7 @@ export const SUPPLY_RESULTS: readonly ResultEntry[] = [
     label: "Power in the discharge resistor",
     symbol: "P_dis",
     dimension: "power",
-    words: "All the time while the bus is up.",
+    words: "Dissipated all the time while the bus is charged.",
     formula: "P = U_bus²/R",
     inputs: ["drive.supply.dischargeResistance", "drive.busVoltage"],
   }),

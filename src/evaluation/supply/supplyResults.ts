@@ -1,7 +1,7 @@
-/** What is computed of mains, rectifier and reservoir, in SI units. */
+/** Results of mains, rectifier and reservoir, in SI units. */
 import type { OrNull } from "../orNull";
 
-/** What follows from the supply's own parts, whatever the coil on it. */
+/** Results of the supply's own parts, independent of the coil. */
 export interface SupplyAtRest {
   /** V at no load */
   busVoltage: number;
@@ -17,22 +17,22 @@ export interface SupplyAtRest {
   dischargePower: number;
 }
 
-/** What the design's burst, repeated at its rate, makes of the supply. */
+/** Results of the supply with the design's repeated bursts. */
 export interface SupplyUnderBurst {
   /** W taken from the reservoir at the repetition rate */
   averagePower: number;
-  /** V, mean and least of the bus under that power */
+  /** V, mean and minimum of the bus under that power */
   meanBusVoltage: number;
   lowestBusVoltage: number;
   busRipple: number;
-  /** A, largest of the rectifier's pulses */
+  /** A, peak of the rectifier's pulses */
   chargingCurrent: number;
-  /** A RMS in a line, and what follows from it; null for a bench supply, whose mains side is its own */
+  /** A RMS in a line, and results that follow from it; null for a bench supply, whose mains side is unknown */
   mainsCurrent: number | null;
   apparentPower: number | null;
   powerFactor: number | null;
   carriesLoad: boolean;
-  /** A; a hint for the licensed person; null where the circuit's own rating is below it, and for a bench supply */
+  /** A; a hint for the licensed person; null if the circuit's own rating is below it, and for a bench supply */
   fuseHint: number | null;
   reservoirRmsCurrent: number;
 }

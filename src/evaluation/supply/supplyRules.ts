@@ -1,19 +1,19 @@
 /** Limits of mains circuit, reservoir and interrupter. */
 import { above } from "../findings/aboveLimit";
-import { judgeWhen, type Rule, unlessSaid } from "../findings/rule";
+import { judgeWhen, type Rule, unlessFound } from "../findings/rule";
 
 export const supplyOverloaded: Rule = {
   code: "supply-does-not-carry-load",
   severity: "error",
   sentence:
-    "{field} of {value} pulls the bus below half of its no-load voltage: the supply does not carry it.",
+    "{field} of {value} pulls the bus below half of its no-load voltage: the supply cannot carry this load.",
   judge: (_, { drive }) =>
     judgeWhen(drive?.carriesLoad === false, () => ({
       where: "interrupter.repetitionRate",
       quantity: "drive.averagePower",
       value: drive?.averagePower ?? null,
       limit: null,
-      remedy: "play slower or shorter, or take a stronger supply",
+      remedy: "lower the repetition rate or the on-time, or use a stronger supply",
     })),
 };
 
@@ -25,24 +25,24 @@ export const mainsOverloaded: Rule = {
     quantity: "drive.mainsCurrent",
     limit: ({ drive }) => drive.supply.circuitCurrent,
     where: "interrupter.repetitionRate",
-    remedy: "play slower or shorter, or have a stronger circuit provided by a licensed person",
+    remedy: "lower the repetition rate or the on-time, or have a licensed person install a stronger circuit",
   }),
 };
 
-/** Part of a circuit's rating for a load of hours; common practice, no source. */
+/** Share of a circuit's rating for continuous load; common practice, no source. */
 const LASTING_SHARE = 0.8;
 
 export const mainsNearRating: Rule = {
   code: "mains-circuit-near-rating",
   severity: "warning",
-  sentence: "{field} of {value} is above {limit}, what the circuit carries for long (common practice).",
-  judge: unlessSaid(
+  sentence: "{field} of {value} is above {limit}, what the circuit can carry continuously (common practice).",
+  judge: unlessFound(
     mainsOverloaded,
     above({
       quantity: "drive.mainsCurrent",
       limit: ({ drive }) => LASTING_SHARE * drive.supply.circuitCurrent,
       where: "interrupter.repetitionRate",
-      remedy: "play slower or shorter, or add a choke before the rectifier",
+      remedy: "lower the repetition rate or the on-time, or add a choke before the rectifier",
     }),
   ),
 };
@@ -67,7 +67,7 @@ export const burstsOverlap: Rule = {
   code: "bursts-closer-than-gap",
   severity: "error",
   sentence:
-    "{field} of {value} leaves less than the shortest gap between bursts: {limit} is the most at this on-time.",
+    "{field} of {value} leaves less than the shortest gap between bursts: the maximum at this on-time is {limit}.",
   judge: ({ interrupter: { onTime, repetitionRate, shortestGap } }) => {
     const most = 1 / (onTime + shortestGap);
     return judgeWhen(repetitionRate > most, () => ({
@@ -75,7 +75,7 @@ export const burstsOverlap: Rule = {
       quantity: "interrupter.repetitionRate",
       value: repetitionRate,
       limit: most,
-      remedy: "play slower, or shorten on-time or gap",
+      remedy: "lower the repetition rate, or shorten on-time or gap",
     }));
   },
 };
@@ -83,14 +83,14 @@ export const burstsOverlap: Rule = {
 export const onTimeOverLongest: Rule = {
   code: "on-time-over-longest",
   severity: "warning",
-  sentence: "{field} of {value} is longer than the interrupter ever allows, {limit}.",
+  sentence: "{field} of {value} is above the interrupter's longest on-time of {limit}.",
   judge: ({ interrupter }) =>
     judgeWhen(interrupter.onTime > interrupter.longestOnTime, () => ({
       where: "interrupter.onTime",
       quantity: "interrupter.onTime",
       value: interrupter.onTime,
       limit: interrupter.longestOnTime,
-      remedy: "shorten it",
+      remedy: "shorten the on-time",
     })),
 };
 
@@ -102,6 +102,6 @@ export const dutyOverLimit: Rule = {
     quantity: "drive.duty",
     limit: ({ interrupter }) => interrupter.dutyLimit,
     where: "interrupter.repetitionRate",
-    remedy: "play slower or shorter",
+    remedy: "lower the repetition rate or the on-time",
   }),
 };

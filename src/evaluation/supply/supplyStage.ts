@@ -1,4 +1,4 @@
-/** Mains, rectifier and reservoir, at rest and under the design's burst, repeated at its rate. */
+/** Mains, rectifier and reservoir, at rest and with the design's repeated bursts. */
 import type { BurstResult } from "../../calc/burst/burstResult";
 import { averagePower, dutyOf } from "../../calc/burst/burstResult";
 import { energyTaken } from "../../calc/burst/energyAccount";
@@ -29,7 +29,7 @@ const rectifierStage = stage(
     rectifierUnderLoad({ supply, reservoirCapacitance, power }),
 );
 
-/** What a line of the mains carries; what a bench supply takes from the mains is not known here. */
+/** Current and power from the mains; unknown for a bench supply. */
 function mainsSide(
   { arrangement, circuitCurrent }: Supply,
   { mainsCurrent, apparentPower, powerFactor }: RectifierResult,
@@ -94,7 +94,7 @@ function atRest({ drive, interrupter }: Parts): SupplyAtRest {
   };
 }
 
-/** @param burst null while it cannot be computed: what the supply is at rest stays known */
+/** @param burst null if it cannot be computed; the results at rest do not need it */
 export function supplyResult(design: DesignParts, burst: BurstResult | null): SupplyResult {
   return { ...atRest(design), ...(burst ? underBurst(design, burst) : NOT_KNOWN) };
 }

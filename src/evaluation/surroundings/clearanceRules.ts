@@ -1,9 +1,9 @@
-/** What the spark that is simulated may reach; local rules decide what must be kept clear. */
+/** Clearances to the simulated spark; local rules decide what must be kept clear. */
 import type { Design } from "../../design/design";
-import { judgeWhen, type Rule, unlessSaid } from "../findings/rule";
+import { judgeWhen, type Rule, unlessFound } from "../findings/rule";
 import type { Conductors } from "../secondary/fieldStages";
 
-/** m, from ground and axis to the farthest point of top load and breakout point; null while there is no coil. */
+/** m, from ground and axis to the farthest point of top load and breakout point; null without a coil. */
 function reachOf(design: Design, { coil }: Conductors): { height: number; radius: number } | null {
   if (!coil) return null;
   const point = design.topLoad.breakoutPoint?.length ?? 0;
@@ -20,7 +20,7 @@ function reachOf(design: Design, { coil }: Conductors): { height: number; radius
 
 type Place = "ceilingHeight" | "wallDistance" | "audienceDistance";
 
-/** m of air between top load and a place of the room; null where the room has no such place. */
+/** m of air between top load and a boundary of the room; null if the room has none. */
 function airTo(design: Design, conductors: Conductors, place: Place): number | null {
   const reach = reachOf(design, conductors);
   const distance = design.room[place];
@@ -28,7 +28,7 @@ function airTo(design: Design, conductors: Conductors, place: Place): number | n
   return distance - (place === "ceilingHeight" ? reach.height : reach.radius);
 }
 
-/** A judgement where the air is less than some sparks' length. */
+/** Judges whether the air is less than a multiple of the spark length. */
 function within(place: Place, sparks: number, remedy: string): Rule["judge"] {
   return (design, _evaluation, { conductors }) => {
     const air = airTo(design, conductors, place);
@@ -43,14 +43,14 @@ function within(place: Place, sparks: number, remedy: string): Rule["judge"] {
   };
 }
 
-/** Sparks' lengths of air that are usual; common practice, no source. */
+/** Usual clearance in spark lengths; common practice, no source. */
 const TO_STRUCTURES = 1.5;
 const TO_PEOPLE = 3;
 
 export const audienceInReach: Rule = {
   code: "audience-within-spark",
   severity: "error",
-  sentence: "{field}: people stand {value} from the top load's edge, within the spark of {limit}.",
+  sentence: "{field}: people stand {value} from the top load's edge, within reach of the {limit} spark.",
   judge: within("audienceDistance", 1, "keep everyone far beyond the spark, behind a barrier"),
 };
 
@@ -58,8 +58,8 @@ export const audienceNear: Rule = {
   code: "audience-near-spark",
   severity: "warning",
   sentence:
-    "{field}: people stand {value} from the top load's edge, nearer than {limit}, three times the spark (common practice).",
-  judge: unlessSaid(
+    "{field}: people stand {value} from the top load's edge, closer than {limit}, three times the spark length (common practice).",
+  judge: unlessFound(
     audienceInReach,
     within("audienceDistance", TO_PEOPLE, "move the barrier out; local rules may ask for more"),
   ),
@@ -69,7 +69,7 @@ export const ceilingNear: Rule = {
   code: "ceiling-near-spark",
   severity: "warning",
   sentence:
-    "{field}: {value} of air between top load and ceiling is less than {limit}, one and a half times the spark (common practice).",
+    "{field}: {value} of air between top load and ceiling is less than {limit}, 1.5 times the spark length (common practice).",
   judge: within("ceilingHeight", TO_STRUCTURES, "lower the coil, or make shorter sparks"),
 };
 
@@ -77,6 +77,6 @@ export const wallNear: Rule = {
   code: "wall-near-spark",
   severity: "warning",
   sentence:
-    "{field}: {value} of air between top load and wall is less than {limit}, one and a half times the spark (common practice).",
+    "{field}: {value} of air between top load and wall is less than {limit}, 1.5 times the spark length (common practice).",
   judge: within("wallDistance", TO_STRUCTURES, "move the coil away from the wall, or make shorter sparks"),
 };

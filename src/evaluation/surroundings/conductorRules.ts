@@ -3,7 +3,7 @@ import { closestPitch } from "../../calc/coil/primary";
 import { judgeWhen, type Rule } from "../findings/rule";
 import { areSolvable, PRIMARY_CIRCUIT } from "../solvable";
 
-/** The field by which a part is moved. */
+/** The field that moves a conductor. */
 function fieldOf(path: string): string {
   if (path.startsWith("topLoad.elements.")) return `${path}.centreHeight`;
   if (path === "primary") return "primary.innerRadius";
@@ -22,7 +22,7 @@ function nameOf(path: string): string {
   return NAMES[path] ?? `element ${Number(path.split(".")[2]) + 1} of the top load`;
 }
 
-/** A toroid without a hole is a matter of its own sizes, not of its place. */
+/** A toroid without a hole is wrong in its dimensions, not in its position. */
 function isToroidItself({ path, other }: { path: string; other: string }): boolean {
   return other === "axis" && path.startsWith("topLoad.elements.");
 }
@@ -31,14 +31,14 @@ export const toroidWithoutHole: Rule = {
   code: "toroid-without-hole",
   severity: "error",
   sentence:
-    "{field} of {value} is not above twice the tube's, {limit}: the toroid has no hole, and no field can be solved.",
+    "{field} of {value} is not more than twice the tube diameter, {limit}: the toroid has no hole, so the field cannot be solved.",
   judge: (design, _evaluation, { conductors }) =>
     conductors.crossings.filter(isToroidItself).flatMap(({ path }) => {
       const element = design.topLoad.elements[Number(path.split(".")[2])];
       if (element.shape !== "toroid") return [];
       const where = `${path}.outerDiameter`;
       const { outerDiameter: value, tubeDiameter } = element;
-      const remedy = "widen it, or take a thinner tube";
+      const remedy = "widen it, or use a thinner tube";
       return [{ where, quantity: where, value, limit: 2 * tubeDiameter, remedy }];
     }),
 };
@@ -46,7 +46,7 @@ export const toroidWithoutHole: Rule = {
 export const conductorsCross: Rule = {
   code: "conductors-cross",
   severity: "error",
-  sentence: "{field}: this conductor cuts {value} deep into another, and no field can be solved.",
+  sentence: "{field}: this conductor overlaps another by {value}, so the field cannot be solved.",
   judge: (_design, _evaluation, { conductors }) =>
     conductors.crossings
       .filter((crossing) => !isToroidItself(crossing))
@@ -64,7 +64,7 @@ const WINDING = ["secondary", "topLoad", "primary", "room", "corrections", "spar
 export const secondaryNotSolved: Rule = {
   code: "secondary-not-solved",
   severity: "error",
-  sentence: "With {field} of {value} and the conductors as they are, the secondary has no solution.",
+  sentence: "With the {field} at {value} and the conductors as placed, the secondary has no solution.",
   judge: (design, { secondary }, { conductors: { coil, crossings } }) => {
     const explained =
       coil === null ||
@@ -83,7 +83,7 @@ export const secondaryNotSolved: Rule = {
 export const primaryNotSolved: Rule = {
   code: "primary-not-solved",
   severity: "error",
-  sentence: "With {field} of {value} the primary has no solution.",
+  sentence: "With the {field} at {value}, the primary has no solution.",
   judge: (design, evaluation) => {
     const { primary } = design;
     const explained =
@@ -99,14 +99,14 @@ export const primaryNotSolved: Rule = {
   },
 };
 
-/** Of the winding's length: nearer conductors crowd its charge more closely than the charge functions can follow. */
+/** Share of the winding length; closer conductors concentrate its charge more than the charge functions resolve. */
 const CLOSE = 0.01;
 
 export const closeToWinding: Rule = {
   code: "conductor-close-to-winding",
   severity: "warning",
   sentence:
-    "{field}: this conductor leaves {value} of air to the winding; below {limit} it flashes over, and the resonance may be off by a per cent.",
+    "{field}: this conductor leaves {value} of air to the winding; below {limit} it flashes over, and the computed resonance may be off by 1 %.",
   judge: (_design, _evaluation, { conductors: { coil, crossings } }) => {
     if (!coil || crossings.length > 0) return [];
     const limit = CLOSE * coil.winding.length;

@@ -3,13 +3,13 @@ import { leadTimeFor, type QuietLead, quietLead } from "../../calc/circuit/commu
 import type { Design } from "../../design/design";
 import { designBursts } from "../burst/burstStage";
 
-/** Of a cycle: a longer lead sees the next half cycle. */
+/** Share of a cycle; a longer lead time would act on the next half cycle. */
 const LONGEST = 0.25;
 
 /**
- * Of the leads that span delay and dead time, so that no pair comes on late, the one with which the design's burst
- * switches off least current, searched over some sixteen whole bursts; null without a burst, where nothing spans
- * them, or where the bridge runs at a fixed frequency and has no lead.
+ * Of the lead times that cover delay and dead time, so that no pair turns on late, the one with the least turn-off
+ * current in the design's burst, searched over about sixteen whole bursts; null without a burst, if no lead time
+ * covers them, or if the bridge runs at a fixed frequency.
  */
 export function designQuietLead(design: Design): QuietLead | null {
   const bursts = designBursts(design);

@@ -1,4 +1,4 @@
-/** What a repeated burst does to the switches, and the timing that spares them. */
+/** The load of repeated bursts on the switches, and the timing that reduces it. */
 import { driveEntry, type Shared } from "../register/driveEntry";
 import type { ResultEntry } from "../register/entry";
 import { cite, plain } from "../register/source";
@@ -6,7 +6,7 @@ import { cite, plain } from "../register/source";
 const HEAT: Shared = {
   source: [cite("iec60747", "", "transient thermal impedance as a Foster network, exact for steps of power")],
   validity:
-    "Conduction and turn-off from the burst's own half cycles; a device and its diode taken as one; turn-on and recovery left out.",
+    "Conduction and turn-off from the burst's own half cycles; a device and its diode treated as one; turn-on and recovery left out.",
   accuracy: "20–30 %, as the data sheet's lines.",
 };
 
@@ -18,7 +18,7 @@ export const SWITCH_RESULTS: readonly ResultEntry[] = [
     label: "Peak junction temperature",
     symbol: "T_j",
     dimension: "temperature",
-    words: "Case temperature and the rise at the worst moment of a burst among many.",
+    words: "Case temperature plus the rise at the worst moment of a burst in steady repetition.",
     formula: "T_j = T_c + max Σ ΔT_k(t)",
     inputs: [...THERMAL, "drive.switch.caseTemperature"],
   }),
@@ -27,7 +27,7 @@ export const SWITCH_RESULTS: readonly ResultEntry[] = [
     label: "Junction, mean",
     symbol: "T̄_j",
     dimension: "temperature",
-    words: "Case temperature and mean power times the whole thermal resistance.",
+    words: "Case temperature plus mean power times the total thermal resistance.",
     formula: "T̄_j = T_c + P·Σ R_k",
     inputs: [...THERMAL, "drive.switch.caseTemperature"],
   }),
@@ -36,7 +36,7 @@ export const SWITCH_RESULTS: readonly ResultEntry[] = [
     label: "Junction rise within a burst",
     symbol: "ΔT_b",
     dimension: "temperatureRise",
-    words: "From a burst's start to its worst moment.",
+    words: "Temperature rise from a burst's start to its worst moment.",
     formula: "ΔT_b = max Σ ΔT_k − Σ ΔT_k(0)",
     inputs: THERMAL,
   }),
@@ -45,7 +45,7 @@ export const SWITCH_RESULTS: readonly ResultEntry[] = [
     label: "Junction margin",
     symbol: "ΔT_m",
     dimension: "temperatureRise",
-    words: "What is left below the junction's limit at the worst moment.",
+    words: "Margin to the junction's limit at the worst moment.",
     formula: "ΔT_m = T_limit − T_j",
     inputs: ["drive.junctionTemperature", "drive.switch.junctionLimit"],
   }),
@@ -95,7 +95,7 @@ export const SWITCH_RESULTS: readonly ResultEntry[] = [
     symbol: "i_com",
     dimension: "current",
     words:
-      "Largest current that one device switches off where the bridge turns over; the burst's last turn-off left out.",
+      "Largest current that one device switches off when the bridge commutates, without the burst's last turn-off.",
     formula: "i_com = max i(t_off)/n, last left out",
     inputs: ["drive.commutation", "burst.peakPrimaryCurrent"],
   }),
@@ -105,7 +105,7 @@ export const SWITCH_RESULTS: readonly ResultEntry[] = [
     symbol: "i_off",
     dimension: "current",
     words:
-      "Largest current that one device switches off in the burst, the last turn-off of the drive included.",
+      "Largest current that one device switches off in the burst, including the last turn-off of the drive.",
     formula: "i_off = max i(t_off)/n",
     inputs: ["drive.commutation", "burst.peakPrimaryCurrent"],
   }),
@@ -145,7 +145,7 @@ export const SWITCH_RESULTS: readonly ResultEntry[] = [
 
 const LEAD: Shared = {
   source: [plain("circuitTheory", "the comparator sees i + τ·di/dt, a phase of atan(ωτ) ahead")],
-  validity: "The current taken as a sine at the running frequency; feedback from the primary current.",
+  validity: "Current assumed sinusoidal at the running frequency; feedback from the primary current.",
   accuracy: "10 ns; trim on the bench at low bus voltage.",
 };
 
@@ -156,7 +156,7 @@ export const COMMUTATION_RESULTS: readonly ResultEntry[] = [
     symbol: "t_adv",
     dimension: "time",
     words:
-      "From a pair's turn-off to the current's zero; below zero it goes off late, with its diodes conducting.",
+      "From a pair's turn-off to the current's zero; negative if it turns off late, with its diodes conducting.",
     formula: "t_adv = atan(ωτ)/ω − delay",
     inputs: ["drive.commutation.leadTime", "drive.commutation.delay", "burst.runningFrequency"],
   }),
@@ -165,23 +165,23 @@ export const COMMUTATION_RESULTS: readonly ResultEntry[] = [
     label: "Lead time for turn-off at zero current",
     symbol: "τ₀",
     dimension: "time",
-    words: "With this lead a pair turns off just at the current's zero.",
+    words: "With this lead time a pair turns off exactly at the current's zero.",
     formula: "τ₀ = tan(ω·delay)/ω",
     inputs: ["drive.commutation.delay", "burst.runningFrequency"],
   }),
   driveEntry(LEAD, {
     id: "leadAcrossDeadTime",
-    label: "Lead time that spans the dead time",
+    label: "Lead time that covers the dead time",
     symbol: "τ₁",
     dimension: "time",
     words:
-      "With this lead the next pair comes on just at the current's zero; less makes the dead time longer than the lead allows.",
+      "With this lead time the next pair turns on exactly at the current's zero; with less, the dead time is longer than the lead time allows.",
     formula: "τ₁ = tan(ω·(delay + dead time))/ω",
     inputs: ["drive.commutation.delay", "drive.commutation.deadTime", "burst.runningFrequency"],
   }),
   driveEntry(LEAD, {
     id: "longestDeadTime",
-    label: "Longest dead time for this lead",
+    label: "Longest dead time for this lead time",
     symbol: "t_d,max",
     dimension: "time",
     words: "From the present turn-off to the current's zero.",

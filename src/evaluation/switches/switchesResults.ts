@@ -1,9 +1,9 @@
-/** What is computed of the switches, their gates and their commutation, in SI units. */
+/** Results of the switches, their gates and their commutation, in SI units. */
 import type { OrNull } from "../orNull";
 
-/** What the design's burst, repeated at its rate, makes of one device. */
+/** Load of the design's repeated bursts on one device. */
 export interface SwitchesUnderBurst {
-  /** K, absolute: at the worst moment of a burst among many, and on average */
+  /** K, absolute: at the worst moment of repeated bursts, and on average */
   junctionTemperature: number;
   meanJunctionTemperature: number;
   /** K within one burst */
@@ -14,18 +14,18 @@ export interface SwitchesUnderBurst {
   conductionEnergy: number;
   turnOffEnergy: number;
   switchPeakCurrent: number;
-  /** A of one device, largest; the burst's last turn-off, which comes when the on-time says, included */
+  /** A, largest of one device, including the burst's last turn-off, which the on-time determines */
   turnOffCurrent: number;
-  /** the same with that last one left out */
+  /** the same without the last one */
   commutationCurrent: number;
   /** A; null without a gate resistance */
   gatePeakCurrent: number | null;
   gatePower: number;
-  /** s, lead times with which a pair goes off, or the next comes on, at the current's zero */
+  /** s, lead times with which a pair turns off, or the next turns on, at the current's zero */
   leadAtZero: number | null;
   leadAcrossDeadTime: number | null;
   longestDeadTime: number | null;
-  /** s from turn-off to the current's zero; below 0 where the pair goes off late */
+  /** s from turn-off to the current's zero; negative if the pair turns off late */
   turnOffAdvance: number | null;
 }
 

@@ -1,31 +1,31 @@
 /** Limits of the switches, their gates' timing and what heats them. */
 import { pulseCurrentLimit } from "../../calc/circuit/switchLosses";
 import { above } from "../findings/aboveLimit";
-import { judgeWhen, type Rule, unlessSaid } from "../findings/rule";
+import { judgeWhen, type Rule, unlessFound } from "../findings/rule";
 
 export const peakCurrentOverRating: Rule = {
   code: "peak-current-over-rating",
   severity: "error",
-  sentence: "{field} of {value} is above the pulse rating of {limit}: the switches do not survive it.",
+  sentence: "{field} of {value} is above the pulse rating of {limit}: the switches will not survive it.",
   judge: above({
     quantity: "drive.switchPeakCurrent",
     limit: ({ drive }) => drive.switch.pulseCurrentRating,
     where: "drive.overCurrentLimit",
-    remedy: "lower limit, bus or on-time, or take more or stronger devices",
+    remedy: "lower the limit, bus voltage or on-time, or use more or stronger devices",
   }),
 };
 
 export const limitAboveRating: Rule = {
   code: "current-limit-above-rating",
   severity: "error",
-  sentence: "{field} of {value} stands above the switches' pulse rating of {limit}: it protects nothing.",
+  sentence: "{field} of {value} is above the switches' pulse rating of {limit}: it does not protect them.",
   judge: (design) =>
     judgeWhen(design.drive.overCurrentLimit > pulseCurrentLimit(design.drive.switch), () => ({
       where: "drive.overCurrentLimit",
       quantity: "drive.overCurrentLimit",
       value: design.drive.overCurrentLimit,
       limit: pulseCurrentLimit(design.drive.switch),
-      remedy: "set it below the rating, or take stronger devices",
+      remedy: "set it below the rating, or use stronger devices",
     })),
 };
 
@@ -37,25 +37,25 @@ export const busOverRating: Rule = {
     quantity: "drive.busVoltage",
     limit: ({ drive }) => drive.switch.voltageRating,
     where: "drive.switch.voltageRating",
-    remedy: "take devices of a higher rating or a lower bus",
+    remedy: "use devices with a higher rating, or lower the bus voltage",
   }),
 };
 
-/** Part of the rating that leaves room for what the leads add at turn-off; common practice, no source. */
+/** Share of the rating that leaves room for the leads' overshoot at turn-off; common practice, no source. */
 const BUS_SHARE = 0.8;
 
 export const busNearRating: Rule = {
   code: "bus-near-switch-rating",
   severity: "warning",
   sentence:
-    "{field} of {value} is above {limit}, eight tenths of the switches' rating: the leads' overshoot at turn-off comes on top (common practice).",
-  judge: unlessSaid(
+    "{field} of {value} is above {limit}, 80 % of the switches' rating (common practice): the leads' overshoot at turn-off adds to it.",
+  judge: unlessFound(
     busOverRating,
     above({
       quantity: "drive.busVoltage",
       limit: ({ drive }) => BUS_SHARE * drive.switch.voltageRating,
       where: "drive.switch.voltageRating",
-      remedy: "take devices of a higher rating, or keep the bus lower",
+      remedy: "use devices with a higher rating, or lower the bus voltage",
     }),
   ),
 };
@@ -63,12 +63,12 @@ export const busNearRating: Rule = {
 export const junctionOverLimit: Rule = {
   code: "junction-over-limit",
   severity: "error",
-  sentence: "{field} comes to {value}, above its limit of {limit}.",
+  sentence: "{field} reaches {value}, above its limit of {limit}.",
   judge: above({
     quantity: "drive.junctionTemperature",
     limit: ({ drive }) => drive.switch.junctionLimit,
     where: "interrupter.repetitionRate",
-    remedy: "play slower or shorter, cool better, or switch off less current",
+    remedy: "lower the repetition rate or the on-time, cool better, or switch off less current",
   }),
 };
 
@@ -78,26 +78,26 @@ const JUNCTION_RESERVE = 20;
 export const junctionNearLimit: Rule = {
   code: "junction-near-limit",
   severity: "warning",
-  sentence: "{field} comes to {value}, less than 20 K below its limit: {limit} is as far as it should go.",
-  judge: unlessSaid(
+  sentence: "{field} reaches {value}, less than 20 K below its limit; it should not exceed {limit}.",
+  judge: unlessFound(
     junctionOverLimit,
     above({
       quantity: "drive.junctionTemperature",
       limit: ({ drive }) => drive.switch.junctionLimit - JUNCTION_RESERVE,
       where: "interrupter.repetitionRate",
-      remedy: "play slower or shorter, or cool better",
+      remedy: "lower the repetition rate or the on-time, or cool better",
     }),
   ),
 };
 
-/** Part of a cycle by which a pair may come on late before it is worth a word; common practice, no source. */
+/** Share of a cycle by which a pair may turn on late before it is reported; common practice, no source. */
 const LATE_SHARE = 0.01;
 
 export const deadTimeLongerThanLead: Rule = {
   code: "dead-time-longer-than-lead",
   severity: "warning",
   sentence:
-    "{field} of {value} is longer than the {limit} that the lead leaves before the current's zero: the next pair comes on late, into the diodes of the other.",
+    "{field} of {value} is longer than the {limit} that the lead time leaves before the current's zero: the next pair turns on late, into the other pair's diodes.",
   judge: ({ drive: { commutation } }, { drive, burst }) => {
     const limit = drive?.longestDeadTime ?? null;
     const frequency = burst?.runningFrequency ?? null;
@@ -135,7 +135,7 @@ export const deadTimeLongerThanHalfPeriod: Rule = {
   code: "dead-time-covers-half-period",
   severity: "warning",
   sentence:
-    "{field} of {value} covers whole half periods of the fixed frequency, {limit} each: pairs are skipped.",
+    "{field} of {value} is at least a half period of the fixed frequency, {limit}: turn-ons are skipped.",
   judge: ({ drive: { commutation } }, { primary }) => {
     const frequency = commutation.frequency ?? primary?.resonance ?? null;
     const limit = frequency && 0.5 / frequency;
@@ -164,7 +164,7 @@ export const leadTooLong: Rule = {
       quantity: "drive.commutation.leadTime",
       value: commutation.leadTime,
       limit,
-      remedy: "bring it near the delay",
+      remedy: "set it close to the delay",
     }));
   },
 };

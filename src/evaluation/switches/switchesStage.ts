@@ -1,4 +1,4 @@
-/** Switches, gates and commutation under the design's burst, repeated at its rate. */
+/** Switches, gates and commutation with the design's repeated bursts. */
 import { type BurstResult, meanFrequency } from "../../calc/burst/burstResult";
 import { commutationAdvice } from "../../calc/circuit/commutationAdvice";
 import { gateDrive, switchLosses } from "../../calc/circuit/switchLosses";
@@ -58,8 +58,8 @@ const NOT_KNOWN: Record<keyof SwitchesUnderBurst, null> = {
 };
 
 /**
- * @param burst null while it cannot be computed
- * @param resonance Hz, of the primary: the frequency where a burst has no cycle
+ * @param burst null if it cannot be computed
+ * @param resonance Hz, of the primary; used if a burst has no full cycle
  */
 export function switchesResult(parts: Parts, burst: BurstResult | null, resonance: number): SwitchesResult {
   return burst ? underBurst(parts, burst, resonance) : NOT_KNOWN;

@@ -3,7 +3,7 @@ import { cite, plain } from "../register/source";
 
 const PEEK = cite("peek1929", "ch. 4");
 
-/** One end of the band of the point's estimate, or its middle. */
+/** The typical value of the point's estimate, or one end of its band. */
 function pointVoltage(which: "low" | "typical" | "high", label: string): ResultEntry {
   return {
     id: `topLoad.breakoutVoltageAtPoint.${which}`,
@@ -86,7 +86,7 @@ export const TOP_LOAD_RESULTS: readonly ResultEntry[] = [
   },
   {
     id: "topLoad.surfaceArea",
-    label: "Surface",
+    label: "Surface area",
     symbol: "A",
     dimension: "area",
     words: "Outside surface of all elements.",
@@ -101,7 +101,7 @@ export const TOP_LOAD_RESULTS: readonly ResultEntry[] = [
     label: "Mass as spun aluminium",
     symbol: "m_t",
     dimension: "mass",
-    words: "The surface in sheet aluminium of a usual wall.",
+    words: "The surface area in aluminium sheet of usual thickness.",
     formula: "m = A·t·ρ_m",
     inputs: ["topLoad.surfaceArea"],
     source: [plain("commonPractice", "wall thickness")],

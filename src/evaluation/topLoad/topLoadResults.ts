@@ -1,4 +1,4 @@
-/** What is computed of the top load, in SI units. */
+/** Results of the top load, in SI units. */
 
 export interface TopLoadResult {
   capacitance: number;

@@ -7,7 +7,7 @@ import { areSolvable } from "../solvable";
 import { stage } from "../stage";
 import type { TopLoadResult } from "./topLoadResults";
 
-/** Size and capacitance of the top load by itself; null where there is none or its elements cross. */
+/** Size and capacitance of the top load on its own; null without one, or if its elements cross. */
 const bodyStage = stage(
   (design) => design.topLoad.elements,
   (elements) => {
@@ -34,7 +34,7 @@ export function topLoadResult(
   return { ...body, ...breakdownStage(design, field, modes) };
 }
 
-/** V at which a growing spark begins: at a point where there is one; null without a top load. */
+/** V at which a spark starts to grow, at the breakout point if there is one; null without a top load. */
 export function breakoutVoltage(topLoad: TopLoadResult | null): number | null {
   return topLoad && (topLoad.breakoutVoltageAtPoint?.typical ?? topLoad.breakoutVoltage);
 }

@@ -31,10 +31,10 @@ function sweptCoil(design: DesignParts): SweptCoil | null {
 }
 
 /**
- * Sweeps whole bursts over all taps. It takes a while, so it goes burst by burst: yields the part of the whole that is
- * done, 0 … 1, and whoever stops asking has given it up.
- * @param onTimes "all": the design's own and others up to the interrupter's longest; "own": that alone
- * @returns null where secondary or primary has no solution
+ * Sweeps whole bursts over all taps. It takes long, so it is a generator: after each burst it yields the share that is
+ * done, 0 … 1, and a caller cancels it by not continuing.
+ * @param onTimes "all": the design's own and others up to the interrupter's longest; "own": the design's own only
+ * @returns null if secondary or primary has no solution
  */
 export function* energySweep(
   design: DesignParts,
@@ -52,8 +52,8 @@ const mostEnergyStage = stage(sweptParts, (parts): number | null => {
 });
 
 /**
- * The tap that gives the spark most energy at the design's own on-time, turns; null for another tuning aim, and where
- * no tap gives it any within what switches and bank bear. Some sixty bursts long: not for every frame.
+ * The tap with most energy into the spark at the design's own on-time, turns; null for another tuning aim, and if no
+ * tap gives any within the ratings of switches and bank. It takes about sixty bursts: too slow for every frame.
  */
 export function mostEnergyTap(design: DesignParts): number | null {
   return design.tuningAim.kind === "most energy" ? mostEnergyStage(design) : null;

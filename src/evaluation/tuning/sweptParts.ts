@@ -1,6 +1,6 @@
 import type { DesignParts } from "../../calc/design-parts";
 
-/** What a burst at any tap reads of a design; all else is set to one value, so that equal parts are equal bursts. */
+/** The parts of a design that its bursts depend on, at any tap; all else is set to fixed values for comparison. */
 export function sweptParts(design: DesignParts): DesignParts {
   const { air, room, secondary, topLoad, primary, tank, drive, interrupter, spark, corrections } = design;
   return {

@@ -1,14 +1,14 @@
-/** What is computed of the tuning, in SI units. */
+/** Results of the tuning, in SI units. */
 import type { TuningPoint } from "../../calc/circuit/tuningCurve";
 
 export interface TuningResult {
-  /** turns; null where the aim cannot be reached or is not known yet */
+  /** turns; null if the aim cannot be reached or is not known yet */
   suggestedTap: number | null;
-  /** taps within which the winding's tolerance puts it */
+  /** the range of taps due to the winding's tolerance */
   suggestedTapBand: { low: number; high: number } | null;
-  /** Hz, what the primary is tuned to; null while bursts are not swept for the aim "most energy" */
+  /** Hz; null if bursts have not been swept for the aim "most energy" */
   targetResonance: number | null;
-  /** relative difference of the primary's resonance from the target; null where the tap is not on the conductor */
+  /** relative difference of the primary's resonance from the target; null if the tap is not on the conductor */
   detuning: number | null;
   tuned: boolean;
   curve: TuningPoint[];

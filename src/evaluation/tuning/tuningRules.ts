@@ -4,7 +4,7 @@ export const noSuggestedTap: Rule = {
   code: "aim-out-of-reach",
   severity: "warning",
   sentence:
-    "No tap on this primary reaches the frequency aimed at; with all its turns it resonates at {value} against {limit}.",
+    "No tap on this primary reaches the target frequency of {limit}; with all turns it resonates at {value}.",
   judge: ({ tuningAim }, { tuning }) =>
     judgeWhen(tuning !== null && tuning.suggestedTap === null && tuningAim.kind !== "most energy", () => ({
       where: "primary.turns",
@@ -19,7 +19,7 @@ export const nothingForMostEnergy: Rule = {
   code: "no-energy-to-aim-at",
   severity: "error",
   sentence:
-    "The aim is most energy into the spark, but with {field} of {value} it gets none: no tap can be suggested.",
+    "The tuning aim is most energy into the spark, but with the {field} at {value} the spark gets none: no tap can be suggested.",
   judge: ({ tuningAim, spark, interrupter }) => {
     if (tuningAim.kind !== "most energy") return [];
     const missing = [
@@ -48,28 +48,29 @@ export const notTuned: Rule = {
         quantity: "primary.tap",
         value: primary.tap,
         limit: tuning?.suggestedTap ?? null,
-        remedy: "move the tap, or take the suggested one",
+        remedy: "move the tap, or use the suggested one",
       }),
     ),
 };
 
-const WORTH_A_WORD = 0.03;
+/** Relative deviation from which it is reported. */
+const REPORTED_DEVIATION = 0.03;
 
 export const measuredResonanceDiffers: Rule = {
   code: "measured-resonance-differs",
   severity: "note",
   sentence:
-    "{field} of {value} stands well off the computed {limit}; the suggested tap follows the measured one.",
+    "The measured resonance of {value} differs by more than 3 % from the computed {limit}; the suggested tap follows the measured one.",
   judge: ({ secondary }, evaluation) => {
     const computed = evaluation.secondary?.resonance;
     const measured = secondary.measuredResonance;
     if (computed === undefined || measured === null) return [];
-    return judgeWhen(Math.abs(measured / computed - 1) > WORTH_A_WORD, () => ({
+    return judgeWhen(Math.abs(measured / computed - 1) > REPORTED_DEVIATION, () => ({
       where: "secondary.measuredResonance",
       quantity: "secondary.resonance",
       value: measured,
       limit: computed,
-      remedy: "check turns, winding length and what stood near the coil at the measurement",
+      remedy: "check turns, winding length and objects near the coil during the measurement",
     }));
   },
 };

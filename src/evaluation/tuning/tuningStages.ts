@@ -1,4 +1,4 @@
-/** Stages of the tuning: what the primary is tuned to, where it meets it, and poles and coupling against the tap. */
+/** Stages of the tuning: target frequency, suggested tap, and poles and coupling against the tap. */
 import { sparkLoad } from "../../calc/circuit/coupledNetwork";
 import { primaryCircuitParts, primaryResonanceAt } from "../../calc/circuit/primaryCircuit";
 import type { SecondaryCircuit } from "../../calc/circuit/secondaryCircuit";
@@ -22,7 +22,7 @@ function tapParts({ primary, tank }: DesignParts) {
   return { leadInductance: primary.leadInductance, tank };
 }
 
-/** Hz of the primary at a tap; null where the tap is not known or not on the conductor. */
+/** Hz, resonance of the primary at a tap; null if the tap is unknown or not on the conductor. */
 const resonanceAtTapStage = guarded(
   PRIMARY_CIRCUIT,
   null,
@@ -46,7 +46,7 @@ const targetStage = guarded(
   ),
 );
 
-/** The tap for a target in Hz; null while the primary has no solution. */
+/** The tap for a target in Hz; null if the primary has no solution. */
 export const suggestionStage = guarded(
   PRIMARY_CIRCUIT,
   null,
@@ -72,8 +72,8 @@ const tuningCurveStage = guarded(
 );
 
 /**
- * Frequency that the primary is tuned to, Hz; null while it is not known.
- * @param knownTap turns, where bursts give the spark most energy; null while they are not swept
+ * Target frequency of the primary, Hz; null if unknown.
+ * @param knownTap turns, the tap with most energy into the spark; null if bursts have not been swept
  */
 export function targetResonance(
   design: DesignParts,
@@ -85,7 +85,7 @@ export function targetResonance(
 
 /**
  * Everything about the tuning at the present tap.
- * @param knownTap turns, where bursts give the spark most energy; null while they are not swept
+ * @param knownTap turns, the tap with most energy into the spark; null if bursts have not been swept
  */
 export function tuningResult(
   design: DesignParts,

@@ -185,7 +185,7 @@ describe("the rules of the drive", () => {
       changed({ "tank.unitsInSeries": 1, "tank.strings": 1, "primary.tap": 7 }),
     ).findings.find(({ code }) => code === "bank-peak-current-over-rating");
     expect(finding && findingMessage(finding, "metric")).toMatch(
-      /^Peak current of a unit of .+ is above its rated 380\.0.A\. Put more strings in parallel, or lower the current\.$/,
+      /^Peak current of a unit of .+ is above the rated 380\.0.A\. Connect more strings in parallel, or lower the current\.$/,
     );
   });
 });

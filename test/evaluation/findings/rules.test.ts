@@ -41,7 +41,7 @@ describe("the rules", () => {
     [
       "toroid-without-hole",
       { "topLoad.elements.0.outerDiameter": 0.1 },
-      "Outer diameter of 100.0 mm is not above twice the tube's, 220.0 mm: the toroid has no hole, and no field can be solved. Widen it",
+      "Outer diameter of 100.0 mm is not more than twice the tube diameter, 220.0 mm: the toroid has no hole, so the field cannot be solved. Widen it",
     ],
     [
       "overall-diameter-below-conductor",
@@ -56,37 +56,37 @@ describe("the rules", () => {
     [
       "primary-turns-touch",
       { "primary.tubeDiameter": 0.015 },
-      "Tube diameter of 15.00 mm is not below the pitch of 14.50 mm: neighbouring turns touch.",
+      "Tube diameter of 15.00 mm is not smaller than the pitch of 14.50 mm: neighbouring turns touch.",
     ],
     [
       "wall-thicker-than-tube",
       { "primary.wallThickness": 0.006 },
-      "Wall thickness of 6.000 mm is more than half the tube, 4.750 mm.",
+      "Wall thickness of 6.000 mm is more than half the tube diameter, 4.750 mm.",
     ],
     [
       "primary-inside-former",
       { "primary.innerRadius": 0.05 },
-      "Inner radius of 50.00 mm puts the primary's conductor inside the secondary, which reaches to 67.62 mm.",
+      "Inner radius of 50.00 mm puts the primary's conductor inside the secondary; it must be larger than 67.62 mm.",
     ],
     [
       "primary-turns-all-but-touch",
       { "primary.pitch": 0.0096 },
-      "Pitch of 9.600 mm leaves so little air between so many turns that the crowding of their current cannot be followed below 9.728 mm.",
+      "Pitch of 9.600 mm leaves too little air between this many turns: current crowding cannot be computed below 9.728 mm.",
     ],
     [
       "former-wall-thicker-than-radius",
       { "secondary.formerWall": 0.0626 },
-      "Former wall of 62.60 mm is more than the former's radius, 62.50 mm, which is taken in its place.",
+      "Former wall of 62.60 mm is more than the former's radius, 62.50 mm, which is used instead.",
     ],
     [
       "on-time-beyond-what-is-followed",
       { "interrupter.onTime": 2.1e-3 },
-      "On-time of 2.100 ms is more cycles of this coil than a burst is followed over, which ends at 2.060 ms.",
+      "On-time of 2.100 ms covers more cycles than can be simulated; the longest for this coil is 2.060 ms.",
     ],
     [
       "circuit-does-not-ring",
       { "spark.topology": "parallel", "spark.resistance": 10e3 },
-      "With resistance of 10.00 kΩ a circuit is damped so heavily that it does not ring",
+      "With the resistance at 10.00 kΩ, a circuit is damped so heavily that it does not ring",
     ],
     [
       "conductor-close-to-winding",
