@@ -50,7 +50,7 @@ function markersOf(present: number): Marker[] {
 }
 
 /** The sweep's progress, or what is missing from it. */
-function SweepStatus({ name, sweep, givenUp, giveUp, again }: FollowedSweep & { name: SweepName }) {
+function SweepStatus({ name, sweep, cancelled, cancel, again }: FollowedSweep & { name: SweepName }) {
   const { label } = SWEEPS[name];
   const failed = sweep?.failed ?? 0;
   return (
@@ -58,11 +58,11 @@ function SweepStatus({ name, sweep, givenUp, giveUp, again }: FollowedSweep & { 
       <FollowedProgress
         store={tuningBatch.progress}
         label={`Tuning against the ${label}`}
-        onCancel={giveUp}
+        onCancel={cancel}
       />
-      {(givenUp || failed > 0) && (
+      {(cancelled || failed > 0) && (
         <p className={styles.none} role="status">
-          {givenUp
+          {cancelled
             ? "The sweep was cancelled; the curves shown are out of date. "
             : `${failed} ${failed === 1 ? "point" : "points"} of the sweep could not be computed and ${failed === 1 ? "is" : "are"} left out. `}
           <Button onClick={again}>Compute again</Button>

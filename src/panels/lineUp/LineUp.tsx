@@ -16,7 +16,7 @@ export function LineUp() {
     useShow((show) => show.lineUp.candidates),
     useUnitSystem(),
   );
-  const { evaluations, givenUp, giveUp, again } = useCandidateEvaluations(design, candidates);
+  const { evaluations, cancelled, cancel, again } = useCandidateEvaluations(design, candidates);
   return (
     <div className={styles.lineUp}>
       <p className={styles.hint}>
@@ -24,8 +24,8 @@ export function LineUp() {
         it.
       </p>
       <AddCandidate />
-      <FollowedProgress store={lineUpBatch.progress} label="Comparison of top loads" onCancel={giveUp} />
-      {givenUp && (
+      <FollowedProgress store={lineUpBatch.progress} label="Comparison of top loads" onCancel={cancel} />
+      {cancelled && (
         <p className={styles.unsolved} role="status">
           The comparison was cancelled; the values shown are out of date.{" "}
           <Button onClick={again}>Compute again</Button>

@@ -1,45 +1,45 @@
 /** Requests that belong together, computed by a pool. */
 import { newProgress, type ProgressStore } from "./progress";
 import type { Failure } from "./runner";
-import { MOST_DEATHS } from "./task";
+import { MOST_CRASHES } from "./task";
 import type { Report } from "./trouble";
 
-/** Hears what becomes of each request of a batch, in whatever order they end. */
+/** Receives the outcome of each request of a batch, in any order. */
 export interface BatchListener<Result, Part> {
   partial?(index: number, part: Part): void;
   result(index: number, result: Result): void;
   failure(index: number, failure: Failure): void;
-  /** every request has ended, one way or the other */
+  /** every request has ended, with a result or a failure */
   done?(): void;
 }
 
 export interface Batch<Request, Result, Part> {
   progress: ProgressStore;
-  /** Computes all; what is under way gives way. */
+  /** Computes all requests; a run in progress is cancelled. */
   run(requests: readonly Request[], listener: BatchListener<Result, Part>): void;
-  /** Gives up what is not done; nothing more is told of it. */
+  /** Cancels what is not done; the listener is not called again. */
   cancel(): void;
 }
 
 export interface BatchOptions {
-  /** as in “the sweep of the tuning” */
+  /** as in “the tuning sweep” */
   what: string;
   report: Report;
   lastEdit: () => string | null;
 }
 
-/** What a pool tells of one call of a batch. */
+/** One call of a batch, as the pool sees it. */
 export interface Run<Result, Part> {
-  /** nobody waits for it any longer */
+  /** cancelled or done */
   over: boolean;
   partial(index: number, part: Part): void;
   result(index: number, result: Result): void;
   failure(index: number, failure: Failure): void;
 }
 
-/** How a run ended: whether workers died of it, and whether it was stopped because they did again and again. */
+/** How a run ended: the last crash of a worker, and whether it was stopped because of repeated crashes. */
 interface End {
-  death: Failure | null;
+  crash: Failure | null;
   stopped: boolean;
 }
 
@@ -50,39 +50,39 @@ function newRun<Result, Part>(
   end: (end: End) => void,
 ): Run<Result, Part> {
   const waiting = new Set(Array.from({ length: count }, (_, index) => index));
-  let deathsInARow = 0;
-  let death: Failure | null = null;
-  /** Workers that die again and again would have every request waited for in vain. */
-  const goOn = () => {
-    if (waiting.size > 0 && deathsInARow < MOST_DEATHS) {
+  let crashesInARow = 0;
+  let crash: Failure | null = null;
+  /** If workers crash repeatedly, waiting for the remaining requests is useless. */
+  const proceed = () => {
+    if (waiting.size > 0 && crashesInARow < MOST_CRASHES) {
       tell(1 - waiting.size / count);
       return;
     }
-    for (const index of waiting) listener.failure(index, death ?? "died");
-    end({ death, stopped: deathsInARow >= MOST_DEATHS });
+    for (const index of waiting) listener.failure(index, crash ?? "died");
+    end({ crash, stopped: crashesInARow >= MOST_CRASHES });
   };
   return {
     over: false,
     partial: (index, part) => listener.partial?.(index, part),
     result(index, result) {
       waiting.delete(index);
-      deathsInARow = 0;
+      crashesInARow = 0;
       listener.result(index, result);
-      goOn();
+      proceed();
     },
     failure(index, failure) {
       waiting.delete(index);
       if (failure !== "threw") {
-        deathsInARow++;
-        death = failure;
+        crashesInARow++;
+        crash = failure;
       }
       listener.failure(index, failure);
-      goOn();
+      proceed();
     },
   };
 }
 
-/** Makes a batch; `add` has the requests of a run computed, `drop` ends that. */
+/** Makes a batch; `add` queues the requests of a run, `drop` removes them. */
 export function newBatch<Request, Result, Part>(
   { what, report, lastEdit }: BatchOptions,
   add: (requests: readonly Request[], run: Run<Result, Part>) => void,
@@ -100,13 +100,13 @@ export function newBatch<Request, Result, Part>(
     cancel();
     const edit = lastEdit();
     const again = () => run(requests, listener);
-    const ended = ({ death: failure, stopped }: End) => {
+    const ended = ({ crash: failure, stopped }: End) => {
       cancel();
       report(what, failure && { what, failure, lastEdit: edit, stopped, again, resume: () => undefined });
       listener.done?.();
     };
     if (requests.length === 0) {
-      ended({ death: null, stopped: false });
+      ended({ crash: null, stopped: false });
       return;
     }
     current = newRun(requests.length, listener, progress.tell, ended);

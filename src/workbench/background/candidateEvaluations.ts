@@ -1,4 +1,4 @@
-/** Evaluations of the open design with each of several top loads, beside the page. */
+/** Evaluations of the open design with each of several top loads, in the background. */
 import { useEffect, useState } from "react";
 import type { Design } from "../../design/design";
 import type { LineUpCandidate } from "../../design/show";
@@ -8,10 +8,10 @@ import type { EvaluationRequest } from "./evaluationJob";
 import { evaluationPool, ofSession } from "./evaluationPool";
 import { type Round, useRound } from "./useRound";
 
-/** By the candidate's id; null where the evaluation came to no result. */
+/** By the candidate's id; null if the evaluation failed. */
 export type CandidateEvaluations = Readonly<Record<string, FieldEvaluation | null>>;
 
-/** Evaluates candidates and tells each result as it comes. */
+/** Evaluates candidates and reports each result as it arrives. */
 export function evaluateCandidates(
   batch: Batch<EvaluationRequest, DriveEvaluation, FieldEvaluation>,
   design: Design,
@@ -28,13 +28,13 @@ export function evaluateCandidates(
   );
 }
 
-/** ms without a change before it begins, so that it leaves the processors to the hand */
+/** ms without a change before it begins, so that editing has the processors to itself */
 const PAUSE = 60;
 
 export const lineUpBatch = evaluationPool.batch(ofSession("the comparison of top loads"));
 
 export interface Comparison extends Round {
-  /** the old ones stand until the new ones are there */
+  /** the old ones stay until the new ones arrive */
   evaluations: CandidateEvaluations;
 }
 

@@ -1,4 +1,4 @@
-/** What bursts cost, as it is worked out beside the page. */
+/** The load of the bursts, computed in the background. */
 import { session } from "../session/session";
 import type { CoilDesigns, CoilLoads } from "./coilLoadsJob";
 import { newTask } from "./task";
@@ -6,7 +6,7 @@ import { lastEditOf, reportTo } from "./trouble";
 import { startCoilLoads } from "./workers";
 
 export const loadsTask = newTask<CoilDesigns, CoilLoads>({
-  what: "the reckoning of what bursts cost",
+  what: "the computation of the load of the bursts",
   startWorker: startCoilLoads,
   grace: 5000,
   report: reportTo(session.store),

@@ -1,11 +1,11 @@
-/** What is asked of the worker that works out what bursts cost. */
+/** The job of the worker that computes the load of the bursts. */
 import type { CoilLoad } from "../../calc/music/coilLoad";
 import type { Coil } from "../../calc/music/lane";
 import type { Design } from "../../design/design";
 import { coilLoad } from "../../evaluation/score/coilLoadStage";
 
 export type CoilDesigns = Partial<Record<Coil, Design>>;
-/** null where a design has no solution */
+/** null if a design has no solution */
 export type CoilLoads = Partial<Record<Coil, CoilLoad | null>>;
 
 export function coilLoadsJob({ left, right }: CoilDesigns): CoilLoads {

@@ -1,4 +1,4 @@
-/** Keeps a sweep of bursts in step with the open design, while somebody looks at it or the tuning aim needs it. */
+/** Keeps the sweep of bursts in step with the open design while it is shown or the tuning aim needs it. */
 
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { EnergySweep } from "../../calc/circuit/energySweep";
@@ -13,24 +13,24 @@ import { newTask } from "./task";
 import { lastEditOf, reportTo } from "./trouble";
 
 export interface EnergyState {
-  /** null before the first, and where the coil has no solution */
+  /** null before the first, and if the coil has no solution */
   sweep: EnergySweep | null;
-  /** whether there has been a sweep of the open design, as it is or as it was */
+  /** whether there has been a sweep of the open design, perhaps before its last changes */
   swept: boolean;
   /** whether the design has changed since */
   stale: boolean;
-  /** from the change on until the sweep is there */
+  /** from a change until its sweep is done */
   sweeping: boolean;
 }
 
 export interface EnergySweeps {
   store: StoreApi<EnergyState>;
   progress: ProgressStore;
-  /** Has all on-times swept until what it returns is called. */
+  /** Sweeps all on-times until the returned function is called. */
   watch(): () => void;
-  /** Gives up what is under way; the old sweep stays. */
+  /** Cancels the sweep in progress; the old one stays. */
   cancel(): void;
-  /** Sweeps what was given up. */
+  /** Repeats a cancelled sweep. */
   again(): void;
   close(): void;
 }
@@ -40,14 +40,14 @@ const PAUSE = 300;
 
 const NOTHING: EnergyState = { sweep: null, swept: false, stale: false, sweeping: false };
 
-/** Follows the open design of a session and tells it the tap with most energy. */
+/** Follows the open design of a session and sets the session's tap with most energy. */
 export function newEnergySweeps(
   board: StoreApi<WorkbenchState>,
   startWorker: () => WorkerLike,
 ): EnergySweeps {
   const store = createStore<EnergyState>(() => NOTHING);
   let watchers = 0;
-  /** what was asked last, be it waiting, under way, there or given up */
+  /** the last request, whether waiting, in progress, done or cancelled */
   let asked: { key: string; onTimes: "all" | "own" } | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -83,7 +83,7 @@ export function newEnergySweeps(
     if (watchers > 0) return "all";
     return tuningAim.kind === "most energy" ? "own" : null;
   };
-  /** A sweep that is not there is asked for again by the next who needs it. */
+  /** An unfinished sweep is requested again when it is next needed. */
   const forgetUnfinished = () => {
     const { swept, stale } = store.getState();
     if (!swept || stale) asked = null;

@@ -1,4 +1,4 @@
-/** What is asked of the worker that sweeps bursts. */
+/** The job of the worker that sweeps bursts. */
 import type { EnergySweep } from "../../calc/circuit/energySweep";
 import type { Design } from "../../design/design";
 import { energySweep } from "../../evaluation/tuning/energySweepStage";
@@ -10,7 +10,7 @@ export interface EnergyRequest {
   onTimes: "all" | "own";
 }
 
-/** Sweeps, telling how far it is; null where the coil has no solution. */
+/** Sweeps and reports its progress; null if the coil has no solution. */
 export function energySweepJob(
   { design, onTimes }: EnergyRequest,
   { progress }: Pick<Tell<never>, "progress">,

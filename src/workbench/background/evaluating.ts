@@ -1,4 +1,4 @@
-/** Keeps the evaluation in step with the open design: asks at each change, takes what is not stale. */
+/** Keeps the evaluation in step with the open design: requests one at each change, ignores outdated replies. */
 
 import type { StoreApi } from "zustand/vanilla";
 import { type BankResult, NO_STRESS, type TankResult } from "../../evaluation/bank/bankResults";
@@ -14,7 +14,7 @@ const FAILURE = "evaluation-failed";
 
 type Changes = Partial<WorkbenchState>;
 
-/** The bank's stress belongs to the second group: until that is there, the old figures stand. */
+/** The bank's stress belongs to the second group: until that arrives, the old values stay. */
 function withOldStress(bank: BankResult | null, old: TankResult | null): TankResult | null {
   return bank && { ...NO_STRESS, ...old, ...bank };
 }
@@ -35,12 +35,12 @@ function afterDrive(state: WorkbenchState, reply: Extract<EvaluatorReply, { grou
   };
 }
 
-/** The old figures would belong to another design than the one on screen, so they go. */
+/** The old results belong to another design than the one on screen, so they are removed. */
 function afterFailure(state: WorkbenchState, reply: Extract<EvaluatorReply, { group: "failure" }>): Changes {
   const { revision, trouble } = reply;
   const current = revision === state.revision;
-  const told = troubleNotice({ ...trouble, lastEdit: current ? lastEditOf(state) : null }, FAILURE);
-  const notices = withNotice(state.notices, told);
+  const notice = troubleNotice({ ...trouble, lastEdit: current ? lastEditOf(state) : null }, FAILURE);
+  const notices = withNotice(state.notices, notice);
   if (!current) return { notices };
   return {
     notices,
@@ -51,21 +51,21 @@ function afterFailure(state: WorkbenchState, reply: Extract<EvaluatorReply, { gr
   };
 }
 
-/** What a reply changes; nothing where it is older than what is shown. */
+/** The changes by a reply; none if it is older than what is shown. */
 export function afterReply(state: WorkbenchState, reply: EvaluatorReply): Changes {
   if (reply.group === "field") return afterField(state, reply);
   if (reply.group === "drive") return afterDrive(state, reply);
   return afterFailure(state, reply);
 }
 
-/** The tap with most energy where the aim asks for it and it belongs to these bursts; null while it is not known. */
+/** The tap with most energy if the aim needs it and it belongs to these bursts; null if unknown. */
 function knownTap({ history, mostEnergy }: WorkbenchState): number | null {
   const design = openDesignOf(history.present);
   if (design.tuningAim.kind !== "most energy" || mostEnergy?.key !== burstKey(design)) return null;
   return mostEnergy.tap;
 }
 
-/** What a new show on the board, or a tap with most energy, changes besides itself; nothing where the open design is the same. */
+/** The changes that follow from a new show or a new tap with most energy; null if the open design is the same. */
 function afterChange(state: WorkbenchState, before: WorkbenchState): Changes | null {
   const [now, then] = [state.history.present, before.history.present];
   const sameDesign = openDesignOf(now) === openDesignOf(then) && now.open === then.open;
@@ -78,13 +78,13 @@ function afterChange(state: WorkbenchState, before: WorkbenchState): Changes | n
     : { ...begun, evaluation: EMPTY_EVALUATION, oldestRevision: revision };
 }
 
-/** Connects a store and an evaluator, and asks for the first evaluation. Returns what ends it. */
+/** Connects a store and an evaluator, and requests the first evaluation. Returns a function that disconnects them. */
 export function connectEvaluator(store: StoreApi<WorkbenchState>, evaluator: Evaluator): () => void {
   const request = () => {
     const state = store.getState();
     evaluator.request(state.revision, openDesignOf(state.history.present), knownTap(state));
   };
-  /** The same design once more, under a revision of its own, because that of the failure has its answer. */
+  /** Requests the same design once more, under a new revision, because the failed one has been answered. */
   const again = (trouble: Trouble) => {
     trouble.resume();
     store.setState(({ revision }) => ({ revision: revision + 1, evaluating: true }));

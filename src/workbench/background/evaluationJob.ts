@@ -7,7 +7,7 @@ import type { Tell } from "./protocol";
 
 export interface EvaluationRequest {
   design: Design;
-  /** turns, where bursts of this design give the spark most energy; null while they are not swept */
+  /** turns, the tap with most energy into the spark; null if bursts have not been swept */
   mostEnergyTap?: number | null;
 }
 

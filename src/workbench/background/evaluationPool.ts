@@ -12,7 +12,7 @@ export const evaluationPool = newPool<EvaluationRequest, DriveEvaluation, FieldE
   spareProcessors(),
 );
 
-/** Of a batch whose trouble the open session is told. */
+/** Options of a batch that reports to the open session. */
 export function ofSession(what: string): BatchOptions {
   return {
     what,

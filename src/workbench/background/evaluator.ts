@@ -1,4 +1,4 @@
-/** What computes evaluations for the workbench. */
+/** The interface to the computation of evaluations. */
 import type { Design } from "../../design/design";
 import type { DriveEvaluation, FieldEvaluation } from "../../evaluation/evaluation";
 import type { Trouble } from "./trouble";
@@ -10,12 +10,12 @@ export type EvaluatorReply =
 
 export interface Evaluator {
   /**
-   * Asks for the evaluation of a design; a newer request replaces one that has not begun.
-   * @param mostEnergyTap turns, where bursts give the spark most energy; left out while they are not swept
+   * Requests the evaluation of a design; a newer request replaces one that has not begun.
+   * @param mostEnergyTap turns, the tap with most energy into the spark; omitted if bursts have not been swept
    */
   request(revision: number, design: Design, mostEnergyTap?: number | null): void;
-  /** Receives the replies of all requests; returns what ends the listening. */
+  /** Receives the replies to all requests; returns a function that stops listening. */
   listen(listener: (reply: EvaluatorReply) => void): () => void;
-  /** Ends it for good. */
+  /** Stops the evaluator permanently. */
   close(): void;
 }

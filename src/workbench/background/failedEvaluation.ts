@@ -1,4 +1,4 @@
-/** What stands in place of figures where a design could not be evaluated. */
+/** The evaluation that is shown if a design could not be evaluated. */
 
 import type { Evaluation } from "../../evaluation/evaluation";
 import { evaluationFailed } from "../../evaluation/findings/evaluationFailed";
@@ -7,10 +7,10 @@ import { fieldAt } from "../../fields/allFields";
 import { openDesignOf } from "../session/showEdits";
 import { EMPTY_EVALUATION, type WorkbenchState } from "../session/workbenchState";
 
-/** What every coil has, where the change itself is at no field. */
-const ANY_FIELD = "secondary.turns";
+/** A field of every coil, if the change affects no field. */
+const FALLBACK_FIELD = "secondary.turns";
 
-/** Paths of the numbers, words and gaps at which two plain values differ. */
+/** Paths at which two plain values differ. */
 function changedPaths(before: unknown, after: unknown, path = ""): string[] {
   if (before === after) return [];
   if (typeof before !== "object" || typeof after !== "object" || !before || !after) return [path];
@@ -24,16 +24,16 @@ function changedPaths(before: unknown, after: unknown, path = ""): string[] {
   );
 }
 
-/** The field that the last edit of the open design changed first. */
+/** The first field that the last edit of the open design changed. */
 function lastChangedField({ history, gesture }: WorkbenchState): string {
   const before = gesture?.before ?? history.past.at(-1)?.state;
   const present = openDesignOf(history.present);
   const earlier = before?.designs[history.present.open];
   const changed = earlier ? changedPaths(earlier, present) : [];
-  return changed.find((path) => fieldAt(path)) ?? ANY_FIELD;
+  return changed.find((path) => fieldAt(path)) ?? FALLBACK_FIELD;
 }
 
-/** No figures, and one error finding at the field that was changed last. */
+/** No results, and one error finding at the field that was changed last. */
 export function failedEvaluation(state: WorkbenchState): Evaluation {
   const field = lastChangedField(state);
   const finding = findingOf(evaluationFailed, {
@@ -41,7 +41,7 @@ export function failedEvaluation(state: WorkbenchState): Evaluation {
     quantity: field,
     value: null,
     limit: null,
-    remedy: "take back the last change, or bring the marked field into its range",
+    remedy: "undo the last change, or bring the marked field into its range",
   });
   return { ...EMPTY_EVALUATION, findings: [finding] };
 }

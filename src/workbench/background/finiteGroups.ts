@@ -1,17 +1,17 @@
-/** The guard at the evaluator's edge: what is not finite never reaches the screen. */
+/** Removes values that are not finite from the evaluator's replies. */
 import type { DriveEvaluation, FieldEvaluation } from "../../evaluation/evaluation";
 import type { Finding } from "../../evaluation/findings/finding";
 import { resultNotFinite } from "../../evaluation/findings/resultNotFinite";
 import { findingOf } from "../../evaluation/findings/rule";
 
-/** Whether every number in plain data, however deep, is finite. */
+/** Whether every number in plain data, at any depth, is finite. */
 export function isFiniteThroughout(value: unknown): boolean {
   if (typeof value === "number") return Number.isFinite(value);
   if (typeof value !== "object" || value === null) return true;
   return Object.values(value).every(isFiniteThroughout);
 }
 
-/** Replaces each group that holds a number that is not finite by null. */
+/** Replaces each group with a number that is not finite by null. */
 export function finiteField(field: FieldEvaluation): FieldEvaluation {
   const entries = Object.entries(field).map(([name, group]) => [
     name,
@@ -20,8 +20,8 @@ export function finiteField(field: FieldEvaluation): FieldEvaluation {
   return Object.fromEntries(entries) as FieldEvaluation;
 }
 
-/** Of each group the result that stands for it, and the field to look at first. */
-const STANDS_FOR: Record<string, { quantity: string; where: string }> = {
+/** For each group, the result that represents it, and the field to check first. */
+const REPRESENTATIVES: Record<string, { quantity: string; where: string }> = {
   secondary: { quantity: "secondary.resonance", where: "secondary.turns" },
   topLoad: { quantity: "topLoad.capacitance", where: "topLoad.surfaceFactor" },
   primary: { quantity: "primary.inductance", where: "primary.turns" },
@@ -37,10 +37,10 @@ const STANDS_FOR: Record<string, { quantity: string; where: string }> = {
 
 function notFinite(group: string): Finding {
   return findingOf(resultNotFinite, {
-    ...STANDS_FOR[group],
+    ...REPRESENTATIVES[group],
     value: null,
     limit: null,
-    remedy: "take back the last change, or bring the marked fields into their ranges",
+    remedy: "undo the last change, or bring the marked fields into their ranges",
   });
 }
 
@@ -50,7 +50,7 @@ function finiteFinding(finding: Finding): Finding {
 }
 
 /**
- * The drive group with what is not finite taken out, and one error finding for each group of either
+ * The drive group without values that are not finite, and one error finding for each group of either
  * reply that had to be dropped.
  */
 export function finiteDrive(field: FieldEvaluation, drive: DriveEvaluation): DriveEvaluation {

@@ -1,4 +1,4 @@
-/** What is asked of the worker that writes gates as files. */
+/** The job of the worker that writes gate files. */
 import { gateWave } from "../../calc/music/gateWave";
 import { type Gates, scheduleCsvPieces } from "../../calc/music/scheduleCsv";
 import type { Tell } from "./protocol";
@@ -13,7 +13,7 @@ export interface GateFileRequest {
 
 const SAMPLE_RATE = 48_000;
 
-/** The file's content; it stays where it is made until it is saved. */
+/** The file's content as a blob, which is not copied before it is saved. */
 export function gateFileJob(
   { kind, gates, duration }: GateFileRequest,
   { progress }: Pick<Tell<never>, "progress">,

@@ -1,4 +1,4 @@
-/** Gates as files, written beside the page. */
+/** Gate files, written in the background. */
 import { session } from "../session/session";
 import type { GateFileRequest } from "./gateFileJob";
 import { newTask, type Task } from "./task";
@@ -6,12 +6,12 @@ import { lastEditOf, reportTo } from "./trouble";
 import { startGateFile } from "./workers";
 
 /**
- * Makes a writer of its own for one place on the screen.
- * @param save hands a file's content to the reader
+ * Makes a writer for one place on the screen.
+ * @param save offers a file's content to the user
  */
 export function newGateFiles(save: (fileName: string, content: Blob) => void): Task<GateFileRequest, Blob> {
   return newTask<GateFileRequest, Blob>({
-    what: "the writing of the gate's file",
+    what: "the export of the gate file",
     startWorker: startGateFile,
     grace: 0,
     report: reportTo(session.store),

@@ -4,7 +4,7 @@ export interface Listeners<Event> {
   tell(event: Event): void;
 }
 
-/** Makes a set of listeners that is empty. */
+/** Makes an empty set of listeners. */
 export function newListeners<Event>(): Listeners<Event> {
   const listeners = new Set<(event: Event) => void>();
   return {

@@ -1,4 +1,4 @@
-/** What is asked of the worker that writes netlists. */
+/** The job of the worker that writes netlists. */
 import type { Design } from "../../design/design";
 import { burstNetlistOf, type Netlist, responseNetlistOf } from "../../evaluation/response/netlist";
 
@@ -7,7 +7,7 @@ export interface NetlistRequest {
   design: Design;
 }
 
-/** The coupled circuit with its spark, for a circuit simulator; null where the design has none. */
+/** The coupled circuit with its spark, for a circuit simulator; null if the design has none. */
 export function netlistJob({ kind, design }: NetlistRequest): Netlist | null {
   return kind === "burst" ? burstNetlistOf(design) : responseNetlistOf(design, true);
 }

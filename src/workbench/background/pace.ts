@@ -1,7 +1,7 @@
-/** ms between two words about progress: more often than ten times a second nobody reads them */
+/** ms between progress reports; more than ten a second cannot be read */
 const SHORTEST_INTERVAL = 100;
 
-/** Makes a question, whether something may be told now, that is answered with yes ten times a second at most. */
+/** Makes a function that returns true at most ten times a second. */
 export function tenTimesASecond(): () => boolean {
   let last = Number.NEGATIVE_INFINITY;
   return () => {

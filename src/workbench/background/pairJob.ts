@@ -1,4 +1,4 @@
-/** What is asked of the worker that couples two coils. */
+/** The job of the worker that computes a pair of coils. */
 import type { Design } from "../../design/design";
 import type { Show } from "../../design/show";
 import type { PairOutcome } from "../../evaluation/pair/pairResults";

@@ -1,4 +1,4 @@
-/** The pair as it is computed beside the page. */
+/** The pair, computed in the background. */
 import type { PairOutcome } from "../../evaluation/pair/pairResults";
 import { session } from "../session/session";
 import type { PairRequest } from "./pairJob";

@@ -1,4 +1,4 @@
-/** How long a worker may give no sign of life; it lasts as long as the page. */
+/** How long a worker may stay silent, s; kept as long as the page is open. */
 const AT_FIRST = 10;
 const FACTOR = 3;
 const MOST = 810;
@@ -10,7 +10,7 @@ export function patience(): number {
   return seconds;
 }
 
-/** Lets every computation take longer from now on, as a slow device needs it. */
+/** Allows every computation longer from now on, for slow devices. */
 export function waitLonger(): void {
   seconds = Math.min(MOST, FACTOR * seconds);
 }

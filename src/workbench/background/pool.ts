@@ -1,4 +1,4 @@
-/** Many computations of one kind, on as many workers as the machine has to spare. */
+/** Many computations of one kind, on as many workers as there are spare processors. */
 import { type Batch, type BatchOptions, newBatch, type Run } from "./batch";
 import { newRunner, type Runner, type Work } from "./runner";
 
@@ -18,10 +18,10 @@ interface Slot<Request, Result, Part> {
   item: Item<Request, Result, Part> | null;
 }
 
-/** ms that a job may still take when nobody waits for it any longer */
+/** ms that a cancelled job may still take */
 const GRACE = 3000;
 
-/** Workers that leave one processor to the page; at least one. */
+/** Number of workers that leaves one processor to the page; at least one. */
 export function spareProcessors(): number {
   return Math.max(1, (navigator.hardwareConcurrency || 1) - 1);
 }
@@ -56,7 +56,7 @@ export function newPool<Request, Result, Part = never>(
     });
   };
   const freeSlot = () => slots.find(({ item }) => item === null);
-  /** A worker that cannot start has failed before `begin` returns: this loop takes the next one, and no call nests. */
+  /** A worker that cannot start fails before `begin` returns; the loop then takes the next one without recursion. */
   const pump = () => {
     if (pumping) return;
     pumping = true;
@@ -80,7 +80,7 @@ export function newPool<Request, Result, Part = never>(
     queue = [...queue, ...requests.map((request, index) => ({ request, index, run }))];
     pump();
   };
-  /** What is under way is dropped, and ended only where it does not end by itself: the worker remembers the coil. */
+  /** A running job is dropped, but its worker is ended only if the job does not finish soon: it has the coil cached. */
   const drop = (run: Run<Result, Part>) => {
     run.over = true;
     queue = queue.filter((item) => item.run !== run);

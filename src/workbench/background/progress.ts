@@ -1,11 +1,11 @@
-/** How far a computation is, in a store of its own, so that nothing else on the screen is drawn again with it. */
+/** The progress of a computation, in a separate store so that nothing else is rendered with it. */
 import { createStore, type StoreApi } from "zustand/vanilla";
 import { tenTimesASecond } from "./pace";
 
 export interface ProgressState {
-  /** whether it has taken so long that it is worth showing */
+  /** whether it has taken long enough to be shown */
   shown: boolean;
-  /** 0 … 1; null where it is not known */
+  /** 0 … 1; null if unknown */
   done: number | null;
 }
 
@@ -13,16 +13,16 @@ export type ProgressStore = StoreApi<ProgressState>;
 
 export interface Progress {
   store: ProgressStore;
-  /** One that is shown already stays in sight when the next computation begins. */
+  /** If it is shown already, it stays shown when the next computation begins. */
   begin(): void;
   tell(done: number): void;
   end(): void;
 }
 
-/** ms; what is done by then needs no word */
+/** ms; shorter computations show no progress */
 const WORTH_SHOWING = 500;
 
-/** Makes the progress of something that has not begun. */
+/** Makes the progress of a computation that has not begun. */
 export function newProgress(): Progress {
   const store = createStore<ProgressState>(() => ({ shown: false, done: null }));
   let timer: ReturnType<typeof setTimeout> | undefined;

@@ -1,14 +1,14 @@
-/** What page and workers say to each other. */
+/** The messages between page and workers. */
 
-/** What a job may tell while it computes. */
+/** What a job may report while it computes. */
 export interface Tell<Part> {
   /** @param done 0 … 1 */
   progress(done: number): void;
-  /** a part of the result that is there already */
+  /** a part of the result that is already available */
   partial(part: Part): void;
 }
 
-/** What is computed: pure, so that it gives the same wherever it runs. */
+/** A computation; it is pure, so that it gives the same result wherever it runs. */
 export type Job<Request, Result, Part = never> = (request: Request, tell: Tell<Part>) => Result;
 
 /** One message to a worker. */
@@ -26,7 +26,7 @@ export type Reply<Result, Part> =
 
 const KINDS = ["progress", "partial", "result", "failure"];
 
-/** Whether a message has the shape of a reply; what is none comes from a worker that is out of order. */
+/** Whether a message has the shape of a reply; any other message comes from a faulty worker. */
 export function isReply<Result, Part>(message: unknown): message is Reply<Result, Part> {
   if (typeof message !== "object" || message === null || !("id" in message)) return false;
   return typeof message.id === "number" && KINDS.some((kind) => kind in message);

@@ -1,4 +1,4 @@
-/** The lead with the smallest turn-off current, searched on demand beside the page. */
+/** The lead time with the least turn-off current, searched on request in the background. */
 import { useEffect } from "react";
 import { useStore } from "zustand";
 import type { QuietLead } from "../../calc/circuit/commutationAdvice";
@@ -9,7 +9,7 @@ import { lastEditOf, reportTo } from "./trouble";
 import { startQuietLead } from "./workers";
 
 export const leadTask = newTask<Design, QuietLead | null>({
-  what: "the search for the quietest lead",
+  what: "the search for the lead time with the least turn-off current",
   startWorker: startQuietLead,
   grace: 0,
   report: reportTo(session.store),
@@ -17,13 +17,13 @@ export const leadTask = newTask<Design, QuietLead | null>({
 });
 
 export interface LeadSearch {
-  /** null before a search, and where there is none to be found */
+  /** null before a search, and if none was found */
   found: QuietLead | null;
   state: "never" | "searching" | "done";
   search: () => void;
 }
 
-/** Equal for designs that have the same quietest lead: their own lead does not count. */
+/** A key that is equal for designs that differ only in their lead time. */
 function leadKey(design: Design): string {
   const { drive } = design;
   return JSON.stringify({
@@ -32,7 +32,7 @@ function leadKey(design: Design): string {
   });
 }
 
-/** What was found belongs to one design: a change of it, the lead itself aside, ends the search. */
+/** The result belongs to one design: any change of it, except of the lead time itself, ends the search. */
 export function useQuietLead(design: Design): LeadSearch {
   const { result, request, asked, computing } = useStore(leadTask.answer);
   const key = leadKey(design);

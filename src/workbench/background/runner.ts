@@ -1,21 +1,21 @@
-/** One worker that does one job at a time and is watched while it does. */
+/** One worker that does one job at a time and is monitored while it does. */
 import { patience } from "./patience";
 import { isReply, type Order, type Reply } from "./protocol";
 
-/** What is used of a worker. */
+/** The part of a worker's interface that is used. */
 export type WorkerLike = Pick<Worker, "postMessage" | "addEventListener" | "terminate">;
 
-/** What is computed, and where. */
+/** A kind of computation, and its worker. */
 export interface Work {
-  /** as it stands within a sentence: “the sweep of bursts” */
+  /** as within a sentence: “the sweep of bursts” */
   what: string;
   startWorker: () => WorkerLike;
 }
 
-/** How a job ended without a result: by its own fault, with its worker, or in silence. */
+/** How a job ended without a result: it threw an error, its worker died, or its worker stopped responding. */
 export type Failure = "threw" | "died" | "silent";
 
-/** Told in order: any number of words about progress and parts, then one of the last two. */
+/** Called in order: progress and parts any number of times, then either result or failure. */
 export interface Outcome<Result, Part> {
   progress(done: number): void;
   partial(part: Part): void;
@@ -24,13 +24,13 @@ export interface Outcome<Result, Part> {
 }
 
 export interface Runner<Request, Result, Part> {
-  /** Begins a job; there must be none under way. */
+  /** Begins a job; none may be in progress. */
   run(request: Request, outcome: Outcome<Result, Part>): void;
-  /** Ends worker and job at once; nothing more is told of it. */
+  /** Ends worker and job at once; the outcome is not called again. */
   end(): void;
 }
 
-/** ms; seconds are counted one by one, so that a machine that slept, or a page that was busy, is no silence */
+/** ms; seconds are counted one by one, so that a sleeping machine or a busy page does not count as silence */
 const SECOND = 1000;
 
 /** Makes a runner whose worker starts with its first job and is kept from job to job. */
@@ -56,13 +56,13 @@ export function newRunner<Request, Result, Part>({ startWorker }: Work): Runner<
     else end();
     outcome?.failure(failure);
   };
-  const hear = (message: unknown) => {
+  const receive = (message: unknown) => {
     if (!running) return;
     quietSeconds = 0;
     if (!isReply<Result, Part>(message)) fail("died");
-    else if (message.id === running.id) take(message, running.outcome);
+    else if (message.id === running.id) handle(message, running.outcome);
   };
-  const take = (reply: Reply<Result, Part>, outcome: Outcome<Result, Part>) => {
+  const handle = (reply: Reply<Result, Part>, outcome: Outcome<Result, Part>) => {
     if ("progress" in reply) outcome.progress(reply.progress);
     else if ("partial" in reply) outcome.partial(reply.partial);
     else if ("failure" in reply) fail("threw");
@@ -77,17 +77,17 @@ export function newRunner<Request, Result, Part>({ startWorker }: Work): Runner<
       if (started === worker) fail("died");
     };
     started.addEventListener("message", (event) => {
-      if (started === worker) hear((event as MessageEvent<unknown>).data);
+      if (started === worker) receive((event as MessageEvent<unknown>).data);
     });
     started.addEventListener("error", died);
     started.addEventListener("messageerror", died);
     return started;
   };
-  const listenForLife = () => {
+  const checkSilence = () => {
     quietSeconds++;
     if (quietSeconds >= patience()) fail("silent");
   };
-  const order = (request: Request) => {
+  const send = (request: Request) => {
     try {
       worker ??= start();
       worker.postMessage({ id: lastId, request } satisfies Order<Request>);
@@ -100,8 +100,8 @@ export function newRunner<Request, Result, Part>({ startWorker }: Work): Runner<
     run(request, outcome) {
       running = { id: ++lastId, outcome };
       quietSeconds = 0;
-      watch = setInterval(listenForLife, SECOND);
-      order(request);
+      watch = setInterval(checkSilence, SECOND);
+      send(request);
     },
     end,
   };

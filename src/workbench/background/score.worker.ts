@@ -1,4 +1,4 @@
-import { handedOver, scoreJob } from "./scoreJob";
+import { scoreJob, transferables } from "./scoreJob";
 import { serve } from "./serve";
 
-serve(scoreJob, handedOver);
+serve(scoreJob, transferables);

@@ -1,4 +1,4 @@
-/** What is asked of the worker that makes gate schedules; what is large comes back in typed arrays. */
+/** The job of the worker that makes gate schedules; large data is returned in typed arrays. */
 import type { Coil, Lane } from "../../calc/music/lane";
 import { midiScore } from "../../calc/music/midiScore";
 import { noteRoll } from "../../calc/music/noteRoll";
@@ -10,7 +10,7 @@ import type { CoilDesigns } from "./coilLoadsJob";
 import type { Tell } from "./protocol";
 
 export interface ScoreRequest {
-  /** names the bytes */
+  /** identifies the bytes */
   bytesKey: string;
   /** of the score's file */
   bytes: Uint8Array;
@@ -19,7 +19,7 @@ export interface ScoreRequest {
   designs: CoilDesigns;
 }
 
-/** What the page is told of one coil; times of the gate in ns. */
+/** The results for one coil; gate times in ns. */
 export interface CoilOutcome extends Pick<PlayedCoil, "line" | "moments" | "findings"> {
   gate: { starts: Float64Array<ArrayBuffer>; onTimes: Float64Array<ArrayBuffer> };
   summary: ScheduleSummary;
@@ -29,7 +29,7 @@ export interface CoilOutcome extends Pick<PlayedCoil, "line" | "moments" | "find
 
 export type CoilOutcomes = Partial<Record<Coil, CoilOutcome>>;
 
-/** The score that was read last: an edit of a lane does not read it again. */
+/** The score that was read last, so that an edit of a lane does not read it again. */
 let known: { key: string; score: Score } | null = null;
 
 function scoreOf({ bytesKey, bytes }: ScoreRequest): Score | null {
@@ -49,7 +49,7 @@ function outcomeOf({ schedule, ...told }: PlayedCoil, duration: number): CoilOut
   };
 }
 
-/** The schedules of every coil there is. */
+/** The schedules of all coils. */
 export function scoreJob(request: ScoreRequest, { progress }: Pick<Tell<never>, "progress">): CoilOutcomes {
   const outcomes: CoilOutcomes = {};
   const score = scoreOf(request);
@@ -69,8 +69,8 @@ export function scoreJob(request: ScoreRequest, { progress }: Pick<Tell<never>, 
   return outcomes;
 }
 
-/** What of the outcomes is handed over to the page instead of being copied. */
-export function handedOver(outcomes: CoilOutcomes): Transferable[] {
+/** The buffers that are transferred to the page instead of being copied. */
+export function transferables(outcomes: CoilOutcomes): Transferable[] {
   return Object.values(outcomes).flatMap(({ gate, roll }) => [
     gate.starts.buffer,
     gate.onTimes.buffer,

@@ -1,4 +1,4 @@
-/** What is asked of the worker that reads scores: of thousands of notes the page is told what it shows. */
+/** The job of the worker that reads scores: it returns what the page shows, not the thousands of notes. */
 import { firstLanes } from "../../calc/music/firstLanes";
 import type { Lane } from "../../calc/music/lane";
 import { midiScore } from "../../calc/music/midiScore";
@@ -20,7 +20,7 @@ export interface ScoreOutline {
   parts: PartOutline[];
   /** s */
   duration: number;
-  /** what could not be read or was put right, a sentence each */
+  /** what could not be read or was corrected, a sentence each */
   reports: string[];
 }
 
@@ -36,7 +36,7 @@ function outlineOf({ parts, duration, reports }: Score): ScoreOutline {
   return { parts: outlined, duration, reports };
 }
 
-/** Reads a file as far as it can be read. */
+/** Reads as much of a file as can be read. */
 export function scoreReadingJob({ bytes, pair }: ScoreReadingRequest): ScoreReading {
   const reading = midiScore(bytes);
   if (!reading.ok) return reading;

@@ -1,4 +1,4 @@
-/** The score on the stand: read, assigned to the coils and scheduled, all beside the page. */
+/** The open score: read, assigned to the coils and scheduled in the background. */
 import { createStore } from "zustand/vanilla";
 import { MOST_SCORE_BYTES, sizeRefusal } from "../../design/fileLimits";
 import { contentKey } from "../../design/scoreFile";
@@ -15,11 +15,11 @@ import { startScore, startScoreReading } from "./workers";
 interface ScoreState {
   /** of the bytes that were read */
   bytesKey: string | null;
-  /** what is on the stand; null while it is read, and where there is none */
+  /** the open score; null while it is read, and without one */
   score: { bytes: Uint8Array; outline: ScoreOutline } | null;
-  /** why a file could not be opened; empty where all is well */
+  /** why a file could not be opened; empty if there is no error */
   message: string;
-  /** what is to be said of the score that was opened */
+  /** a remark about the score that was opened */
   remark: string;
   played: CoilOutcomes | null;
   /** whether `played` belongs to lanes or limits that have changed since */
@@ -41,7 +41,7 @@ export const scoreStore = createStore<ScoreState>(() => ({
   scheduling: false,
 }));
 
-/** The message has been read. */
+/** Removes the message. */
 export function dismissMessage(): void {
   scoreStore.setState({ message: "" });
 }
@@ -53,7 +53,7 @@ const ofSession = {
 
 export const scoreTask = newTask<ScoreRequest, CoilOutcomes>({
   ...ofSession,
-  what: "the making of the gate schedule",
+  what: "the computation of the gate schedule",
   startWorker: startScore,
   grace: 0,
   listener: {
@@ -68,13 +68,13 @@ export const scoreTask = newTask<ScoreRequest, CoilOutcomes>({
   },
 });
 
-/** Gives up what is under way; what was played before stays. */
+/** Cancels the schedule in progress; the old one stays. */
 export function cancelScheduling(): void {
   scoreTask.cancel();
   scoreStore.setState({ scheduling: false });
 }
 
-/** Parts of a show are never changed in place: what is the same object holds the same values. */
+/** Parts of a show are never changed in place, so the same object has the same values. */
 function isScheduled({ bytesKey, lanes, arrangement, designs }: ScoreRequest): boolean {
   const { request } = scoreTask.answer.getState();
   return (
@@ -87,7 +87,7 @@ function isScheduled({ bytesKey, lanes, arrangement, designs }: ScoreRequest): b
   );
 }
 
-/** Makes the schedules where they are not those of this request; what is under way gives way to the newer. */
+/** Makes the schedules of this request unless they are there; a request in progress is replaced. */
 export function scheduleScore(request: ScoreRequest): void {
   if (isScheduled(request)) {
     scoreStore.setState({ stale: false });
@@ -97,13 +97,13 @@ export function scheduleScore(request: ScoreRequest): void {
   scoreTask.ask(request);
 }
 
-/** Makes the schedules that were given up or came to nothing. */
+/** Makes the schedules that were cancelled or failed. */
 export function scheduleAgain(request: ScoreRequest): void {
   scoreStore.setState({ stale: true, scheduling: true });
   scoreTask.insist(request);
 }
 
-/** A file that is opened has a name, bytes that are kept already have a key. */
+/** A file that is opened has a name; stored bytes have a key. */
 type Source = { fileName: string } | { bytesKey: string };
 
 export const readingTask = newTask<ScoreReadingRequest & { source: Source }, ScoreReading>({
@@ -113,14 +113,14 @@ export const readingTask = newTask<ScoreReadingRequest & { source: Source }, Sco
   grace: 0,
   listener: {
     result(reading, { source, bytes }) {
-      if ("bytesKey" in source) putBack(source.bytesKey, bytes, reading);
-      else void putOnStand(source.fileName, bytes, reading);
+      if ("bytesKey" in source) showStoredScore(source.bytesKey, bytes, reading);
+      else void adoptScore(source.fileName, bytes, reading);
     },
   },
 });
 
-/** A score that was opened becomes the show's, with a first assignment; a file that is none changes nothing. */
-async function putOnStand(fileName: string, bytes: Uint8Array, reading: ScoreReading): Promise<void> {
+/** Makes an opened score the show's, with a first assignment; a file that is not a score changes nothing. */
+async function adoptScore(fileName: string, bytes: Uint8Array, reading: ScoreReading): Promise<void> {
   if (!reading.ok) {
     scoreStore.setState({ message: `${fileName}: ${reading.message}`, remark: "" });
     return;
@@ -145,13 +145,13 @@ async function putOnStand(fileName: string, bytes: Uint8Array, reading: ScoreRea
   }));
 }
 
-const NOT_KEPT = "The notes of this show's score are not kept in this browser. Open its file again.";
+const NOT_STORED = "The notes of this show's score are not stored in this browser. Open its file again.";
 
-/** The show's own score, read again, unless another has taken its place. */
-function putBack(bytesKey: string, bytes: Uint8Array, reading: ScoreReading): void {
+/** Shows the show's own score after it was read, unless another has replaced it. */
+function showStoredScore(bytesKey: string, bytes: Uint8Array, reading: ScoreReading): void {
   if (scoreStore.getState().bytesKey !== bytesKey) return;
   if (reading.ok) scoreStore.setState({ score: { bytes, outline: reading.outline } });
-  else scoreStore.setState({ message: NOT_KEPT });
+  else scoreStore.setState({ message: NOT_STORED });
 }
 
 /** Opens a file as the score of the show. */
@@ -169,7 +169,7 @@ function openScoreBytes(fileName: string, bytes: Uint8Array, pair: boolean): voi
   readingTask.insist({ bytes, pair, source: { fileName } });
 }
 
-/** Reads the kept bytes of the show's score where another is on the stand. */
+/** Reads the stored bytes of the show's score unless it is open already. */
 export async function followScore(bytesKey: string | null): Promise<void> {
   if (scoreStore.getState().bytesKey === bytesKey) return;
   cancelScheduling();
@@ -178,5 +178,5 @@ export async function followScore(bytesKey: string | null): Promise<void> {
   const bytes = await keptBytes(bytesKey);
   if (scoreStore.getState().bytesKey !== bytesKey) return;
   if (bytes) readingTask.ask({ bytes, pair: false, source: { bytesKey } });
-  else scoreStore.setState({ message: NOT_KEPT });
+  else scoreStore.setState({ message: NOT_STORED });
 }

@@ -1,24 +1,24 @@
 import { tenTimesASecond } from "./pace";
 import type { Job, Order, Reply } from "./protocol";
 
-/** The worker's own side, as far as it is used here. */
-interface Counter {
+/** The part of the worker's global scope that is used here. */
+interface WorkerScope {
   addEventListener(type: "message", listener: (event: MessageEvent) => void): void;
   postMessage(message: unknown, options?: { transfer: Transferable[] }): void;
 }
 
 /**
- * Makes a worker of a job: each order is answered by progress and parts, then by the result or by a failure.
- * @param transfer what of a result is handed over instead of being copied
+ * Makes a worker of a job: each order is answered with progress and parts, then with the result or a failure.
+ * @param transfer the parts of a result to transfer instead of copying them
  */
 export function serve<Request, Result, Part = never>(
   job: Job<Request, Result, Part>,
   transfer: (result: Result) => Transferable[] = () => [],
-  counter: Counter = self,
+  scope: WorkerScope = self,
 ): void {
-  const post = (reply: Reply<Result, Part>, handedOver: Transferable[] = []) =>
-    counter.postMessage(reply, { transfer: handedOver });
-  counter.addEventListener("message", ({ data }: MessageEvent<Order<Request>>) => {
+  const post = (reply: Reply<Result, Part>, transferables: Transferable[] = []) =>
+    scope.postMessage(reply, { transfer: transferables });
+  scope.addEventListener("message", ({ data }: MessageEvent<Order<Request>>) => {
     const { id, request } = data;
     const mayTell = tenTimesASecond();
     const progress = (done: number) => {

@@ -1,4 +1,4 @@
-/** What the tuning can be swept against besides the tap. */
+/** The variables, besides the tap, over which the tuning can be swept. */
 import { bankCapacitance } from "../../calc/circuit/bank";
 import type { Design } from "../../design/design";
 import type { Dimension } from "../../units/dimension";
@@ -8,9 +8,9 @@ export type SweepName = "bank" | "toroid" | "spark";
 interface SweepVariable {
   label: string;
   dimension: Dimension;
-  /** the present value, SI; null where the design has no such thing */
+  /** the present value, SI; null if the design has none */
   present: (design: Design) => number | null;
-  /** the values to evaluate, rising; none where the design has no such thing */
+  /** the values to evaluate, rising; empty if the design has none */
   values: (design: Design) => number[];
   change: (design: Design, value: number) => Design;
 }
@@ -44,7 +44,7 @@ function withToroid(design: Design, outerDiameter: number): Design {
   return { ...design, topLoad: { ...design.topLoad, elements } };
 }
 
-/** From what its tube leaves as a hole, to well beyond the present size. */
+/** From just above the smallest toroid with a hole to well beyond the present size. */
 function toroidValues(design: Design): number[] {
   const toroid = toroidOf(design);
   if (!toroid) return [];

@@ -1,4 +1,4 @@
-/** One computation beside the page, whose newest request is the one that counts. */
+/** One background computation, of which only the newest request counts. */
 import { createStore, type StoreApi } from "zustand/vanilla";
 import { newProgress, type ProgressStore } from "./progress";
 import { type Failure, newRunner, type Outcome, type Work } from "./runner";
@@ -13,16 +13,16 @@ export interface Answer<Request, Result> {
   asked: Request | null;
   /** whether one is being computed */
   computing: boolean;
-  /** why the newest request has no result; null where it has or may yet have one */
+  /** why the newest request has no result; null if it has one or may still get one */
   trouble: Trouble | null;
 }
 
 export interface TaskOptions<Request, Result, Part> extends Work {
-  /** ms that a job under way may still take when a newer request waits; 0 where it always gives way at once */
+  /** ms that a running job may still take when a newer request waits; 0 to replace it at once */
   grace: number;
   report: Report;
   lastEdit: () => string | null;
-  /** hears what happens to requests, in time */
+  /** receives the outcome of requests as they happen */
   listener?: Partial<TaskListener<Request, Result, Part>>;
 }
 
@@ -35,11 +35,11 @@ export interface TaskListener<Request, Result, Part> {
 export interface Task<Request, Result> {
   answer: StoreApi<Answer<Request, Result>>;
   progress: ProgressStore;
-  /** Asks for a result; a newer request takes the place of one that has not begun. */
+  /** Requests a result; a newer request replaces one that has not begun. */
   ask(request: Request): void;
-  /** Gives up what is under way and what waits; the last result stays. */
+  /** Cancels the running and the waiting request; the last result stays. */
   cancel(): void;
-  /** Asks even where the worker was stopped for good. */
+  /** Requests a result even if the worker was stopped after repeated crashes. */
   insist(request: Request): void;
   close(): void;
 }
@@ -49,8 +49,8 @@ interface Asked<Request> {
   lastEdit: string | null;
 }
 
-/** Deaths in a row, without one result between, after which a worker is not started again by itself. */
-export const MOST_DEATHS = 3;
+/** Consecutive crashes, without a result in between, after which a worker is not restarted automatically. */
+export const MOST_CRASHES = 3;
 
 /** Makes a task; its worker starts with the first request. */
 export function newTask<Request, Result, Part = never>(
@@ -68,11 +68,11 @@ export function newTask<Request, Result, Part = never>(
   const runner = newRunner<Request, Result, Part>(options);
   let current: (Asked<Request> & { since: number }) | null = null;
   let waiting: Asked<Request> | null = null;
-  let deaths = 0;
+  let crashes = 0;
   let lastFailure: Failure = "died";
   let overtaking: ReturnType<typeof setTimeout> | undefined;
 
-  const stopped = () => deaths >= MOST_DEATHS;
+  const stopped = () => crashes >= MOST_CRASHES;
   const rest = () => {
     clearTimeout(overtaking);
     current = null;
@@ -87,9 +87,9 @@ export function newTask<Request, Result, Part = never>(
     progress.begin();
     runner.run(current.request, outcomeOf(current));
   };
-  /** After trouble a worker may be out of order without having died of it. */
+  /** After a failure a worker may be faulty although it has not crashed. */
   const renew = () => {
-    deaths = 0;
+    crashes = 0;
     if (!current && answer.getState().trouble) runner.end();
   };
   const resume = () => {
@@ -101,7 +101,7 @@ export function newTask<Request, Result, Part = never>(
     partial: (part) => listener?.partial?.(part, asked.request),
     result(result) {
       rest();
-      deaths = 0;
+      crashes = 0;
       answer.setState({ result, request: asked.request, computing: waiting !== null });
       listener?.result?.(result, asked.request);
       next();
@@ -109,7 +109,7 @@ export function newTask<Request, Result, Part = never>(
     failure(failure) {
       rest();
       lastFailure = failure;
-      if (failure !== "threw") deaths++;
+      if (failure !== "threw") crashes++;
       tellTrouble(asked);
       next();
     },

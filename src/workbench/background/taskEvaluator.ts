@@ -9,7 +9,7 @@ import type { Trouble } from "./trouble";
 
 export interface TaskEvaluator extends Evaluator {
   progress: ProgressStore;
-  /** Gives up the evaluation under way; there are no figures then. */
+  /** Cancels the evaluation in progress; there are no results then. */
   cancel(): void;
 }
 
@@ -17,10 +17,10 @@ interface Revised extends EvaluationRequest {
   revision: number;
 }
 
-/** ms; a healthy evaluation takes some hundredths of this */
+/** ms; a normal evaluation takes a few hundredths of this */
 const GRACE = 3000;
 
-/** An evaluator that never has two requests under way: the newest waits, and does not wait long. */
+/** An evaluator with one request in progress at a time: the newest waits, but not for long. */
 export function taskEvaluator(startWorker: () => WorkerLike): TaskEvaluator {
   const listeners = newListeners<EvaluatorReply>();
   let newest: Revised | null = null;
@@ -28,7 +28,7 @@ export function taskEvaluator(startWorker: () => WorkerLike): TaskEvaluator {
     what: "the evaluation of the design",
     startWorker,
     grace: GRACE,
-    // who keeps the figures says what is the matter, and with which edit
+    // the listener reports the failure with its edit
     report: () => undefined,
     lastEdit: () => null,
     listener: {
@@ -50,7 +50,7 @@ export function taskEvaluator(startWorker: () => WorkerLike): TaskEvaluator {
       if (!given) return;
       const trouble: Trouble = {
         what: "the evaluation of the design",
-        failure: "given up",
+        failure: "cancelled",
         lastEdit: null,
         stopped: false,
         again: () => task.ask(given),

@@ -1,4 +1,4 @@
-/** What is told of a computation that came to no result. */
+/** The notice of a computation that failed. */
 import type { StoreApi } from "zustand/vanilla";
 import { type Notice, type WayOut, withNotice, withoutNotice } from "../session/notice";
 import type { WorkbenchState } from "../session/workbenchState";
@@ -8,18 +8,18 @@ import type { Failure } from "./runner";
 export interface Trouble {
   /** as in “the sweep of bursts” */
   what: string;
-  failure: Failure | "given up";
-  /** label of the edit that it followed; null where there was none */
+  failure: Failure | "cancelled";
+  /** label of the edit before it; null without one */
   lastEdit: string | null;
-  /** whether its worker is not started again by itself */
+  /** whether its worker is not restarted automatically */
   stopped: boolean;
-  /** Computes the same, or the newest that waits, once more. */
+  /** Computes the same request, or the newest that waits, once more. */
   again(): void;
-  /** Lets what comes next be computed. */
+  /** Allows the next request to be computed. */
   resume(): void;
 }
 
-/** Takes trouble of a computation, or null where it has come to a result. */
+/** Reports trouble of a computation, or null after it has a result. */
 export type Report = (what: string, trouble: Trouble | null) => void;
 
 function capitalised(text: string): string {
@@ -27,18 +27,19 @@ function capitalised(text: string): string {
 }
 
 const HAPPENED: Record<Trouble["failure"], () => string> = {
-  threw: () => "came to no result",
+  threw: () => "failed",
   died: () => "stopped unexpectedly",
-  silent: () => `gave no sign of life for ${patience()} s and was ended`,
-  "given up": () => "was given up",
+  silent: () => `did not respond for ${patience()} s and was stopped`,
+  cancelled: () => "was cancelled",
 };
 
 function remedy({ failure, lastEdit, stopped }: Trouble): string {
-  const back = lastEdit === null ? "Change the design" : "Take that back";
-  if (stopped) return `It has failed three times in a row and stays stopped. ${back}, or start it again.`;
-  if (failure === "silent") return `${back}, or let it take longer.`;
+  const back = lastEdit === null ? "Change the design" : "Undo that change";
+  if (stopped)
+    return `It has failed three times in a row and will not restart by itself. ${back}, or compute it again.`;
+  if (failure === "silent") return `${back}, or wait longer.`;
   if (failure === "threw") return `${back}, or change another field.`;
-  return `The next change starts it again.`;
+  return `The next change restarts it.`;
 }
 
 function sentence(trouble: Trouble): string {
@@ -51,7 +52,7 @@ function waysOut({ failure, lastEdit, stopped }: Trouble): WayOut[] {
   return [...(lastEdit === null ? [] : (["take back the last change"] as const)), again, "dismiss"];
 }
 
-/** The notice of a trouble, with ways out that work. */
+/** The notice of a failed computation, with its remedies. */
 export function troubleNotice(trouble: Trouble, id = trouble.what): Notice {
   return {
     id,
@@ -70,7 +71,7 @@ export function troubleNotice(trouble: Trouble, id = trouble.what): Notice {
   };
 }
 
-/** Reports to the notices of a session. */
+/** Reports trouble as notices of a session. */
 export function reportTo(store: StoreApi<WorkbenchState>): Report {
   return (what, trouble) => {
     const { notices } = store.getState();
@@ -79,7 +80,7 @@ export function reportTo(store: StoreApi<WorkbenchState>): Report {
   };
 }
 
-/** Label of the edit that made a state what it is; null where nothing was edited. */
+/** Label of the last edit, or of the current gesture; null if nothing was edited. */
 export function lastEditOf({ gesture, history }: WorkbenchState): string | null {
   return gesture?.label ?? history.past.at(-1)?.label ?? null;
 }

@@ -1,4 +1,4 @@
-/** The tuning against something else than the tap, evaluated on demand beside the page. */
+/** The tuning against variables other than the tap, evaluated on request in the background. */
 import { useEffect, useState } from "react";
 import type { Design } from "../../design/design";
 import type { DriveEvaluation, FieldEvaluation } from "../../evaluation/evaluation";
@@ -9,7 +9,7 @@ import { SWEEPS, type SweepName } from "./sweepVariables";
 import { type Round, useRound } from "./useRound";
 
 export interface SweepPoint {
-  /** SI, of the variable that is swept */
+  /** SI, value of the swept variable */
   x: number;
   primaryResonance: number;
   resonance: number;
@@ -21,7 +21,7 @@ export interface SweepPoint {
   coupling: number;
 }
 
-/** Null where the design at this place has no solution. */
+/** Null if the design has no solution at this value. */
 function pointOf(x: number, field: FieldEvaluation, { response }: DriveEvaluation): SweepPoint | null {
   const { primary, secondary, coupling } = field;
   if (!primary || !secondary || !coupling || !response) return null;
@@ -42,13 +42,13 @@ function pointOf(x: number, field: FieldEvaluation, { response }: DriveEvaluatio
 
 export interface Sweep {
   points: readonly SweepPoint[];
-  /** places that could not be evaluated */
+  /** values that could not be evaluated */
   failed: number;
 }
 
 type Evaluations = Batch<EvaluationRequest, DriveEvaluation, FieldEvaluation>;
 
-/** Evaluates a design at each value of a variable and tells all points, in order, at the end. */
+/** Evaluates a design at each value of a variable and reports all points, in order, at the end. */
 export function evaluateSweep(
   batch: Evaluations,
   design: Design,
@@ -76,9 +76,9 @@ export function evaluateSweep(
   );
 }
 
-export const tuningBatch = evaluationPool.batch(ofSession("the sweep of the tuning"));
+export const tuningBatch = evaluationPool.batch(ofSession("the tuning sweep"));
 
-/** ms without a change before a sweep begins, so that it leaves the processors to the hand */
+/** ms without a change before a sweep begins, so that editing has the processors to itself */
 const PAUSE = 150;
 
 interface Swept extends Sweep {
@@ -86,7 +86,7 @@ interface Swept extends Sweep {
 }
 
 export interface FollowedSweep extends Round {
-  /** null before the first; the old one stands while the design changes and while a new one is computed */
+  /** null before the first; the old one stays while the design changes and a new one is computed */
   sweep: Sweep | null;
 }
 

@@ -1,27 +1,27 @@
 import { useState } from "react";
 
 export interface Round {
-  /** one higher each time that it is asked for once more */
+  /** increased each time the computation is repeated */
   round: number;
-  /** whether the present question was given up */
-  givenUp: boolean;
-  giveUp(): void;
+  /** whether the computation of the present key was cancelled */
+  cancelled: boolean;
+  cancel(): void;
   again(): void;
 }
 
-/** Of a computation that follows a key: whether it was given up for this key, and the way to have it once more. */
-export function useRound(key: string, cancel: () => void): Round {
+/** For a computation that follows a key: whether it was cancelled for this key, and how to repeat it. */
+export function useRound(key: string, cancelRun: () => void): Round {
   const [round, setRound] = useState(0);
-  const [given, setGiven] = useState<string | null>(null);
+  const [cancelledKey, setCancelledKey] = useState<string | null>(null);
   return {
     round,
-    givenUp: given === key,
-    giveUp() {
-      cancel();
-      setGiven(key);
+    cancelled: cancelledKey === key,
+    cancel() {
+      cancelRun();
+      setCancelledKey(key);
     },
     again() {
-      setGiven(null);
+      setCancelledKey(null);
       setRound(round + 1);
     },
   };

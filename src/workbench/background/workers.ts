@@ -1,4 +1,4 @@
-/** Where a worker of each kind starts. What it computes is known to the worker alone; the page takes no part of it. */
+/** Starts a worker of each kind. The code of its job is loaded by the worker alone, not by the page. */
 import type { WorkerLike } from "./runner";
 
 export function startEvaluation(): WorkerLike {

@@ -82,14 +82,14 @@ const KINDS: readonly Kind[] = [
   },
   {
     file: "score",
-    told: /^The making of the gate schedule/,
+    told: /^The computation of the gate schedule/,
     use: openScore,
     done: (page) =>
       page.getByRole("img", { name: "Piano roll of the Right coil" }).waitFor({ timeout: PATIENCE }),
   },
   {
     file: "coilLoads",
-    told: /^The reckoning of what bursts cost/,
+    told: /^The computation of the load of the bursts/,
     use: (page) => openPart(page, "Live keyboard"),
     done: (page) => page.getByRole("button", { name: "Silence" }).waitFor({ timeout: PATIENCE }),
   },
@@ -101,16 +101,16 @@ const KINDS: readonly Kind[] = [
   },
   {
     file: "quietLead",
-    told: /^The search for the quietest lead/,
+    told: /^The search for the lead time/,
     async use(page) {
       await page.locator("summary", { hasText: /^Switches and control$/ }).click();
       await page.getByRole("button", { name: "Search" }).click();
     },
-    done: (page) => there(page, /switches off least over whole bursts/),
+    done: (page) => there(page, /has the least turn-off current over whole bursts/),
   },
   {
     file: "gateFile",
-    told: /^The writing of the gate's file/,
+    told: /^The export of the gate file/,
     async use(page) {
       await openScore(page);
       await page.getByRole("button", { name: "Gate schedule (CSV)" }).click({ timeout: PATIENCE });

@@ -93,7 +93,7 @@ describe("the evaluation of a session", () => {
     expect(bench.state().evaluation.findings).toMatchObject([
       { severity: "error", code: "evaluation-failed" },
     ]);
-    expect(bench.state().notices[0].sentence).toMatch(/^The evaluation of the design came to no result\./);
+    expect(bench.state().notices[0].sentence).toMatch(/^The evaluation of the design failed\./);
     bench.actions.setValue("primary.tap", 5);
     bench.evaluator.tell(fieldReply(2));
     bench.evaluator.tell(driveReply(2));
@@ -109,11 +109,11 @@ describe("the evaluation of a session", () => {
     const trouble = troubleOf({ failure: "silent", resume });
     bench.evaluator.tell({ group: "failure", revision: 2, trouble });
     const [notice] = bench.state().notices;
-    expect(notice.sentence).toMatch(/gave no sign of life for 10 s.*“change turns”/);
+    expect(notice.sentence).toMatch(/did not respond for 10 s.*“change turns”/);
     const [finding] = bench.state().evaluation.findings;
     expect(finding.where).toBe("secondary.turns");
     expect(findingMessage(finding, "metric")).toMatch(
-      /^The design could not be evaluated, last with turns changed/,
+      /^The design could not be evaluated; the last field changed was turns\./,
     );
     bench.actions.takeWayOut(notice.id, "take back the last change");
     expect(bench.open().secondary.turns).not.toBe(1e-30);

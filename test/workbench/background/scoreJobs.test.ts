@@ -6,7 +6,7 @@ import { defaultArrangement } from "../../../src/design/arrangement";
 import { pierHallLeft, pierHallRight } from "../../../src/design/examples";
 import { playCoil } from "../../../src/evaluation/score/playedCoil";
 import { gateFileJob } from "../../../src/workbench/background/gateFileJob";
-import { handedOver, scoreJob } from "../../../src/workbench/background/scoreJob";
+import { scoreJob, transferables } from "../../../src/workbench/background/scoreJob";
 import { scoreReadingJob } from "../../../src/workbench/background/scoreReadingJob";
 import { bigScore } from "../../bench/bigScore";
 
@@ -52,7 +52,7 @@ describe("the schedules of a score", () => {
       expect([...(outcomes[coil]?.gate.onTimes ?? [])]).toEqual(played.schedule.gate.onTimes);
       expect(outcomes[coil]?.summary).toEqual(scheduleSummary(played.schedule));
     }
-    expect(handedOver(outcomes)).toHaveLength(6);
+    expect(transferables(outcomes)).toHaveLength(6);
   });
 
   it("tell how far they are", () => {

@@ -94,12 +94,12 @@ describe("the evaluator over a worker", () => {
     expect(workers[3].posted.map(({ revision }) => revision)).toEqual([9]);
   });
 
-  it("says that it was given up when it is cancelled", () => {
+  it("says that it was cancelled", () => {
     const { workers, request, replies, evaluator } = newWorkers();
     request(1);
     evaluator.cancel();
     expect(workers[0].terminated).toBe(true);
-    expect(replies).toMatchObject([{ group: "failure", revision: 1, trouble: { failure: "given up" } }]);
+    expect(replies).toMatchObject([{ group: "failure", revision: 1, trouble: { failure: "cancelled" } }]);
   });
 
   it("tells the field group before the drive group", () => {

@@ -7,26 +7,26 @@ describe("the notice of a trouble", () => {
   it.each([
     [
       { failure: "threw" },
-      /^The evaluation of the design came to no result; the last change before it was “move tap”\. Take that back, or change another field\.$/,
+      /^The evaluation of the design failed; the last change before it was “move tap”\. Undo that change, or change another field\.$/,
     ],
     [
       { failure: "died" },
-      /^The evaluation of the design stopped unexpectedly; .* The next change starts it again\.$/,
+      /^The evaluation of the design stopped unexpectedly; .* The next change restarts it\.$/,
     ],
     [
       { failure: "silent" },
-      /gave no sign of life for 10 s and was ended; .* Take that back, or let it take longer\.$/,
+      /did not respond for 10 s and was stopped; .* Undo that change, or wait longer\.$/,
     ],
-    [{ failure: "given up" }, /was given up/],
+    [{ failure: "cancelled" }, /was cancelled/],
     [
       { failure: "died", stopped: true },
-      /failed three times in a row and stays stopped\. Take that back, or start it again\.$/,
+      /failed three times in a row and will not restart by itself\. Undo that change, or compute it again\.$/,
     ],
   ] as const)("says what was computed, after which edit, and what to do: %o", (parts, sentence) => {
     expect(troubleNotice(troubleOf({ lastEdit: "move tap", ...parts })).sentence).toMatch(sentence);
   });
 
-  it("offers to take back only where there is something to take back", () => {
+  it("offers to undo only if there is a change to undo", () => {
     expect(troubleNotice(troubleOf({ lastEdit: "move tap" })).waysOut).toContain("take back the last change");
     const first = troubleNotice(troubleOf());
     expect(first.waysOut).not.toContain("take back the last change");

@@ -16,7 +16,7 @@ function newBatch(startWorker: () => WorkerLike, size = 1) {
   return newPool<EvaluationRequest, DriveEvaluation, FieldEvaluation>(work, size).batch(OF_NOBODY);
 }
 
-describe("a sweep of the tuning", () => {
+describe("a tuning sweep", () => {
   it("asks for designs each with another value and all else the same, a worker one at a time", () => {
     const { workers, start } = newHands<EvaluationRequest>();
     const values = SWEEPS.bank.values(pierHallLeft);
