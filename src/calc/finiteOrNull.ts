@@ -1,4 +1,4 @@
-/** A number, or null where it is none: a limit that is never reached, a quality without any loss. */
+/** A finite number, or null, as for a limit that is never reached or a quality factor without loss. */
 export function finiteOrNull(value: number): number | null {
   return Number.isFinite(value) ? value : null;
 }

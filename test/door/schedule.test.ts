@@ -146,7 +146,7 @@ describe("the schedule door", () => {
     const header = { format: 0 as const, numTracks: 1, ticksPerBeat: 480 };
     writeFileSync(at("held.mid"), Uint8Array.from(writeMidi({ header, tracks: [held] })));
     const { output, complaints } = scheduleCommand([at("held.mid"), at("left.json")]);
-    expect(complaints.join(" ")).toContain("Notes held for more than ten minutes end there: 1.");
+    expect(complaints.join(" ")).toContain("Notes held for more than ten minutes were ended there: 1.");
     expect(Number(output.trimEnd().split("\n").at(-1)?.split(",")[0])).toBeLessThan(600);
   });
 

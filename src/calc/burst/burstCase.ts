@@ -1,4 +1,4 @@
-/** What one burst of a design is simulated from. */
+/** The inputs of the simulation of a design's burst. */
 import { coupledNetwork, sparkLoad } from "../circuit/coupledNetwork";
 import type { Network } from "../circuit/network";
 import type { PrimaryCircuit } from "../circuit/primaryCircuit";
@@ -19,7 +19,7 @@ export interface BurstParts {
   onTime: number;
 }
 
-/** What a burst is simulated from. */
+/** The inputs of the simulation of a burst. */
 export interface BurstCase {
   /** without the switches, which come with the drive */
   network: Network;
@@ -27,7 +27,7 @@ export interface BurstCase {
   options: BurstOptions;
 }
 
-/** Where a fixed frequency is wanted and none is given, the primary's own resonance. */
+/** The primary's own resonance is used if a fixed frequency is selected and none is given. */
 function withFrequency(drive: DesignParts["drive"], { resonance }: PrimaryCircuit): DesignParts["drive"] {
   const { commutation } = drive;
   return { ...drive, commutation: { ...commutation, frequency: commutation.frequency ?? resonance } };
@@ -39,7 +39,7 @@ function growthOf({ spark }: BurstParts, breakoutVoltage: number | null): BurstO
 }
 
 /**
- * @param breakoutVoltage V, where a growing spark begins; null where the design has no top load
+ * @param breakoutVoltage V, at which a growing spark begins; null if the design has no top load
  * @param loaded with the spark
  */
 export function burstCase(
@@ -69,7 +69,7 @@ export function burstCase(
   };
 }
 
-/** Null where there is none, or where it rings on for longer than it can be followed. */
+/** Null if there is none, or if it rings for longer than can be simulated. */
 export function runBurst({ network, drive, options }: BurstCase): BurstResult | null {
   const result = simulateBurst(network, drive, options);
   return result && !result.cutShort ? result : null;

@@ -1,4 +1,4 @@
-/** What drives a burst, and how the primary's current finds its way through reservoir, bridge and bank. */
+/** The drive of a burst, and the path of the primary current through reservoir, bridge and bank. */
 import { railCapacitance, railSeriesResistance, railVoltage, switchesInPath } from "../circuit/bridge";
 import type { Commutation, Drive } from "../design-parts";
 import type { ConductingPath } from "./system";
@@ -6,7 +6,7 @@ import type { ConductingPath } from "./system";
 /** Of a current, of the rail that it comes from, of the pair that is on: 1 drives the current up. */
 export type Polarity = 1 | -1;
 
-/** What a burst needs to know of bridge, reservoir and control. */
+/** The properties of bridge, reservoir and control that a burst needs. */
 export interface BurstDrive {
   /** V at no load */
   busVoltage: number;
@@ -15,7 +15,7 @@ export interface BurstDrive {
   /** Ω, of the whole reservoir */
   reservoirSeriesResistance: number;
   bridge: "half" | "full";
-  /** V of one switch as it stands, and of its diode: the same line is taken for both (common practice) */
+  /** V of one switch or its diode: the same line is used for both (common practice) */
   onStateVoltage: number;
   /** Ω, likewise */
   onStateResistance: number;
@@ -29,7 +29,7 @@ export interface BurstDrive {
   onTime: number;
 }
 
-/** A design's drive as a burst takes it; devices in parallel share the current equally. */
+/** A design's drive for a burst; devices in parallel share the current equally. */
 export function burstDrive(drive: Drive, busVoltage: number, onTime: number): BurstDrive {
   const { parallelDevices, onStateResistance, onStateVoltage } = drive.switch;
   const { turnOffEnergyPerAmpere, turnOffTestVoltage } = drive.switch;
@@ -48,7 +48,7 @@ export function burstDrive(drive: Drive, busVoltage: number, onTime: number): Bu
   };
 }
 
-/** What the drive adds to the network while a current flows. */
+/** The part of the drive in the network while a current flows. */
 export function conductingPath(drive: BurstDrive): ConductingPath {
   return {
     resistance: switchesInPath(drive) * drive.onStateResistance + railSeriesResistance(drive),
@@ -56,7 +56,7 @@ export function conductingPath(drive: BurstDrive): ConductingPath {
   };
 }
 
-/** The primary's circuit from the reservoir to the bank, as it stands at a moment. */
+/** The state of the primary's circuit from the reservoir to the bank. */
 export interface PrimarySide {
   bridge: BurstDrive["bridge"];
   /** V across on-state switches at no current */
@@ -101,7 +101,7 @@ export function railDriving({ rail, rails }: PrimarySide): number {
 }
 
 /**
- * Moves the charge that has passed out of the rail and into the bank. Gives it, A·s.
+ * Moves the charge that has passed out of the rail and into the bank. Returns it, A·s.
  * @param fall V that the voltage of rail and bank in series has fallen by
  */
 export function moveCharge(side: PrimarySide, fall: number): number {
@@ -139,13 +139,13 @@ export function startingDirection(side: PrimarySide, gate: Polarity | 0, induced
   return downwardVoltage(side, gate, induced) > 0 ? -1 : 0;
 }
 
-/** The rail that a current finds: of the pair that is on, else the one that the diodes return it to. */
+/** The rail that a current flows from: that of the pair that is on, else the one that the diodes return it to. */
 function railFor(direction: Polarity, gate: Polarity | 0): Polarity {
   if (gate !== 0) return gate;
   return direction === 1 ? -1 : 1;
 }
 
-/** Lets a current flow in a direction. Gives the V of rail, switches and bank that drive it. */
+/** Lets a current flow in a direction. Returns the V of rail, switches and bank that drive it. */
 export function conduct(side: PrimarySide, direction: Polarity, gate: Polarity | 0): number {
   side.direction = direction;
   side.rail = railFor(direction, gate);

@@ -5,7 +5,7 @@
  * is on, the rail that the diodes return the current to. Signs are smooth, so that the simulator's steps do not
  * get stuck. The comparator's i + leadTime·di/dt is the voltage of a copy of the current through a resistance of
  * 1 Ω and an inductance of leadTime; delays are matched lines. The over-current limit and a growing spark are
- * not in it: take the time of the last turn-off for the on-time, and the full load.
+ * not included: use the time of the last turn-off as the on-time, and the full load.
  */
 import { railCapacitance, railSeriesResistance, railVoltage, switchesInPath } from "../circuit/bridge";
 import type { Network } from "../circuit/network";
@@ -14,13 +14,13 @@ import type { BurstDrive } from "./burstDrive";
 
 interface BurstNetlistOptions {
   title?: string;
-  /** s simulated; a third more than the on-time where absent */
+  /** s simulated; by default a third more than the on-time */
   until?: number;
 }
 
 /** A over which the sign of the current turns. */
 const SIGN_CURRENT = 0.05;
-/** F that stands for a stiff bus. */
+/** F that represents a stiff bus. */
 const STIFF = 1e3;
 /** Steps of the simulator per period of the fundamental, at least. */
 const STEPS_PER_PERIOD = 400;

@@ -7,8 +7,8 @@ import type { BurstResult } from "./burstResult";
 const ON_TIMES = 20;
 
 /**
- * Bursts whose ends lie a third of a half cycle apart, the first at the on-time: what rings on, what is given back and
- * which device turns off go with the phase in which a burst ends, and a note's on-time may end in any.
+ * Bursts whose ends lie a third of a half cycle apart, the first at the on-time: the ringing, the returned energy and
+ * the device that turns off depend on the phase in which a burst ends, and a note's on-time may end in any.
  */
 export interface BurstPhases {
   onTime: number;

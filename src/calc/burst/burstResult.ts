@@ -1,4 +1,4 @@
-/** What a burst has to say for itself, and what it comes to when it is repeated. */
+/** The results of a burst, alone and repeated. */
 import type { PolePair } from "../circuit/poles";
 import type { BurstDrive } from "./burstDrive";
 import { type EnergyAccount, energyAccount, type PrimaryResistances } from "./energyAccount";
@@ -16,7 +16,7 @@ export interface BurstResult {
   peakPrimaryCurrent: Peak;
   /** V; may come after the drive has ended */
   peakTopVoltage: Peak;
-  /** A at the foot of the winding */
+  /** A at the base of the winding */
   peakBaseCurrent: number;
   /** V across the bank */
   peakBankVoltage: number;
@@ -24,30 +24,30 @@ export interface BurstResult {
   squareCurrentTime: number;
   /** A·s, of its magnitude */
   chargeMoved: number;
-  /** s; null where the over-current limit was not reached */
+  /** s; null if the over-current limit was not reached */
   limitReachedAt: number | null;
-  /** s, when the last pair went off */
+  /** s, when the last pair turned off */
   driveEnd: number;
-  /** s, when the primary current had ended for good */
+  /** s, when the primary current had ended finally */
   primaryEnd: number;
   /** V that the reservoir has fallen by at most, its series resistance left out */
   reservoirSag: number;
   halfCycles: HalfCycle[];
   runningFrequency: RunningFrequency[];
-  /** of the primary current's envelope, its first minimum; null where it only rises */
+  /** of the primary current's envelope, its first minimum; null if it only rises */
   firstBeatMinimum: { time: number; current: number } | null;
   gates: GateInterval[];
   turnOffs: TurnOff[];
   waveform: Waveform;
   energy: EnergyAccount;
-  /** the burst was cut short after very many steps; never in a usual network */
+  /** the burst was cut off after too many steps; never in a usual network */
   cutShort: boolean;
 }
 
 /** A swing of the current one way, interrupted or not. */
 type Swing = Pick<HalfCycle, "from" | "to" | "direction" | "driven" | "peakCurrent" | "peakTime">;
 
-/** A current that stops and goes on in the same direction has not turned over: its half cycles are one swing. */
+/** A current that stops and continues in the same direction has not reversed: its half cycles are one swing. */
 function swings(halfCycles: readonly HalfCycle[]): Swing[] {
   const all: Swing[] = [];
   for (const half of halfCycles) {
@@ -84,11 +84,11 @@ function firstBeatMinimum(halfCycles: readonly HalfCycle[]): { time: number; cur
   return at < 0 ? null : { time: driven[at].peakTime, current: driven[at].peakCurrent };
 }
 
-/** What the record does not know of a burst that is over. */
+/** Results of a finished burst that are not in its record. */
 interface BurstEnd {
-  /** s; null where the over-current limit was not reached */
+  /** s; null if the over-current limit was not reached */
   limitReachedAt: number | null;
-  /** s, when the primary current had ended for good */
+  /** s, when the primary current had ended finally */
   primaryEnd: number;
   cutShort: boolean;
   resistances: PrimaryResistances;
@@ -96,7 +96,7 @@ interface BurstEnd {
   stored: number;
 }
 
-/** What is read from the record of a burst that is over. */
+/** The result of a finished burst. */
 export function burstResult(record: BurstRecord, drive: BurstDrive, end: BurstEnd): BurstResult {
   const { extremes, integrals, halfCycles, gates } = record;
   const turnOff = halfCycles.reduce((sum, { turnOffEnergy }) => sum + turnOffEnergy, 0);
@@ -127,7 +127,7 @@ export function runningPole(frequency: number, { lower, upper }: PolePair): "low
   return frequency * frequency < lower.frequency * upper.frequency ? "lower" : "upper";
 }
 
-/** Driven cycles over their time, Hz; null where there is not one. */
+/** Driven cycles over their time, Hz; null if there is not one. */
 export function meanFrequency({ runningFrequency }: Pick<BurstResult, "runningFrequency">): number | null {
   const time = runningFrequency.reduce((sum, { frequency }) => sum + 1 / frequency, 0);
   return time > 0 ? runningFrequency.length / time : null;
@@ -143,7 +143,7 @@ export function averagePower(energy: number, repetitionRate: number): number {
   return energy * repetitionRate;
 }
 
-/** Part of the time that the bursts take, their on-times in s. */
+/** Share of the time that is on-time; on-times in s. */
 export function dutyOf({ onTime, repetitionRate }: { onTime: number; repetitionRate: number }): number {
   return onTime * repetitionRate;
 }

@@ -1,5 +1,5 @@
 /**
- * Control of the bridge: which pair of switches is on, and what is to come.
+ * Control of the bridge: which pair of switches is on, and what is scheduled.
  *
  * The comparator sees i + leadTime·di/dt, a prediction of the current. Where that passes zero the pair is
  * turned off a delay later, and the opposite one turned on a dead time after that. At a fixed frequency the
@@ -12,11 +12,11 @@ export interface Control {
   half: Polarity;
   /** pair that is on; 0 while none is */
   gate: Polarity | 0;
-  /** the comparator's passing through zero is awaited */
+  /** whether the comparator's zero crossing is awaited */
   awaiting: boolean;
   /** the comparator has had the sign of this half cycle, so that its next zero ends it */
   seen: boolean;
-  /** s; Infinity where nothing is scheduled */
+  /** s; Infinity if nothing is scheduled */
   offAt: number;
   onAt: number;
   limitOffAt: number;
@@ -69,7 +69,7 @@ export function passZero(control: Control, drive: BurstDrive, time: number): voi
   control.onAt = control.offAt + deadTime;
 }
 
-/** The current has reached the over-current limit: the pair goes off a delay later. */
+/** The current has reached the over-current limit: the pair turns off a delay later. */
 export function reachLimit(control: Control, drive: BurstDrive, time: number): void {
   control.limitReachedAt ??= time;
   control.limitOffAt = time + drive.commutation.delay;
@@ -81,7 +81,7 @@ function allOff(control: Control): void {
   control.limitOffAt = Number.POSITIVE_INFINITY;
 }
 
-/** All pairs off for good. */
+/** Turns all pairs off until the end. */
 function endControl(control: Control): void {
   allOff(control);
   control.onAt = Number.POSITIVE_INFINITY;
@@ -116,7 +116,7 @@ function turnOn(control: Control, drive: BurstDrive, time: number): void {
 
 export type Switching = "end" | "limit" | "off" | "on";
 
-/** Does what is due at a time, in the order in which the gates would; says what was done. */
+/** Performs the actions due at a time, in the order of the gates; returns them. */
 export function switchAt(control: Control, drive: BurstDrive, time: number): Switching {
   if (time >= drive.onTime) {
     endControl(control);

@@ -1,4 +1,4 @@
-/** Where each joule of a burst goes. */
+/** The energy balance of a burst. */
 import { switchesInPath } from "../circuit/bridge";
 import type { BurstDrive } from "./burstDrive";
 import type { Instant } from "./stepLadder";
@@ -32,7 +32,7 @@ function squareIntegral(time: number, a: number, b: number, aRate: number, bRate
   return 0.5 * time * (a * a + b * b) + ((time * time) / 6) * (a * aRate - b * bRate);
 }
 
-/** Adds what a time in one conduction costs beside the primary: nothing in it switches. */
+/** Adds the losses other than the primary's over a time without switching. */
 export function addLosses(
   integrals: Integrals,
   losses: Losses,
@@ -55,7 +55,7 @@ export function addLosses(
 }
 
 /**
- * Adds what the primary's current costs in a time.
+ * Adds the losses by the primary's current over a time.
  * @param charge A·s that it has moved
  * @param rail V, mean over that charge, with the sign it drives the current with: it falls in proportion
  */
@@ -92,13 +92,13 @@ export interface EnergyAccount {
   secondary: number;
   /** in coils and capacitances at the end less at the start, reservoir left out */
   stored: number;
-  /** what the sum does not explain */
+  /** error of the balance */
   imbalance: number;
-  /** beside the sum: the switches' turn-off, which the network does not see */
+  /** not part of the balance: the switches' turn-off, which the network does not include */
   turnOff: number;
 }
 
-/** J that a burst takes out of the reservoir and does not give back, turn-off included; never below 0. */
+/** J that a burst takes out of the reservoir and does not return, including turn-off; never negative. */
 export function energyTaken({ supplied, returned, turnOff }: EnergyAccount): number {
   return Math.max(0, supplied - returned + turnOff);
 }
@@ -110,7 +110,7 @@ export interface PrimaryResistances {
 }
 
 /**
- * The account of a burst that is over.
+ * The energy balance of a finished burst.
  * @param stored J in coils and capacitances, reservoir left out
  * @param turnOff J of one switch's turn-offs
  */

@@ -1,4 +1,4 @@
-/** What remains when nothing can conduct any more: the modes ring down into their own losses and the spark. */
+/** The end of a burst, when nothing conducts any more: the modes ring down into their own losses and the spark. */
 import type { Network } from "../circuit/network";
 import { doubled, lowestStep, product, type SquareMatrix, type StepLadder, transform } from "./stepLadder";
 import { type Losses, modeCurrent, modeVoltage, SPARK, secondaryEnergy } from "./system";
@@ -17,7 +17,7 @@ function mostOfMode(network: Network, x: Float64Array, mode: number, all: number
 
 /**
  * Whether the open circuit stays below a rail's voltage for ever: each mode's voltage in the primary is at
- * most what all its energy would make of it.
+ * most that of all its energy.
  * @param bank V across it
  * @param lowerRail V that it would have to exceed to drive a current up
  * @param upperRail V, down

@@ -1,4 +1,4 @@
-/** What is kept of a burst while it runs: peaks, half cycles, gates, a thinned waveform, beside the integrals. */
+/** The record of a burst while it runs: peaks, half cycles, gates and a thinned waveform, besides the integrals. */
 import type { Polarity } from "./burstDrive";
 import { addLosses, type Integrals, noIntegrals } from "./energyAccount";
 import type { Instant } from "./stepLadder";
@@ -25,7 +25,7 @@ export interface HalfCycle {
   topPeakTime: number;
   /** of its current: 1 up */
   direction: Polarity;
-  /** whether it began before the drive ended, so that it is not the diodes' alone */
+  /** whether it began before the drive ended, so that not only the diodes conduct */
   driven: boolean;
   /** A²s and A·s in it */
   squareCurrent: number;
@@ -45,7 +45,7 @@ export interface GateInterval {
 export interface TurnOff {
   /** s */
   time: number;
-  /** A, above zero where the switches carry it, below where their diodes already do */
+  /** A, positive if the switches carry it, negative if their diodes already do */
   current: number;
 }
 
@@ -66,7 +66,7 @@ interface Extremes {
   primaryCurrent: Peak;
   /** V */
   topVoltage: Peak;
-  /** A at the foot of the winding */
+  /** A at the base of the winding */
   baseCurrent: number;
   /** V across the bank */
   bankVoltage: number;
@@ -104,7 +104,7 @@ export interface RecordOptions {
   baseCurrentRatios?: readonly number[];
   /** waveform samples per period of the fundamental */
   samplesPerPeriod?: number;
-  /** false: no sample is taken, and the ringing after the last current is followed for a period only */
+  /** false: no samples are taken, and the ringing after the last current is simulated for a period only */
   waveform?: boolean;
 }
 
@@ -125,7 +125,7 @@ function emptyHalfCycle(from: number, driven: boolean): HalfCycle {
 }
 
 /**
- * A record of nothing yet.
+ * An empty record.
  * @param period s, of the fundamental
  */
 export function burstRecord(
@@ -185,7 +185,7 @@ function sampleInto(samples: Samples, modes: number, time: number, x: Float64Arr
   samples.next = time + samples.period;
 }
 
-/** Takes a sample where one is due, or at once; none twice at a time. */
+/** Takes a sample if one is due, or at once; never two at the same time. */
 export function takeSample(
   { samples, baseCurrentRatios }: BurstRecord,
   time: number,
@@ -303,13 +303,13 @@ export function closeHalfCycle(
   record.halfCycle = emptyHalfCycle(time, drivenNext);
 }
 
-/** A pair goes on. */
+/** A pair turns on. */
 export function gateOn({ gates }: BurstRecord, time: number, polarity: Polarity): void {
   gates.push({ from: time, to: time, polarity });
 }
 
 /**
- * The pair that is on goes off.
+ * The pair that is on turns off.
  * @param current A that it carries then, below zero where its diodes do
  */
 export function gateOff({ gates, turnOffs }: BurstRecord, time: number, current: number): void {

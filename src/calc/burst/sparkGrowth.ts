@@ -5,7 +5,7 @@ import { modeVoltage, SPARK, storedEnergy, topVoltage } from "./system";
 
 /**
  * The spark breaks out when the top first reaches a voltage and then grows at a constant rate to its full
- * length; its capacitance goes with the length, its resistance stays. Common practice, no source.
+ * length; its capacitance is proportional to the length, its resistance constant. Common practice, no source.
  */
 export interface SparkGrowth {
   /** V at the top where it breaks out */
@@ -16,7 +16,7 @@ export interface SparkGrowth {
   length: number;
 }
 
-/** A spark shorter than this part of its full length is none. */
+/** A spark shorter than this share of its full length is neglected. */
 const LEAST_PART = 1e-4;
 
 /** A spark that grows in a burst. */
@@ -27,7 +27,7 @@ export interface GrowingSpark {
   brokeOutAt: number;
 }
 
-/** Null where there is no spark, or where it stands at its full length from the start. */
+/** Null without a spark, or if it has its full length from the start. */
 export function growingSpark(growth: SparkGrowth | undefined, full: SparkLoad | null): GrowingSpark | null {
   return growth && full ? { growth, full, brokeOutAt: Number.POSITIVE_INFINITY } : null;
 }
@@ -42,7 +42,7 @@ function grownLoad({ full, growth }: GrowingSpark, since: number): SparkLoad | n
   return part >= LEAST_PART ? { ...full, capacitance: full.capacitance * part } : null;
 }
 
-/** The load for the half cycle that begins at a time; null where it stays at the present one. */
+/** The load for the half cycle that begins at a time; null if it stays at the present one. */
 export function nextLoad(
   spark: GrowingSpark,
   present: SparkLoad | null,
@@ -59,8 +59,8 @@ export function nextLoad(
 }
 
 /**
- * Renews the spark's load with its charge kept, and gives back the stored energy that this sets free, J:
- * it goes into the spark. A parallel load shares its charge with the modes it stands across.
+ * Updates the spark's load with its charge kept, and returns the stored energy that this releases, J:
+ * it goes into the spark. A parallel load shares its charge with the modes it is connected across.
  */
 export function renewLoad(before: Network, after: Network, x: Float64Array): number {
   // the bank's does not change with it

@@ -220,7 +220,7 @@ export function placeAtRest(size: number): Place {
   return { here: instant(), there: instant(), next: new Float64Array(size), terms: seriesRoom(size) };
 }
 
-/** Writes the rate that goes with the state. */
+/** Writes the rate of the state. */
 export function renewRate({ system }: StepLadder, { x, rate }: Instant): void {
   transform(system.size, system.entries, x, rate);
 }
@@ -231,7 +231,7 @@ export function advance(ladder: StepLadder, { here, there, terms }: Place, time:
   renewRate(ladder, there);
 }
 
-/** The part of the longest step to which an event's time is found: some femtoseconds. */
+/** The part of the longest step to which an event's time is found: a few femtoseconds. */
 export const RESOLUTION = 2 ** -24;
 /** Least part of the bracket that a guess by secant keeps from its ends: what is left shrinks to it. */
 const FROM_ENDS = 0.01;

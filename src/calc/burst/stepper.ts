@@ -68,7 +68,7 @@ import {
 export interface BurstOptions extends RecordOptions {
   /** Ω, the part of the network's primary resistance that is the bank's; 0 where absent */
   bankResistance?: number;
-  /** absent: the network's load stands from the start */
+  /** absent: the network's load is connected from the start */
   growth?: SparkGrowth;
 }
 
@@ -77,7 +77,7 @@ interface BurstRun {
   drive: BurstDrive;
   /** with the spark's load of the moment */
   system: BurstSystem;
-  /** null where the load stays */
+  /** null if the load stays */
   spark: GrowingSpark | null;
   place: Place;
   side: PrimarySide;
@@ -85,13 +85,13 @@ interface BurstRun {
   record: BurstRecord;
   /** s */
   time: number;
-  /** taken so far; what takes as long as some of them counts as so many */
+  /** steps so far; slower operations count as several */
   steps: number;
-  /** steps in which a renewed load still settles, each STEPS_PER_RUNG of them twice as long as those before */
+  /** steps in which a updated load still settles, each STEPS_PER_RUNG of them twice as long as those before */
   settling: number;
 }
 
-/** The account is closed when the modes hold less than this part of the most that they held. */
+/** The simulation ends when the modes hold less than this share of their largest energy. */
 const DECAYED_PART = 1e-3;
 /** Steps of one burst: ten to fifty times what a usual one takes, most of them when nothing conducts any more. */
 const MOST_STEPS = 36_000;
@@ -99,7 +99,7 @@ const MOST_STEPS = 36_000;
 const MOST_STEPS_DRIVEN = 16_000;
 /** What finding an event costs, in steps: a bridge that hunts has thousands. */
 const STEPS_PER_EVENT = 6;
-/** What a renewed load's ladders cost, in steps. */
+/** What a updated load's ladders cost, in steps. */
 const STEPS_PER_RENEWAL = 10;
 /** Two of a length keep the integrals of an exponential settling to 1e-3 of it. */
 const STEPS_PER_RUNG = 2;
@@ -107,7 +107,7 @@ const STEPS_PER_RUNG = 2;
 const DRAWN_AFTER = 96;
 const FOLLOWED_AFTER = 32;
 
-/** At rest; a spark that grows is not there yet. */
+/** At rest; a growing spark has not begun. */
 function startRun(full: Network, drive: BurstDrive, options: BurstOptions): BurstRun {
   const network = options.growth ? { ...full, load: null } : full;
   const { inductance, capacitance } = network.modes[0] ?? network.primary;
@@ -130,7 +130,7 @@ function presentLadder({ side, system }: BurstRun): StepLadder {
   return side.direction === 0 ? openLadder(system) : system.conducting;
 }
 
-/** Settles which way the current goes after a switching or a zero. */
+/** Determines the direction of the current after a switching or a zero. */
 function settle(run: BurstRun): void {
   const { side, system, control, place } = run;
   const { x } = place.here;
@@ -207,7 +207,7 @@ function endHalfCycle({ record, side, control, system, place, time }: BurstRun):
   );
 }
 
-/** The current has come to zero: it goes on the other way, or not at all. */
+/** The current has reached zero: it continues in the other direction, or not at all. */
 function turnOver(run: BurstRun): void {
   endHalfCycle(run);
   run.place.here.x[CURRENT] = 0;
@@ -215,7 +215,7 @@ function turnOver(run: BurstRun): void {
   settle(run);
 }
 
-/** What follows from the state that was arrived at. */
+/** Handles the event at the state that was reached. */
 function react(run: BurstRun): void {
   const { control, drive, side } = run;
   const { x } = run.place.here;
@@ -236,7 +236,7 @@ function watchComparator({ control, drive, place }: BurstRun): void {
   control.seen = comparatorInput(control, drive, x[CURRENT], rate[CURRENT]) > 0;
 }
 
-/** The pair that is on goes off: recorded with the current that it carries then. */
+/** The pair that is on turns off: recorded with the current that it carries then. */
 function recordTurnOff({ record, control, drive, side, place, time }: BurstRun): void {
   if (control.gate === 0) return;
   const current = control.gate * place.here.x[CURRENT];
@@ -246,13 +246,13 @@ function recordTurnOff({ record, control, drive, side, place, time }: BurstRun):
       drive.turnOffEnergyPerVoltAmpere * current * Math.max(0, busVoltage(side));
 }
 
-/** Steps in which a renewed load is followed, from a quarter of the time it settles in up to the longest. */
+/** Steps in which a updated load is followed, from a quarter of the time it settles in up to the longest. */
 function settlingSteps({ resistance, capacitance }: SparkLoad, step: number): number {
   const time = Math.max(resistance, LEAST_SPARK_RESISTANCE) * capacitance;
   return STEPS_PER_RUNG * Math.max(0, Math.ceil(Math.log2((4 * step) / time)));
 }
 
-/** Renews the spark's load for the half cycle that begins. */
+/** Updates the spark's load for the half cycle that begins. */
 function growSpark(run: BurstRun): void {
   const { spark, record, drive } = run;
   const { network, conducting } = run.system;
@@ -331,7 +331,7 @@ function ringOut({ system, place, record }: BurstRun): void {
   integrals.spark += decayed.spark;
 }
 
-/** s, the longest on-time that a burst in the network can be followed over: some 300 of its cycles. */
+/** s, the longest on-time of a burst that can be simulated in the network: about 300 of its cycles. */
 export function longestOnTime(network: Network): number {
   return MOST_STEPS_DRIVEN * longestStep(network);
 }
@@ -354,7 +354,7 @@ function begin(run: BurstRun): void {
 /**
  * Runs one burst from rest.
  * @param network primary.resistance without the switches, which come from the drive
- * @returns null where the couplings are impossible (a leakage inductance not above zero), a value has no meaning, or
+ * @returns null if the couplings are impossible (a leakage inductance not above zero), a value has no meaning, or
  * the on-time is longer than {@link longestOnTime}
  */
 export function simulateBurst(

@@ -4,13 +4,13 @@
  * | place | code name | meaning | unit |
  * | 0 | CURRENT | i, primary current | A |
  * | 1 | SOURCE | w, voltage that drives it: of the rail less the switches' on-state voltage and the bank's; 0 without it | V |
- * | 2 | SPARK | v_S, voltage of the spark's capacitance where it stands in series with a resistance | V |
+ * | 2 | SPARK | v_S, voltage of the spark's capacitance if it is in series with a resistance | V |
  * | 3 + 2n | modeCurrent | i_n, current of mode n, normalised to 1 V at the top | A |
  * | 4 + 2n | modeVoltage | u_n, its voltage | V |
  *
  * L·di/dt + Σ M_n·di_n/dt = w − R·i,  dw/dt = −(1/C + 1/C_R)·i,  M_n·di/dt + L_n·di_n/dt = −R_n·i_n − u_n,
  * C_n·du_n/dt = i_n − i_S.
- * While a current flows, rail and bank stand in series and the on-state voltage is constant, so that one voltage is
+ * While a current flows, rail and bank are in series and the on-state voltage is constant, so that one voltage is
  * enough, and one matrix for both directions of the bridge. Source: circuit theory, mesh analysis.
  */
 import type { Network, SparkLoad } from "../circuit/network";
@@ -192,7 +192,7 @@ export function highestFrequency(network: Network): number {
 
 /**
  * Steps per period of what primary and fundamental can ring at, and of the highest overtone, which carries little.
- * The integrals keep to some 1e-6, because the errors of the corrected trapezium rule cancel from step to step;
+ * The integrals are accurate to 1e-6 or so, as the errors of the corrected trapezium rule cancel from step to step;
  * peaks between steps are read from cubics, to 3e-5 and 4e-4 of an overtone's share.
  */
 const STEPS_PER_PERIOD = 20;
@@ -205,7 +205,7 @@ export function longestStep(network: Network): number {
   return (2 * Math.PI) / Math.max(fundamental, STEPS_PER_OVERTONE * highestFrequency(network));
 }
 
-/** What turns energy into heat beside the primary. */
+/** The losses other than those of the primary. */
 export interface Losses {
   modeResistances: readonly number[];
   /** S of the spark's resistance; 0 without a spark */

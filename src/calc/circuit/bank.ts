@@ -5,7 +5,7 @@ import type { CapacitorUnit, Tank } from "../design-parts";
 /** How many of which unit a bank is made of. */
 type BankParts = Pick<Tank, "unit" | "unitsInSeries" | "strings">;
 
-/** What a bank has to stand. */
+/** The duty of a bank. */
 export interface BankDuty {
   /** V and A, magnitudes, of the whole bank */
   peakVoltage: number;
@@ -26,7 +26,7 @@ export interface UnitStress {
   rmsCurrent: number;
   /** W, of one unit */
   loss: number;
-  /** limit over stress: above 1 is within the data sheet; null where there is no stress */
+  /** limit over stress: above 1 is within the data sheet; null if there is no stress */
   voltageMargin: number | null;
   peakCurrentMargin: number | null;
   rmsCurrentMargin: number | null;
@@ -50,7 +50,7 @@ export function bankVoltageRating({
   return unit.dcVoltage * unitsInSeries;
 }
 
-/** A that a bank bears in pulses, shared equally. */
+/** A, pulse rating of a bank, shared equally by its strings. */
 export function bankPeakCurrentRating({ unit, strings }: Pick<BankParts, "unit" | "strings">): number {
   return unit.peakCurrent * strings;
 }
@@ -97,7 +97,7 @@ export interface ArrangementWish {
   duty: BankDuty;
   /** least limit over stress */
   margin: number;
-  /** price of one unit, in whatever money; null where it is not given */
+  /** price of one unit, in any currency; null if not given */
   unitCost: number | null;
 }
 
@@ -168,7 +168,7 @@ const CAPACITANCE_TOLERANCE = 0.05;
 const MARGIN = 1.2;
 const MOST_PROPOSALS = 6;
 
-/** Banks of a tank's own unit that would do within every margin under a duty of the present bank, fewest units first. */
+/** Banks of a tank's own unit that keep every margin under the duty of the present bank, fewest units first. */
 export function proposedBanks(tank: Tank, duty: BankDuty): Arrangement[] {
   const present = bankCapacitance(tank);
   const capacitance = tank.wantedCapacitance ?? present;
@@ -181,7 +181,7 @@ export function proposedBanks(tank: Tank, duty: BankDuty): Arrangement[] {
   }).slice(0, MOST_PROPOSALS);
 }
 
-/** What bursts repeated at a rate ask of a bank; without a cycle, at the primary's own resonance in Hz. */
+/** The duty of a bank with repeated bursts; without a full cycle, at the primary's own resonance in Hz. */
 export function bankDuty(burst: BurstResult, repetitionRate: number, resonance: number): BankDuty {
   return {
     peakVoltage: burst.peakBankVoltage,

@@ -1,5 +1,5 @@
 /**
- * What a half and a full bridge make of bus, reservoir and switches. In a full bridge the whole bus drives the load
+ * How half and full bridges use bus, reservoir and switches. In a full bridge the whole bus drives the load
  * through two switches at a time; in a half bridge one half of the reservoir does, two equal capacitors standing in
  * series across the bus, through one switch.
  */

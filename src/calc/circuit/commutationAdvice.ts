@@ -10,26 +10,26 @@ export function zeroAdvance(leadTime: number, frequency: number): number {
   return Math.atan(omega * leadTime) / omega;
 }
 
-/** The lead time with a wanted advance, s; null where no lead reaches it, a quarter of a period or more. */
+/** The lead time with a wanted advance, s; null if none reaches it, as for a quarter of a period or more. */
 export function leadTimeFor(advance: number, frequency: number): number | null {
   const omega = 2 * Math.PI * frequency;
   return omega * advance < 0.5 * Math.PI ? Math.tan(omega * advance) / omega : null;
 }
 
 export interface CommutationAdvice {
-  /** s, lead with which a pair goes off just at the current's zero */
+  /** s, lead time with which a pair turns off exactly at the current's zero */
   leadAtZero: number | null;
-  /** s, lead with which the next pair comes on just at the zero, the dead time passed */
+  /** s, lead time with which the next pair turns on exactly at the zero, after the dead time */
   leadAcrossDeadTime: number | null;
-  /** s from the present turn-off to the current's zero; below 0 where the pair goes off late */
+  /** s from the present turn-off to the current's zero; negative if the pair turns off late */
   advance: number;
-  /** s, longest dead time with which the next pair comes on before the zero */
+  /** s, longest dead time with which the next pair turns on before the zero */
   longestDeadTime: number;
   /** A at the present turn-off of a sine of the peak current; below 0 after the zero */
   turnOffCurrent: number;
 }
 
-/** Advice from the sine that the current nearly is. */
+/** Advice for a sinusoidal current, which the real one nearly is. */
 export function commutationAdvice(
   { commutation }: Pick<BurstDrive, "commutation">,
   frequency: number,
@@ -46,7 +46,7 @@ export function commutationAdvice(
   };
 }
 
-/** A, RMS over the commutations of a burst, its last turn-off left out: that one comes when the on-time says. */
+/** A, RMS over the commutations of a burst, without its last turn-off, which the on-time determines. */
 function turnOffRms(network: Network, drive: BurstDrive, options: BurstOptions): number {
   const turnOffs = simulateBurst(network, drive, options)?.turnOffs.slice(0, -1) ?? [];
   const sum = turnOffs.reduce((so, { current }) => so + current * current, 0);
@@ -64,7 +64,7 @@ export interface QuietLead {
 }
 
 /**
- * The lead time with the smallest turn-off current over a whole burst, by golden section: some sixteen bursts.
+ * The lead time with the smallest turn-off current over a whole burst, by golden section: about sixteen bursts.
  * @param leads s, the shortest and the longest lead that are tried
  */
 export function quietLead(

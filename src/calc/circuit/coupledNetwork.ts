@@ -1,4 +1,4 @@
-/** The coupled network of a design, and what is read from it. */
+/** The coupled network of a design. */
 import type { Spark } from "../design-parts";
 import type { Network, SparkLoad } from "./network";
 import { secondaryPole } from "./poles";

@@ -1,4 +1,4 @@
-/** The chain of current transformers before the over-current comparator. */
+/** The current transformers ahead of the over-current comparator. */
 import type { CurrentTransformer } from "../design-parts";
 
 type Chain = Omit<CurrentTransformer, "comparatorVoltage">;
@@ -43,7 +43,7 @@ function coresOf(transformer: Chain, current: number, frequency: number): Transf
 }
 
 /**
- * What a primary current makes of the chain; magnetising currents are left out.
+ * Currents and voltages in the chain at a primary current, without magnetising currents.
  * @param current A, peak
  * @param rmsCurrent A, over bursts and pauses
  * @param frequency Hz
@@ -79,7 +79,7 @@ const E24 = [
 ];
 /** A in the burden at the limit: enough for a quick comparator, little for the resistor; common practice, no source. */
 const BURDEN_CURRENT = 0.5;
-/** Turns that go well on one small core; common practice, no source. */
+/** Turns that fit easily on one small core; common practice, no source. */
 const MOST_TURNS = 120;
 
 function nearestE24(value: number): number {
@@ -102,7 +102,7 @@ export function proposeSense(limit: number, comparatorVoltage: number): SensePro
   return { turns, burden, comparatorVoltage: secondary * burden };
 }
 
-/** T in the core that is worked hardest, at the largest of some peak currents in A; Infinity at no frequency. */
+/** T, largest flux density of the cores at the largest of some peak currents in A; Infinity at zero frequency. */
 export function hardestFluxDensity(chain: Chain, currents: readonly number[], frequency: number): number {
   const cores = coresOf(chain, Math.max(...currents), frequency);
   return Math.max(...cores.map(({ fluxDensity }) => fluxDensity));

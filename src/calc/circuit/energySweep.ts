@@ -28,9 +28,9 @@ export interface EnergySweep {
   points: EnergyPoint[];
   /** s, the design's own */
   onTime: number;
-  /** A that switches and bank both bear in pulses */
+  /** A, within the pulse ratings of both switches and bank */
   allowedCurrent: number;
-  /** turns; null where no tap gives the spark any energy within the allowed current */
+  /** turns; null if no tap gives the spark any energy within the allowed current */
   mostEnergyTap: number | null;
   /** J, least energy of the taps that a clamp or the winding's tolerance may put in its place; null without one */
   leastBeside: number | null;
@@ -47,10 +47,10 @@ const FINER_TAPS = 5;
 const TAPS_OF_ROW = TAPS + 1 + 2 * DIVIDED_STEPS * FINER_TAPS;
 /** Of the interrupter's longest on-time, swept beside the design's own. */
 const ON_TIME_PARTS = [0.25, 0.5, 0.75, 1];
-/** On-times that differ by less than this part of the longest show nothing new. */
+/** On-times that differ by less than this share of the longest are merged. */
 const SAME_ON_TIME = 0.05;
 
-/** A that switches and bank both bear in pulses. */
+/** A, within the pulse ratings of both switches and bank. */
 export function allowedCurrent({ drive, tank }: Pick<DesignParts, "drive" | "tank">): number {
   return Math.min(pulseCurrentLimit(drive.switch), bankPeakCurrentRating(tank));
 }
@@ -68,7 +68,7 @@ export interface SweptCoil {
   allowed: number;
 }
 
-/** Null where the tap is not on the conductor or the circuit has no burst. */
+/** Null if the tap is not on the conductor or the circuit has no burst. */
 function energyPoint(coil: SweptCoil, tap: number, onTime: number): EnergyPoint | null {
   const primary = primaryCircuitAt(coil.solution, tap, coil.circuit);
   const mutuals = primary && mutualsAtTap(coil.table, coil.secondary, tap);
@@ -93,7 +93,7 @@ function sweptOnTimes({ onTime, longestOnTime }: Pick<Interrupter, "onTime" | "l
   return [onTime, ...others.filter((other) => Math.abs(other - onTime) > SAME_ON_TIME * longestOnTime)];
 }
 
-/** Where a second pass looks: between the taps around the best of the first. */
+/** The taps of the second pass, between those around the best of the first. */
 function finerTaps(best: EnergyPoint, row: readonly EnergyPoint[]): number[] {
   const at = row.indexOf(best);
   const around = row.slice(Math.max(0, at - DIVIDED_STEPS), at + DIVIDED_STEPS + 1).map(({ tap }) => tap);
@@ -106,7 +106,7 @@ function finerTaps(best: EnergyPoint, row: readonly EnergyPoint[]): number[] {
   });
 }
 
-/** The point that gives the spark most within a peak current; null where none gives it any. */
+/** The point with most energy into the spark within a peak current; null if none gives any. */
 export function mostEnergyPoint(points: readonly EnergyPoint[], allowedCurrent: number): EnergyPoint | null {
   return points
     .filter((point) => point.sparkEnergy > 0 && point.peakPrimaryCurrent <= allowedCurrent)
@@ -144,9 +144,9 @@ function* sweepRow(coil: SweptCoil, onTime: number): Generator<void, EnergyPoint
 }
 
 /**
- * Sweeps whole bursts over all taps. It takes a while, so it goes burst by burst: yields the part of the whole that is
- * done, 0 … 1, and whoever stops asking has given it up.
- * @param onTimes "all": the design's own and others up to the interrupter's longest; "own": that alone
+ * Sweeps whole bursts over all taps. It takes long, so it is a generator: after each burst it yields the share that is
+ * done, 0 … 1, and a caller cancels it by not continuing.
+ * @param onTimes "all": the design's own and others up to the interrupter's longest; "own": the design's own only
  */
 export function* sweepBursts(
   coil: SweptCoil,

@@ -39,7 +39,7 @@ function largestRise(network: readonly FosterElement[], start: number[], pulses:
 }
 
 export interface JunctionRise {
-  /** K over the case, at the worst moment of a burst among many */
+  /** K over the case, at the worst moment of a repeated burst */
   peak: number;
   /** K over the case, mean */
   mean: number;

@@ -1,11 +1,11 @@
-/** Where a circuit loses its energy, each loss as a share of its whole. */
+/** The losses of a circuit, each as a share of its total. */
 import { loopResistance, type PrimaryCircuit } from "./primaryCircuit";
 
 /** One of the losses of a circuit. */
 export interface LossPart {
   /** Ω */
   resistance: number;
-  /** of the circuit's whole */
+  /** of the circuit's total */
   share: number;
 }
 
@@ -22,7 +22,7 @@ export function lossShares<Name extends string>(parts: Record<Name, number>): Lo
   return { total, ...(Object.fromEntries(entries) as Record<Name, LossPart>) };
 }
 
-/** Losses of the primary circuit, Ω, its allowance told apart. */
+/** Losses of the primary circuit, Ω, with its allowance listed separately. */
 export function primaryLossParts({ resistance }: Pick<PrimaryCircuit, "resistance">, allowance: number) {
   const without = 1 / (1 + allowance);
   return {

@@ -3,7 +3,7 @@
  *
  * With x = ω² the primary loop reads 1/C − xL(x) = x²M₁²/(1/C₁ − xL₁), where the overtones only add to
  * the primary's inductance, L(x) = L + x·Σ Mₙ²/(1/Cₙ − xLₙ): two coupled circuits, solved again as L
- * follows the pole. The poles stand one between each mode's own frequency and the next.
+ * follows the pole. There is one pole between each mode's own frequency and the next.
  *
  * Source: terman1943, sec. 3, two coupled circuits.
  */
@@ -62,7 +62,7 @@ function soughtBetween(network: Network, upper: boolean): number {
   return 0.5 * (low + high);
 }
 
-/** Where an overtone lies so near that following it leads astray, the pole is sought between the modes. */
+/** If an overtone is so near that the iteration fails, the pole is searched for between the modes. */
 function pole(network: Network, upper: boolean): number {
   let x = twoCircuits(network, network.primary.inductance, upper);
   for (let round = 0; round < ROUNDS; round++) x = twoCircuits(network, withOvertones(network, x), upper);

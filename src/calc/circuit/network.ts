@@ -58,7 +58,7 @@ function loopImpedance(inductance: number, resistance: number, capacitance: numb
   return add(add(complex(resistance), scale(s, inductance)), divide(complex(1 / capacitance), s));
 }
 
-/** What the modes together are, seen from the top and from the primary. */
+/** All modes together, seen from the top and from the primary. */
 interface Secondary {
   /** Ω, impedance at the top with the primary open: Σ Xₙ(1 − Xₙ/Zₙ) */
   atTop: Complex;
@@ -85,7 +85,7 @@ function secondaryAt({ modes }: Network, s: Complex): Secondary {
 export interface Response {
   /** Ω that the bridge sees */
   inputImpedance: Complex;
-  /** top voltage per volt of the source in the bridge's place */
+  /** top voltage per volt of a source in place of the bridge */
   topVoltagePerVolt: Complex;
 }
 

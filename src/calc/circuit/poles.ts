@@ -55,7 +55,7 @@ function zero(
   return null;
 }
 
-/** A mode so loaded that it only creeps back has a real root, which is no pole of a frequency. */
+/** A mode loaded beyond critical damping has a real root, which is not a pole at a frequency. */
 function rings(s: Complex): boolean {
   return Math.abs(s.im) > 1e-3 * magnitude(s);
 }
@@ -95,7 +95,7 @@ function twoCircuitPoles({ primary, modes }: Network): [number, number] {
 /**
  * Both poles near the fundamental.
  * @param guess rad/s of both, from a neighbouring network; else those of two lossless circuits
- * @returns null where the search does not converge: an overdamped or broken network
+ * @returns null if the search does not converge: an overdamped or broken network
  */
 export function polePair(
   network: Network,
@@ -111,7 +111,7 @@ export function polePair(
     : { lower: second, upper: first };
 }
 
-/** The secondary's own pole with the load, primary open; null where the search does not converge. */
+/** The secondary's own pole with the load, primary open; null if the search does not converge. */
 export function secondaryPole(network: Network): Pole | null {
   const { inductance, capacitance } = network.modes[0];
   const s = zero(secondaryDeterminant, network, 1 / Math.sqrt(inductance * capacitance), []);

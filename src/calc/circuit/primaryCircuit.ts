@@ -43,7 +43,7 @@ export function primaryCircuitParts({
   };
 }
 
-/** The circuit at a tap, turns; null where the tap is not on the conductor. */
+/** The circuit at a tap, turns; null if the tap is not on the conductor. */
 export function primaryCircuitAt(
   solution: PrimarySolution,
   tap: number,
@@ -71,7 +71,7 @@ export function loopResistance({ tube, bank, switches }: PrimaryCircuit["resista
   return tube + bank + switches;
 }
 
-/** Hz of the primary, uncoupled, at a tap in turns; NaN where the tap is not on the conductor. */
+/** Hz of the primary, uncoupled, at a tap in turns; NaN if the tap is not on the conductor. */
 export function primaryResonanceAt(
   solution: PrimarySolution,
   { leadInductance, tank }: Pick<PrimaryCircuitParts, "leadInductance" | "tank">,

@@ -11,7 +11,7 @@ export interface MutualsAtTap {
   modes: number[];
 }
 
-/** Mutual inductances at a tap, turns; null where the tap is not on the conductor. */
+/** Mutual inductances at a tap, turns; null if the tap is not on the conductor. */
 export function mutualsAtTap(
   table: SectionMutuals,
   { modes }: Pick<SecondaryCircuit, "modes">,
@@ -31,7 +31,7 @@ export function mutualsAtTap(
 
 /** Coupling coefficients M/√(L₁L₂). */
 export interface Couplings {
-  /** with a uniform current in the secondary, as a meter at low frequency finds it */
+  /** with a uniform current in the secondary, as measured at low frequency */
   uniformCurrent: number;
   /** with the fundamental's current, the primary without its leads */
   atResonance: number;

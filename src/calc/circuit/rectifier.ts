@@ -2,10 +2,10 @@
  * Mains to bus: a rectifier with a reservoir, stepped through the mains' cycles until it repeats.
  *
  * One loop of source resistance and inductance, ideal diodes, and the reservoir under a load of constant
- * power, as bursts on the average are. A three-phase bridge is taken as its six-pulse envelope with two lines
+ * power, as bursts are on average. A three-phase bridge is modelled as its six-pulse envelope with two lines
  * in the loop, overlap of the phases left out. A doubler charges the upper half of its reservoir in one half
  * cycle, the lower in the other.
- * Source: circuit theory; schade1943, which treats the same circuit by charts.
+ * Source: circuit theory; schade1943, which treats the same circuit with charts.
  */
 import type { Supply } from "../design-parts";
 import { type Rectification, SUPPLY_ARRANGEMENTS } from "./supplyArrangement";
@@ -107,7 +107,7 @@ interface Pulse {
   highest: number;
 }
 
-/** V of what is charged in this pulse and of what waits (a doubler's other half, else 0), and A in the loop. */
+/** V of the part charged in this pulse and of the waiting one (a doubler's other half, else 0), and A in the loop. */
 interface Bus {
   charged: number;
   waiting: number;
@@ -118,14 +118,14 @@ function busOf({ charged, waiting }: Bus): number {
   return charged + waiting;
 }
 
-/** What the load takes of the bus: at most what would empty it in a step. */
+/** Voltage that the load takes from the bus: at most what would empty it in a step. */
 function loadCurrent(power: number, voltage: number, noLoad: number, emptying: number): number {
   return Math.max(0, Math.min(power / Math.max(voltage, 0.1 * noLoad), voltage * emptying));
 }
 
 /**
  * One pulse, in one loop over plain numbers, because some supplies take thousands of pulses to settle. The loop's
- * current goes by the implicit rule of Euler: a source without inductance, stiff as it is, stays stable.
+ * current is integrated by the implicit Euler rule, which stays stable for a stiff source without inductance.
  */
 function runPulse(power: number, loop: Loop, bus: Bus): Pulse {
   const { resistance, inductance, capacitance, source, pulse, turns } = loop;
@@ -157,7 +157,7 @@ function runPulse(power: number, loop: Loop, bus: Bus): Pulse {
   return { charge, squareCharge, energy, peak, voltageTime, lowest, highest };
 }
 
-/** A doubler's halves change places from pulse to pulse. */
+/** A doubler's halves alternate from pulse to pulse. */
 function changePlaces(bus: Bus): void {
   [bus.charged, bus.waiting] = [bus.waiting, bus.charged];
 }
@@ -202,7 +202,7 @@ function bench({ supply, power }: Rectifier): RectifierResult {
 
 /**
  * Voltages and currents of the supply under a mean load, when it repeats from cycle to cycle.
- * Accuracy: some 0.5 % against a circuit simulator; diodes' drops are not in it.
+ * Accuracy: about 0.5 % against a circuit simulator; diode drops are not included.
  */
 export function rectifierUnderLoad(rectifier: Rectifier): RectifierResult {
   const { supply } = rectifier;

@@ -1,6 +1,6 @@
 /** Charging, discharging and heating of the reservoir. */
 
-/** V of direct current that is taken as safe to touch in dry rooms. Source: iec61010, 6.3.1, normal condition. */
+/** V of direct current, safe-to-touch limit in dry rooms. Source: iec61010, 6.3.1, normal condition. */
 export const SAFE_VOLTAGE = 60;
 
 export interface Discharge {
@@ -79,8 +79,8 @@ export function precharge(capacitance: number, voltage: number, resistance: numb
 }
 
 /**
- * RMS current of the reservoir, A: what the rectifier's pulses and the bursts' each have beyond the mean,
- * added as squares because nothing ties one to the other.
+ * RMS current of the reservoir, A: the alternating parts of the rectifier's pulses and of the bursts,
+ * added as squares because they are uncorrelated.
  * @param rectifier A, RMS and mean, out of it
  * @param burst A²s of the current of one burst, and the part of its half cycles that loads one and the same capacitor
  */
@@ -106,7 +106,7 @@ export function fuseHint(mainsCurrent: number): number | null {
   return FUSE_RATINGS.find((rating) => rating >= 1.25 * mainsCurrent) ?? null;
 }
 
-/** A fuse hint that is no more than the circuit's own rating, A; null else: a hint above it would be none. */
+/** A, the fuse hint if it is not above the circuit's own rating, otherwise null, because it would be of no use. */
 export function fuseHintWithin(circuitCurrent: number, mainsCurrent: number): number | null {
   const hint = fuseHint(mainsCurrent);
   return hint !== null && hint <= circuitCurrent ? hint : null;

@@ -36,7 +36,7 @@ export function seriesQualityFactor(inductance: number, capacitance: number, res
  * Source: terman1943, sec. 3 (coupled circuits).
  * @param open Hz, with the neighbour open
  * @param coupling coefficient between the two circuits
- * @returns null where the two are coupled completely: no inductance is left
+ * @returns null if the two are coupled completely: no inductance is left
  */
 export function shortedResonance(open: number, coupling: number): number | null {
   return Math.abs(coupling) >= 1 ? null : open / Math.sqrt(1 - coupling * coupling);

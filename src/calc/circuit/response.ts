@@ -5,7 +5,7 @@ import { type PolePair, polePair } from "./poles";
 import { type ResponseSample, responseCurve } from "./responseCurve";
 import { zeroPhaseCrossings } from "./zeroPhase";
 
-/** Difference of the two poles, Hz: how often energy goes to and fro between primary and secondary. */
+/** Difference of the two poles, Hz: how often energy moves back and forth between primary and secondary. */
 export function beatFrequency({ lower, upper }: PolePair): number {
   return upper.frequency - lower.frequency;
 }
@@ -13,7 +13,7 @@ export function beatFrequency({ lower, upper }: PolePair): number {
 /**
  * Time of the first maximum of the top voltage's envelope, s, after a drive midway between the poles
  * begins: each pole is off by half the beat, so the envelope goes as 1 − cos(π·beat·t).
- * Lossless; Infinity where the poles coincide. Source: circuit theory, superposition of two driven resonances.
+ * Lossless; Infinity if the poles coincide. Source: circuit theory, superposition of two driven resonances.
  */
 export function firstTopVoltageMaximum(poles: PolePair): number {
   return 1 / beatFrequency(poles);
@@ -23,7 +23,7 @@ export function firstTopVoltageMaximum(poles: PolePair): number {
 export interface ZeroPhase {
   frequency: number;
   resistance: number;
-  /** series: inductive above it, where a feedback from the current locks; parallel: the other way */
+  /** series: inductive above it, where feedback from the current locks; parallel: the opposite */
   kind: "series" | "parallel";
 }
 
@@ -39,7 +39,7 @@ export interface ResponseResult {
   loadedUpperPoleQuality: number | null;
   /** Hz, unloaded */
   beatFrequency: number;
-  /** s after a drive midway between the poles begins, unloaded; null where the poles coincide */
+  /** s after a drive midway between the poles begins, unloaded; null if the poles coincide */
   firstMaximum: number | null;
   zeroPhase: ZeroPhase[];
   loadedZeroPhase: ZeroPhase[];
@@ -70,7 +70,7 @@ function zeroPhase(network: Network, from: number, to: number, poles: readonly n
   }));
 }
 
-/** Response with and without the spark, over both poles; null where the poles cannot be found. */
+/** Response with and without the spark, over both poles; null if the poles cannot be found. */
 export function responseResult(unloaded: Network, loaded: Network): ResponseResult | null {
   const bare = polePair(unloaded);
   const sparked = polePair(loaded);

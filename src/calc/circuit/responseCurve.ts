@@ -21,7 +21,7 @@ function sample(network: Network, frequency: number): ResponseSample {
   };
 }
 
-/** How far, in decades, the middle stands off the straight line on log paper. */
+/** Distance of the middle from the straight line on log paper, in decades. */
 function bend(a: ResponseSample, b: ResponseSample, c: ResponseSample): number {
   const off = (value: (each: ResponseSample) => number): number =>
     Math.abs(Math.log10(value(b)) - 0.5 * (Math.log10(value(a)) + Math.log10(value(c))));

@@ -21,7 +21,7 @@ export interface ResponseNetlistOptions {
  * The frequency response as a SPICE netlist that runs in batch as it is: one volt in the bridge's place,
  * one linear sweep over both poles; prints the top's voltage and the current drawn from the bridge.
  * Where a spark damps both poles away, the sweep covers those without it.
- * @returns null where the network has no pair of poles to sweep over
+ * @returns null if the network has no pair of poles to sweep over
  */
 export function responseNetlist(
   network: Network,

@@ -20,7 +20,7 @@ export interface ModeOfSecondary {
   qualityFactor: number;
   /** A per section at 1 V at the top */
   current: number[];
-  /** A at the foot of the winding, likewise */
+  /** A at the base of the winding, likewise */
   baseCurrent: number;
 }
 
@@ -37,7 +37,7 @@ export interface SecondaryCircuit {
   bareResonance: number;
   /** Ω, of the fundamental, referred to its largest current */
   acResistance: number;
-  /** what makes up `acResistance`; as computed, also where a measured Q takes its place */
+  /** the parts of `acResistance`; as computed, even if a measured Q replaces it */
   lossParts: WindingLossParts;
   dcResistance: number;
   wireLength: number;
@@ -49,18 +49,18 @@ export interface SecondaryCircuit {
   inductance: number;
 }
 
-/** What the field says of the secondary. */
+/** The field's results for the secondary. */
 export interface SolvedModes {
   /** the winding as it is at the fundamental, corrections included */
   inductance: SectionInductance;
-  /** with top load; the bare ones where there is none */
+  /** with top load; the bare ones without */
   loaded: SecondaryMode[];
   bare: SecondaryMode[];
   /** number of charge functions, the top charge not counted */
   functions: number;
 }
 
-/** The loss as a straight wire would have it, and what the field of the other turns adds. */
+/** The loss of a straight wire, and the part added by the field of the other turns. */
 function lossParts(
   loss: WindingLoss,
   skinRatio: number,
@@ -102,7 +102,7 @@ function modeCircuit(
   };
 }
 
-/** The secondary as the rest of the road uses it. */
+/** The secondary circuit, as later stages use it. */
 export function secondaryCircuit(
   secondary: Secondary,
   corrections: Pick<Corrections, "former" | "lossAllowance">,

@@ -6,7 +6,7 @@ export function spiceNumber(value: number): string {
 }
 
 /**
- * Each mode, normalised to one volt at the top, is a parallel tank; the tanks stand in series from ground
+ * Each mode, normalised to one volt at the top, is a parallel tank; the tanks are in series from ground
  * to the node `top`, because the top's voltage is the sum over the modes and the spark's current flows
  * through every one of them. Coupled to an inductor `Lprimary`; a negative mutual swaps the nodes.
  * @param primary H, inductance of the primary loop

@@ -1,7 +1,7 @@
-/** What each arrangement of the supply makes of the mains: one table, for whatever depends on it. */
+/** The properties of each supply arrangement, in one table. */
 import type { Supply } from "../design-parts";
 
-/** How the mains' cycle comes out of the rectifier. */
+/** The mains cycle after the rectifier. */
 export interface Rectification {
   /** pulses out of the rectifier in a cycle of the mains */
   pulsesPerCycle: number;
@@ -20,7 +20,7 @@ export interface SupplyArrangement {
   parts: 1 | 2;
   /** lines of the mains in the loop that charges */
   linesInLoop: 1 | 2;
-  /** null where no mains are rectified here */
+  /** null if no mains are rectified here */
   rectification: Rectification | null;
 }
 

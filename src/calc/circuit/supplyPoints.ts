@@ -8,7 +8,7 @@ type SupplyParts = Pick<DesignParts, "drive">;
 
 const POWERS = 32;
 
-/** The supply under powers up to what the worst duty could ask for, closer together where they are low. */
+/** The supply under powers up to that of the worst duty, more closely spaced at low power. */
 export function supplyPoints({ drive }: SupplyParts, most: number): SupplyPoint[] {
   const { supply, reservoirCapacitance } = drive;
   const loaded = Array.from({ length: POWERS }, (_, index) => {
@@ -27,7 +27,7 @@ export function busLag({ drive }: SupplyParts, supply: readonly SupplyPoint[]): 
   return Math.max(1e-6, resistance * drive.reservoirCapacitance);
 }
 
-/** W that brings a falling or rising quantity of the supply to a limit; Infinity where no power of the table does. */
+/** W that brings a falling or rising quantity of the supply to a limit; Infinity if no power of the table does. */
 export function powerAt(supply: readonly SupplyPoint[], passed: (point: SupplyPoint) => number): number {
   const upper = supply.findIndex((point) => passed(point) > 0);
   if (upper < 0) return Number.POSITIVE_INFINITY;

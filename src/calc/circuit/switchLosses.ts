@@ -15,21 +15,21 @@ export interface SwitchLosses {
   rise: JunctionRise;
   peakJunction: number;
   meanJunction: number;
-  /** K left below the limit at the worst moment */
+  /** K, margin to the limit at the worst moment */
   margin: number;
   /** A in one device */
   peakCurrent: number;
   turnOffCurrent: number;
-  /** the same, the burst's last turn-off left out: that one comes when the on-time says */
+  /** the same without the burst's last turn-off, which the on-time determines */
   commutationCurrent: number;
 }
 
-/** A that the devices of one switch bear together in pulses. */
+/** A, pulse rating of the parallel devices of one switch. */
 export function pulseCurrentLimit({ pulseCurrentRating, parallelDevices }: Drive["switch"]): number {
   return pulseCurrentRating * parallelDevices;
 }
 
-/** Ω that the switches put into the primary's loop as they stand on. */
+/** Ω of the conducting switches in the primary's loop. */
 export function onStateLoopResistance(drive: Drive): number {
   const { onStateResistance, parallelDevices } = drive.switch;
   return (onStateResistance / parallelDevices) * switchesInPath(drive);
@@ -66,8 +66,8 @@ function largestTurnOff(turnOffs: readonly TurnOff[]): number {
 
 /**
  * Losses of one device from a burst's own half cycles, repeated at a rate.
- * A device and its diode are taken as one, so that what the diode carries heats the device too; turn-on and the
- * diode's recovery are not in it: with feedback from the current they are small.
+ * A device and its diode are treated as one, so that the diode's current heats the device too; turn-on and the
+ * diode's recovery are not included: with feedback from the current they are small.
  */
 export function switchLosses(drive: Drive, burst: BurstResult, repetitionRate: number): SwitchLosses {
   const { thermal, caseTemperature, junctionLimit, parallelDevices } = drive.switch;

@@ -24,7 +24,7 @@ const FEWEST_POINTS = 24;
 const POINTS_PER_TURN = 6;
 const MOST_POINTS = 72;
 
-/** `steps` equal steps over the conductor; within the first turn the primary is no coil. */
+/** `steps` equal steps over the conductor, from the first turn on, because a shorter primary is not a coil. */
 export function tapsAlong(turns: number, steps: number): number[] {
   const first = Math.min(1, turns / 2);
   return Array.from({ length: steps + 1 }, (_, index) =>
@@ -37,7 +37,7 @@ function curveTaps(turns: number): number[] {
   return tapsAlong(turns, steps);
 }
 
-/** The poles, sought first where those without loss and load stand. */
+/** The poles, searched for from those without loss and load. */
 function polesNear(network: Network, { lower, upper }: { lower: number; upper: number }): PolePair | null {
   return polePair(network, [2 * Math.PI * lower, 2 * Math.PI * upper]) ?? polePair(network);
 }

@@ -1,4 +1,4 @@
-/** What the primary is tuned to, and at which tap it meets it. */
+/** The target frequency of the primary, and the tap that reaches it. */
 import type { PrimarySolution } from "../coil/primary";
 import type { Spark, TuningAim } from "../design-parts";
 import { loadedResonance, sparkLoad } from "./coupledNetwork";
@@ -11,7 +11,7 @@ import type { SecondaryCircuit } from "./secondaryCircuit";
  * @param resonanceAt Hz at a tap, falling
  * @param from turns, innermost tap that is tried
  * @param to turns, outermost
- * @returns turns, null where no tap between the two meets the frequency
+ * @returns turns, null if no tap between the two meets the frequency
  */
 export function suggestedTap(
   resonanceAt: (tap: number) => number,
@@ -30,12 +30,12 @@ export function suggestedTap(
 }
 
 const INNERMOST_TAP = 0.5;
-/** Relative difference of the two resonances that passes as tuned: a tenth of a usual half bandwidth. */
+/** Relative difference of the two resonances that counts as tuned: a tenth of a usual half bandwidth. */
 const TUNED_WITHIN = 0.003;
 /** Tolerance of a usual winding's resonance; common practice, no source. */
 const WINDING_TOLERANCE = 0.01;
 
-/** Frequency that the primary is tuned to, a measured resonance left aside. */
+/** Target frequency of the primary, without regard to a measured resonance. */
 function computedTarget(
   aim: TuningAim,
   spark: Spark,
@@ -47,10 +47,10 @@ function computedTarget(
 }
 
 /**
- * Frequency that the primary is tuned to, Hz; a measured resonance takes the computed one's place.
+ * Target frequency of the primary, Hz; a measured resonance replaces the computed one.
  * @param measured Hz, the secondary's, without a spark; null for none
- * @param mostEnergyResonance Hz of the primary where bursts give the spark most energy; null while it is not known
- * @returns null while bursts are not swept for the aim "most energy"
+ * @param mostEnergyResonance Hz of the primary at the tap with most energy into the spark; null if unknown
+ * @returns null if bursts have not been swept for the aim "most energy"
  */
 export function tuningTarget(
   aim: TuningAim,
@@ -65,13 +65,13 @@ export function tuningTarget(
 }
 
 export interface SuggestedTap {
-  /** turns; null where no tap meets the target */
+  /** turns; null if no tap reaches the target */
   tap: number | null;
-  /** taps within which the winding's tolerance puts it */
+  /** the range of taps due to the winding's tolerance */
   band: { low: number; high: number } | null;
 }
 
-/** Where the primary meets a frequency in Hz, and within which taps the winding's tolerance puts it. */
+/** The tap for a frequency in Hz, and the range of taps due to the winding's tolerance. */
 export function tapFor(
   target: number,
   solution: PrimarySolution,
@@ -91,7 +91,7 @@ export function detuning(resonance: number, target: number): number {
   return resonance / target - 1;
 }
 
-/** Whether a relative difference passes as tuned. */
+/** Whether a relative difference counts as tuned. */
 export function passesAsTuned(difference: number): boolean {
   return Math.abs(difference) <= TUNED_WITHIN;
 }

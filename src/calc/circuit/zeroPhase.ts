@@ -1,4 +1,4 @@
-/** Frequencies at which the bridge sees a pure resistance: what a feedback from the current can lock to. */
+/** Frequencies at which the bridge sees a pure resistance, where feedback from the current can lock. */
 import { magnitude } from "../linear/complex";
 import { type Network, sineResponse } from "./network";
 

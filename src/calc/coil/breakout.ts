@@ -1,5 +1,5 @@
 /**
- * At which voltage air breaks down at the top load.
+ * The voltage at which air breaks down at the top load.
  *
  * Relative air density δ = 2.94·10⁻³·p/T with 25 °C as base.
  * Source: peek1929, ch. 4 (parallel wires and spheres).
@@ -50,7 +50,7 @@ const BAND = 1.5;
  * spheroid on a surface whose field is E, of the point's length and tip radius. The field at its tip is
  * E/n with the depolarisation factor n along the axis.
  *
- * The tip is taken as Peek's sphere. An estimate with a band, not a solution.
+ * The tip is treated as Peek's sphere. An estimate with a band, not a solution.
  * Source: stratton1941, sec. 3.26–3.27 (spheroid in a uniform field).
  * @param fieldPerVolt largest surface field of the smooth top load, V/m per volt
  */

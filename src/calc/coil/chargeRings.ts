@@ -1,4 +1,4 @@
-/** The charges of a coil's mode as rings, to be met by another coil. */
+/** The charges of a coil's mode as rings, for its coupling to another coil. */
 import { type Electrode, nodeCount } from "../field/electrode";
 import type { ElectricField } from "./electricField";
 import type { SecondaryMode } from "./secondaryModes";
@@ -36,7 +36,7 @@ function electrodeRings(electrodes: readonly Electrode[], charges: readonly numb
 /**
  * Rings of winding, grounded conductors and top load, in that order.
  * @param mode of the winding with its top load
- * @returns null where there is no top load: the charges on its neighbours are then not kept
+ * @returns null if there is no top load: the charges on its neighbours are then not kept
  */
 export function chargeRings(field: ElectricField, mode: SecondaryMode): ChargeRing[] | null {
   const { mesh, loaded } = field;

@@ -28,7 +28,7 @@ const RESIDUAL = 0.02;
 
 /**
  * Ω·m at `temperature` K; the linear law of IEC 60028 holds from about −50 to 200 °C. Far below, where it would
- * fall to zero, the residual resistivity stands.
+ * fall to zero, the residual resistivity applies.
  */
 export function resistivity(material: ConductorMaterial, temperature: number): number {
   const { resistivity: atReference, temperatureCoefficient } = CONDUCTORS[material];

@@ -41,7 +41,7 @@ export interface CoilConductors {
   primaryEnds: RoundConductor[];
   rail: RoundConductor | null;
   wall: Cylinder | null;
-  /** m, a conducting ceiling; null where there is none */
+  /** m, a conducting ceiling; null if there is none */
   ceilingHeight: number | null;
 }
 
@@ -90,8 +90,8 @@ function primaryTurns(turns: number): PrimaryTurn[] {
 }
 
 /**
- * A turn as a ring. A begun one stands nearer than a pitch to its neighbour; its section shrinks with
- * its part of a turn, so that it never touches where the spiral does not and grows in without a jump.
+ * A turn as a ring. A partial one is closer than a pitch to its neighbour; its section shrinks with
+ * its share of a turn, so that it never touches where the spiral does not and grows continuously.
  */
 function primaryRing(primary: PrimaryShape, { middle, part }: PrimaryTurn): RoundConductor {
   return {
@@ -113,12 +113,12 @@ function railRing(rail: StrikeRail): RoundConductor {
   };
 }
 
-/** How high a conducting wall is taken where no conducting ceiling ends it, in heights of the coil. */
+/** Height of a conducting wall without a conducting ceiling, in heights of the coil. */
 const WALL_HEIGHTS = 3;
 /** Part of its radius or height that a wall stands above the ground plane, so that it does not touch its image. */
 const WALL_GAP = 0.01;
 
-/** Of the room, what stands in the field. */
+/** The part of the room that is in the field. */
 type Surroundings = Pick<Room, "ceilingHeight" | "wallDistance" | "ceilingConducts" | "wallConducts">;
 
 function wallCylinder(room: Surroundings, coilHeight: number): Cylinder | null {

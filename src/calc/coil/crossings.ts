@@ -35,7 +35,7 @@ function oncePerPair(crossings: readonly Crossing[]): Crossing[] {
   return [...worst.values()];
 }
 
-/** Every pair of conductors that touch or cross; empty where the field can be solved. */
+/** Every pair of conductors that touch or cross; empty if the field can be solved. */
 export function crossings(coil: CoilConductors): Crossing[] {
   const rail = coil.rail ? [coil.rail] : [];
   const turns = [...coil.topLoad, ...coil.primary, ...rail];

@@ -40,7 +40,7 @@ export interface ElectricField {
   functions: number;
   mesh: CoilMesh;
   bare: Elastance;
-  /** null where there is no top load */
+  /** null if there is no top load */
   loaded: LoadedField | null;
 }
 
@@ -142,7 +142,7 @@ function screening(
   return row;
 }
 
-/** Null where the energy is not positive: the nodes do not resolve the geometry. */
+/** Null if the energy is not positive: the nodes do not resolve the geometry. */
 function elastanceOf(matrix: Float64Array, size: number): Elastance | null {
   const factor = choleskyFactor(matrix.slice(), size);
   return factor && { size, matrix, factor };
@@ -250,7 +250,7 @@ function loadedField(
 
 /**
  * Solves the field of a coil whose conductors do not cross.
- * @returns null where the conductors are so close that the elimination fails or an energy is not positive
+ * @returns null if the conductors are so close that the elimination fails or an energy is not positive
  */
 export function solveElectricField(
   mesh: CoilMesh,

@@ -33,7 +33,7 @@ type Former = Pick<Secondary, "formerDiameter" | "formerWall" | "formerPermittiv
 /** Factor by which a former lowers a mode's frequency: √(C/(C + ΔC)). */
 function factorOf(mode: SecondaryMode, former: Former): number {
   const { formerDiameter, formerPermittivity, windingLength } = former;
-  // a finding says where the wall is more than there is
+  // a finding reports a wall thicker than the radius
   const wall = Math.min(former.formerWall, 0.5 * formerDiameter);
   const radius = 0.5 * (formerDiameter - wall);
   const added = formerCapacitance(mode, radius, wall, formerPermittivity, windingLength);

@@ -3,18 +3,18 @@ import { type Cylinder, cylinderGap, type RoundConductor } from "./conductors";
 import { type ProfilePoint, profileVoltage } from "./modeProfile";
 
 export interface PeakVoltages {
-  /** V of the primary's hottest turn */
+  /** V, largest of the primary's turns */
   primary: number;
   /** V at the top of the winding */
   top: number;
 }
 
 /**
- * V/m, mean over the shortest gap, largest of all turns. Cautiously, every turn is taken to stand at the whole
- * voltage of the primary, or at that of its free end where unused turns step it up, against the winding's at its
+ * V/m, mean over the shortest gap, largest of all turns. Cautiously, every turn is assumed to be at the full
+ * voltage of the primary, or at that of its free end if unused turns step it up, against the winding's at its
  * height.
  * @param freeEndVoltage of the primary's free end, per volt from start to tap
- * @returns null without a turn, and where one touches the winding
+ * @returns null without a turn, or if one touches the winding
  */
 export function gapField(
   turns: readonly RoundConductor[],

@@ -1,16 +1,16 @@
-/** What a burst of one coil leaves in its idle neighbour, as far as it does not react on the burst. */
+/** The effect of a burst of one coil on its idle neighbour, without its reaction on the burst. */
 
 export interface IdleNeighbour {
   /** F of the fundamental */
   capacitance: number;
   qualityFactor: number;
-  /** V, at which its top load breaks out */
+  /** V, breakout voltage of its top load */
   breakoutVoltage: number;
   /** A at the foot of the winding for a volt at the top */
   baseCurrentPerVolt: number;
   /** V across its open primary for a volt at the top; null without a primary */
   primaryPerVolt: number | null;
-  /** V that its idle bridge's diodes let stand across the primary */
+  /** V across the primary at which its idle bridge's diodes conduct */
   bridgeVoltage: number;
 }
 
@@ -20,15 +20,15 @@ export interface InducedInIdle {
   voltage: number;
   /** part of this coil's own breakout voltage */
   partOfBreakout: number;
-  /** A at the foot of the winding */
+  /** A at the base of the winding */
   baseCurrent: number;
   /** V across the open primary with its bank; null without a primary */
   primaryVoltage: number | null;
-  /** the figures are upper bounds: so much is taken, or the idle bridge's diodes conduct, that it reacts on the burst */
+  /** whether the values are upper bounds, because the idle coil takes too much or its bridge's diodes conduct */
   bound: boolean;
 }
 
-/** Part of a burst's net energy in the idle coil beyond which what it gives back can no longer be left out. */
+/** Share of a burst's net energy in the idle coil above which its reaction can no longer be neglected. */
 const MOST_TAKEN = 0.1;
 
 /** Quality factor below which a coil does not ring at all. */

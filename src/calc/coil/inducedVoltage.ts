@@ -2,8 +2,8 @@
  * What a burst of one coil induces in its idle neighbour: the neighbour's fundamental, driven by the top voltage of
  * the first as a wave in time. With the modes' charges scaled by √L, n = V·√C/ω:
  * n̈₂ + (ω₂/Q₂)·ṅ₂ + ω₂²·n₂ = −k_e·ω₁ω₂·n₁ − k_m·n̈₁.
- * What the neighbour gives back to the first is left out: an error of the order of the coupling times the cycles.
- * The wave is taken straight between its samples, and each piece is followed exactly.
+ * The neighbour's reaction on the first is left out: an error of the order of the coupling times the cycles.
+ * The wave is linear between its samples, and each piece is integrated exactly.
  * Source: landauLifshitz, § 22–23.
  */
 import type { PairCoupling, PairedCoil } from "./pairCoupling";
@@ -34,7 +34,7 @@ interface Oscillator {
   damping: number;
 }
 
-/** The state after a step under a force that goes straight from one value at a rate. */
+/** The state after a step under a force that changes linearly. */
 function advance(
   { omega, damping }: Oscillator,
   state: State,

@@ -38,7 +38,7 @@ const FEWEST = { ring: 8, topLoad: 24, sheet: 32 };
 /** With forty turns of tube or eight elements, all close to something, less must do; at worst a per cent of a near field's part. */
 const LEAST_ACCURACY = 4;
 const ACCURACY_STEP = 0.8;
-/** What one solve may cost, in inverse mean distances: some ten times a usual coil's. */
+/** Largest cost of one solve, in inverse mean distances: about ten times that of a usual coil. */
 const MOST_WORK = 4e5;
 /** Distances of a pair of nodes: itself and its image, and a ceiling's images. */
 const DISTANCES = { ground: 2, ceiling: 14 };
@@ -75,7 +75,7 @@ function chargeFunctions(winding: Electrode, refinement: number): number {
   return refinement * Math.min(Math.max(fewest, wanted), most);
 }
 
-/** What stands near a sheet: at which part of its length, 0 … 1, and how far off, m. */
+/** A conductor near a sheet: its position along the length, 0 … 1, and its distance, m. */
 interface Neighbour {
   part: number;
   gap: number;

@@ -1,4 +1,4 @@
-/** Where two coils stand: how near each other they can, and what lies between their top loads. */
+/** The placing of two coils: their least spacing, and the gap between their top loads. */
 import type { ChargeRing } from "./chargeRings";
 import type { RoundConductor } from "./conductors";
 
@@ -12,7 +12,7 @@ export function leastSpacing(first: readonly ChargeRing[], second: readonly Char
   return reach(first) + reach(second);
 }
 
-/** m between the nearest points of two top loads, element by element; infinite where there is none. */
+/** m between the nearest points of two top loads, element by element; infinite without one. */
 export function topLoadGap(
   first: readonly RoundConductor[],
   second: readonly RoundConductor[],

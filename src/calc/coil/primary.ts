@@ -37,7 +37,7 @@ export interface PrimarySolution {
   floorConducts: boolean;
   refinement: number;
   spiral: SpiralTable;
-  /** circles that stand for the turns; a begun last turn counts as one */
+  /** circles that represent the turns; a partial last turn counts as one */
   rings: RoundTurns;
   /** crowded inductance over the circle sum, at n turns */
   inductanceRatio: Float64Array;
@@ -45,7 +45,7 @@ export interface PrimarySolution {
   unusedMutual: Float64Array;
   /** loss over that of evenly spread surface current in n turns */
   lossFactor: Float64Array;
-  /** ring currents per ampere that stand for n active turns: (n) × (rings × {@link RING_POINTS}) */
+  /** ring currents per ampere that represent n active turns: (n) × (rings × {@link RING_POINTS}) */
   ringCurrent: Float64Array;
 }
 
@@ -53,7 +53,7 @@ export interface PrimarySolution {
 export const RING_POINTS = 6;
 
 /**
- * Solves the primary without its tap. `null` where the shape has no solution: a size that is not positive
+ * Solves the primary without its tap. `null` if the shape has no solution: a size that is not positive
  * or not finite, turns that touch, all but touch or reach the axis, more than 60 turns, or copper in a conducting floor.
  *
  * Against the perfect-conductor references: 2·10⁻⁷.
@@ -74,7 +74,7 @@ export function solvePrimary(tube: PrimaryTube, options: PrimaryOptions = {}): P
   return solution;
 }
 
-/** A begun last turn: the solves without and with it, blended, so that nothing jumps when it is begun. */
+/** A partial last turn: the solves without and with it are blended, so that results are continuous in the turns. */
 function wholeTurnShares(turns: number, count: number): { rings: number; share: number }[] {
   const part = turns - (count - 1);
   if (count === 1 || part > 1 - 1e-9) return [{ rings: count, share: 1 }];
@@ -84,7 +84,7 @@ function wholeTurnShares(turns: number, count: number): { rings: number; share: 
   ];
 }
 
-/** The nearer the turns, the sharper their currents crowd; the cap keeps many close turns from hanging. */
+/** The closer the turns, the sharper the current crowding; the cap limits the time for many close turns. */
 function nodesPerTurn(tube: PrimaryTube, refinement: number): number {
   const spacing = tube.turns > 1 ? tube.pitch / tube.tubeDiameter : 2;
   const wanted = NODES_BY_SPACING.find(([least]) => spacing > least)?.[1] ?? CLOSEST_NODES;
@@ -115,7 +115,7 @@ const FEWEST_NODES = 8;
 const LEAST_NODES_PER_GAP = 2.4;
 const MOST_UNKNOWNS = 400;
 
-/** The circle for turn n stands at the turn's middle. */
+/** The circle for turn n is at the turn's middle. */
 function ringsOf(tube: PrimaryTube, count: number): RoundTurns {
   return {
     radius: Float64Array.from({ length: count }, (_, i) => radiusAtTurn(tube, i + 0.5)),
@@ -151,7 +151,7 @@ function emptySolution(
   };
 }
 
-/** Adds one solve; the last, begun turn has only the solve that contains it. */
+/** Adds one solve; the partial last turn has only the solve that contains it. */
 function addFlux(solution: PrimarySolution, flux: FluxSolution, share: number): void {
   const { turns, nodesPerTurn: nodes } = flux;
   const count = solution.rings.radius.length;
@@ -283,7 +283,7 @@ export function primaryAtTap(solution: PrimarySolution, tap: number): PrimaryAtT
   };
 }
 
-/** Whether the tap stands on the conductor: 0 < tap ≤ turns. */
+/** Whether the tap is on the conductor: 0 < tap ≤ turns. */
 export function isOnConductor(solution: PrimarySolution, tap: number): boolean {
   return tap > 0 && tap <= solution.tube.turns;
 }

@@ -1,6 +1,6 @@
-/** Where the conductor of a flat, conical or helical primary lies. Turns are counted from its start. */
+/** The path of the conductor of a flat, conical or helical primary. Turns are counted from its start. */
 
-/** What the shape of a primary needs; a `Primary` of a design satisfies it. */
+/** The dimensions of a primary's shape; a `Primary` of a design satisfies it. */
 export interface PrimaryShape {
   /** m, conductor's centre at the start */
   innerRadius: number;
@@ -65,7 +65,7 @@ export function turnPlaces(shape: PrimaryShape): TurnPlace[] {
 
 /**
  * Whether the conductor can be solved for: sizes positive and finite, and the turns do not overlap.
- * (A tap past the end is no matter of the shape.)
+ * (A tap past the end is not a fault of the shape.)
  */
 export function isSolvableShape(shape: PrimaryShape): boolean {
   const { innerRadius, turns, pitch, tubeDiameter, baseHeight, inclinationDegrees } = shape;

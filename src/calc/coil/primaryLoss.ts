@@ -18,7 +18,7 @@ export function wallResistance(wall: number, frequency: number, ohmMetres: numbe
 
 /**
  * Ω from the start to the tap: Rₛ∮K² over all turns; the unused ones add the loss of their eddy currents.
- * `null` where the tap is not on the conductor. Valid for a skin depth ≪ tube diameter.
+ * `null` if the tap is not on the conductor. Valid for a skin depth ≪ tube diameter.
  *
  * @param frequency Hz
  * @param ohmMetres Ω·m

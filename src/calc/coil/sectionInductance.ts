@@ -6,7 +6,7 @@ import { resistivity, skinDepth } from "./conductor";
 import { roundWireSkinEffect } from "./skinEffect";
 import { wireDiamagnetism } from "./wireDiamagnetism";
 
-/** Equal sections of the secondary in which current and mutual inductance are told apart. */
+/** Equal sections of the secondary by which current and mutual inductance are resolved. */
 export const SECTIONS = 100;
 
 /** The secondary as round turns. */
@@ -37,7 +37,7 @@ export interface SectionInductance {
 
 /**
  * The winding at low frequency.
- * @param floorHeight m of the winding's foot above a conducting floor; undefined without one
+ * @param floorHeight m of the winding's base above a conducting floor; undefined without one
  * @param distribution of the current over the wire's section, as the loops take it
  */
 export function sectionInductance(

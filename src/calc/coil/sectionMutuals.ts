@@ -61,7 +61,7 @@ export function sectionMutuals(
   };
 }
 
-/** H, mutual inductance with each section at a tap; `null` where the tap is not on the conductor. */
+/** H, mutual inductance with each section at a tap; `null` if the tap is not on the conductor. */
 export function mutualAtTap(table: SectionMutuals, tap: number): Float64Array | null {
   const { solution, sections, step, slope, spiral, ratio } = table;
   if (!isOnConductor(solution, tap)) return null;
@@ -84,7 +84,7 @@ export function mutualAtTap(table: SectionMutuals, tap: number): Float64Array | 
   });
 }
 
-/** Circular filaments that stand for the sections' turns. */
+/** Circular filaments that represent the sections' turns. */
 interface Filaments {
   radius: number;
   height: Float64Array;

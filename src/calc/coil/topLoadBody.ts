@@ -1,4 +1,4 @@
-/** The top load by itself: capacitance in free space, size, surface and mass. */
+/** The top load on its own: capacitance in free space, size, surface and mass. */
 import type { TopLoadElement } from "../design-parts";
 import { type Electrode, ringElectrode, sphereElectrode } from "../field/electrode";
 import { influenceMatrix, totalNodes } from "../field/influenceMatrix";
@@ -15,7 +15,7 @@ function electrodeOf(element: TopLoadElement, nodes: number): Electrode {
 /**
  * Capacitance of all elements at one potential, alone in free space, F.
  * @param elements at least one, not crossing
- * @returns null where the elements are so close that the elimination fails
+ * @returns null if the elements are so close that the elimination fails
  */
 export function isolatedCapacitance(elements: readonly TopLoadElement[], nodes = NODES): number | null {
   const electrodes = elements.map((element) => electrodeOf(element, nodes));
@@ -37,7 +37,7 @@ interface Body {
   mass: number;
 }
 
-/** Pappus: the tube's circumference times the way of its centre. */
+/** Pappus: the tube's circumference times the path of its centre. */
 function surface(element: TopLoadElement): number {
   return element.shape === "sphere"
     ? Math.PI * element.diameter ** 2

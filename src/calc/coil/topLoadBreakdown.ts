@@ -1,4 +1,4 @@
-/** At which voltage the top load breaks out in its place. */
+/** The breakout voltage of the top load on its coil. */
 import type { Air, TopLoad } from "../design-parts";
 import { criticalField, pointBreakoutVoltage, type VoltageBand } from "./breakout";
 import type { ElectricField } from "./electricField";

@@ -39,7 +39,7 @@ function largestOn(electrode: Electrode, field: readonly number[]): ElementField
 
 /**
  * Field of each element of the top load.
- * @returns empty where there is no top load
+ * @returns empty if there is no top load
  */
 export function topLoadFields(field: ElectricField, mode: SecondaryMode): ElementField[] {
   const { loaded, mesh } = field;

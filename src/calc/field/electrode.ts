@@ -13,7 +13,7 @@ export interface Electrode {
   height: Float64Array;
   /** m, length of curve per unit of the parameter; for open curves per unit of its cosine */
   speed: Float64Array;
-  /** m, length of curve that a node stands for */
+  /** m, length of curve that a node represents */
   share: Float64Array;
   /** weights of the logarithm, see `logarithmWeights` */
   logarithm: Float64Array;
@@ -92,7 +92,7 @@ export function nodeCount(electrode: Electrode): number {
 }
 
 /**
- * Surface field at a node from its charge, V/m: E = σ/ε₀ over the strip that the node stands for.
+ * Surface field at a node from its charge, V/m: E = σ/ε₀ over the strip that the node represents.
  * @param charge C, whole ring charge of the node
  */
 export function surfaceField(

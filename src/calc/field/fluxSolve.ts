@@ -45,7 +45,7 @@ export interface FluxSystem {
 }
 
 /**
- * Factorises the equations of the surface currents. `null` where turns touch or overlap, or a size is not
+ * Factorises the equations of the surface currents. `null` if turns touch or overlap, or a size is not
  * positive. With `floorConducts` the plane z = 0 carries no flux (image rings with opposite current).
  */
 export function fluxSystem(
@@ -58,7 +58,7 @@ export function fluxSystem(
   return factor && { nodesPerTurn, factor, stride };
 }
 
-/** Surface currents of the first turns with the others absent; `null` where rounding leaves no inductance. */
+/** Surface currents of the first turns with the others absent; `null` if rounding leaves no inductance. */
 export function solveFlux({ nodesPerTurn, factor, stride }: FluxSystem, count: number): FluxSolution | null {
   const size = count * nodesPerTurn;
   const perFlux = currentsForUnitFlux(factor, stride, count, nodesPerTurn);
@@ -147,7 +147,7 @@ function fluxMatrix(turns: RoundTurns, nodes: number, floorConducts: boolean): F
   return matrix;
 }
 
-/** Positions of the nodes, turn after turn; node k stands at the angle 2πk/n from the outermost point. */
+/** Positions of the nodes, turn after turn; node k is at the angle 2πk/n from the outermost point. */
 export function surfaceNodes(turns: RoundTurns, nodes: number): { r: Float64Array; z: Float64Array } {
   const size = turns.radius.length * nodes;
   const r = new Float64Array(size);

@@ -1,6 +1,6 @@
 /**
  * Quadrature weights that integrate a smooth function times a logarithm exactly for the trigonometric
- * polynomials that the nodes can tell apart.
+ * polynomials that the nodes can distinguish.
  */
 
 const periodicMemory = new Map<number, Float64Array>();
@@ -65,7 +65,7 @@ function open(count: number): Float64Array {
  * values.
  *
  * Source: masonHandscomb2003, sec. 9.3: the integral of ln|cos t − cos s|·cos(ns) is −π ln 2 for n = 0 and
- * −(π/n)·cos(nt) else.
+ * −(π/n)·cos(nt) otherwise.
  */
 export function openLogarithmWeights(count: number): Float64Array {
   return remembered(openMemory, count, open);

@@ -135,7 +135,7 @@ function linkage(spiral: Spiral, perTurn: number, count: number): Float64Array {
 function windowLinkage(spiral: SampledSpiral, i: number, turn: number, from: number, to: number): number {
   const { perTurn, step } = spiral;
   const own = spiral.start + i * spiral.radial;
-  // a passing before the spiral's start is none: whatever peak is taken out there is put back in closed form
+  // before the spiral's start there is no passing: a peak taken out there is put back in closed form
   const passed = Math.max(0, own - turn * perTurn * spiral.radial);
   const w2 = own * passed + spiral.slopeSquared;
   const softening = turn === 0 ? spiral.conductorRadius ** 2 : 0;

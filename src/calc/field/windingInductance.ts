@@ -30,7 +30,7 @@ export interface WindingInductanceOptions {
 /**
  * Inductance matrix, H, of equal sections (the same fraction of the turns each), row by row from the
  * lower end: `sections`² values. The sum of all entries is the winding's inductance: the sum over all turn pairs.
- * NaN where a size is not positive; valid for thin wire (conductorRadius ≪ radius).
+ * NaN if a size is not positive; valid for thin wire (conductorRadius ≪ radius).
  *
  * Source: as in `loops`, the formulas of a ring; rosaGrover1912, p. 122, the summation.
  *

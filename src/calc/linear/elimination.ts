@@ -9,7 +9,7 @@
 /**
  * Factorises in place: L below the diagonal with ones on it, U on and above.
  * @param matrix size² values, row by row
- * @returns false where a pivot vanishes or is not finite
+ * @returns false if a pivot vanishes or is not finite
  */
 export function factorise(matrix: Float64Array, size: number): boolean {
   for (let k = 0; k < size; k++) {

@@ -1,10 +1,10 @@
-/** What one burst costs, by its on-time; from the design's own burst model. */
+/** The load of one burst by its on-time, from the design's own burst model. */
 export interface BurstCost {
   /** s */
   onTime: number;
   /** J taken from the reservoir */
   energy: number;
-  /** J of heat in the hardest worked device */
+  /** J of heat in the most heavily loaded device */
   switchHeat: number;
   /** K over the case that its junction reaches in a burst by itself */
   junctionRise: number;
@@ -12,19 +12,19 @@ export interface BurstCost {
   bankHeat: number;
   /** s from the start until the primary current has ended, or until the next burst may begin */
   lasts: number;
-  /** V that the bus falls by within the burst */
+  /** V, sag of the bus within the burst */
   sag: number;
-  /** s, for which the burst alone uses up what the mains circuit may carry, */
+  /** s, for which the burst alone uses up the limit of the mains circuit, */
   mainsTime: number;
-  /** what the bus may give before it falls too low, */
+  /** that of the bus before it falls too low, */
   busTime: number;
-  /** and what a unit of the bank may carry */
+  /** and that of a unit of the bank */
   bankTime: number;
 }
 
 export type CostName = Exclude<keyof BurstCost, "onTime">;
 
-/** A quantity against on-time, rising or level: straight between its points, below the first as there. */
+/** A quantity that does not fall with on-time: linear between its points, constant below the first. */
 export interface CostCurve {
   onTimes: number[];
   values: number[];
@@ -34,7 +34,7 @@ export function costCurve(costs: readonly BurstCost[], value: (cost: BurstCost) 
   return { onTimes: costs.map(({ onTime }) => onTime), values: costs.map(value) };
 }
 
-/** First index whose entry is not below a value; the length where none is. */
+/** First index whose entry is not below a value; the length if there is none. */
 function firstAtLeast(sorted: readonly number[], value: number): number {
   let [low, high] = [0, sorted.length];
   while (low < high) {
@@ -45,7 +45,7 @@ function firstAtLeast(sorted: readonly number[], value: number): number {
   return low;
 }
 
-/** Value at an on-time; beyond the curve the last line goes on. */
+/** Value at an on-time; beyond the curve the last segment is extrapolated. */
 export function valueAt({ onTimes, values }: CostCurve, onTime: number): number {
   if (onTimes.length === 0) return 0;
   const upper = Math.min(firstAtLeast(onTimes, onTime), onTimes.length - 1);
@@ -54,7 +54,7 @@ export function valueAt({ onTimes, values }: CostCurve, onTime: number): number 
   return base + ((onTime - from) / (onTimes[upper] - from)) * (values[upper] - base);
 }
 
-/** The longest on-time whose value is not above one; 0 where even the first is, Infinity where none is. */
+/** The longest on-time whose value is not above a given one; 0 if even the first is above it, Infinity if none is. */
 export function longestWithin({ onTimes, values }: CostCurve, limit: number): number {
   const upper = values.findIndex((value) => value > limit);
   if (upper < 0) return Number.POSITIVE_INFINITY;
@@ -81,7 +81,7 @@ function raised(cost: BurstCost, floor: BurstCost): BurstCost {
   return higher;
 }
 
-/** Each cost as the largest of all shorter bursts, so that what one on-time is allowed all shorter ones are. */
+/** Each load as the largest of all shorter bursts, so that if one on-time is allowed, all shorter ones are. */
 export function neverFalling(costs: readonly BurstCost[]): BurstCost[] {
   const risen: BurstCost[] = [];
   for (const cost of costs) risen.push(raised(cost, risen.at(-1) ?? cost));

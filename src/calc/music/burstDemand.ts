@@ -3,7 +3,7 @@ import type { CoilLoad } from "./coilLoad";
 import { meanTimeCurve } from "./coilLoad";
 import { type HeatStep, heatStep } from "./junctionTrack";
 
-/** What one burst of a gate costs. */
+/** The load of one burst of a gate. */
 export interface BurstDemand {
   energy: number;
   bankHeat: number;
@@ -35,7 +35,7 @@ function burstOf(
 
 const MOST_KNOWN = 4096;
 
-/** Costs of bursts by their on-time in whole ns, remembered: a note's bursts are alike. */
+/** Loads of bursts by on-time in whole ns, cached because a note's bursts are alike. */
 export function burstDemands(load: CoilLoad): (nanoseconds: number) => BurstDemand {
   const curve = (name: CostName) => costCurve(load.costs, (cost) => cost[name]);
   const curves: Record<CostName, CostCurve> = {

@@ -32,12 +32,12 @@ const ALL_NOTES_OFF = 123;
 const FULL = 127;
 const BEND_FULL = 8192;
 
-/** The notes of one key that sound, oldest first. */
+/** The sounding notes of one key, oldest first. */
 interface KeyNotes {
-  /** key is down; what comes before `first` has been let go */
+  /** key is down; notes before `first` have been released */
   pressed: ScoreNote[];
   first: number;
-  /** key is up, the pedal alone holds them */
+  /** key is up; only the pedal holds them */
   held: ScoreNote[];
 }
 
@@ -147,13 +147,13 @@ function take(channel: Channel, event: ChannelEvent): void {
   }
 }
 
-/** Level of a channel before it says anything: volume 100, expression full. */
+/** Initial level of a channel: volume 100, full expression. */
 export const INITIAL_LEVEL = 100 / FULL;
 
 /**
  * Notes of a channel.
  * @param events in order of time
- * @param end s, when whatever still sounds falls silent
+ * @param end s, when notes that still sound are ended
  */
 export function channelNotes(events: readonly ChannelEvent[], end: number): ChannelNotes {
   const channel: Channel = {

@@ -8,8 +8,8 @@ const LOWEST = 0;
 const HIGHEST = 140;
 
 /**
- * What a coil allows: its interrupter, and what its bursts cost.
- * @param load null where that is not known
+ * The limits of a coil: those of its interrupter, and the load of its bursts.
+ * @param load null if unknown
  */
 export function coilLimits(interrupter: Interrupter, voices: number, load: CoilLoad | null): CoilLimits {
   const { longestOnTime, shortestGap, dutyLimit, dutyWindow } = interrupter;

@@ -20,17 +20,17 @@ export interface SupplyPoint {
   power: number;
   /** A RMS in a line */
   mainsCurrent: number;
-  /** V, least of the bus between two charges */
+  /** V, minimum of the bus between two charging pulses */
   busVoltage: number;
 }
 
-/** What bursts ask of a coil's parts and what these allow; plain data, from the design's own models. */
+/** The load of bursts on a coil's parts, and the limits of these; plain data, from the design's own models. */
 export interface CoilLoad {
-  /** on-times and costs rising; between two a straight line, below the first as there */
+  /** on-times and loads rising; linear between entries, constant below the first */
   costs: BurstCost[];
-  /** longest on-times that a single burst allows, whatever its rate */
+  /** longest on-times that a single burst allows, at any rate */
   ceilings: { limiter: Limiter; onTime: number }[];
-  /** junction to case, of the hardest worked device */
+  /** junction to case, of the most heavily loaded device */
   thermal: FosterElement[];
   /** K */
   caseTemperature: number;
@@ -60,7 +60,7 @@ export function meanTimeCurve({ costs }: CoilLoad): CostCurve {
 const LEAST_WINDOW = 0.25;
 
 /**
- * The time over which means are taken, s: at least a quarter of a second, some tens of the mains' charging
+ * The averaging time, s: at least a quarter of a second, some tens of the mains' charging
  * pulses and short against the heating of cables and capacitors.
  */
 export function meanWindow(dutyWindow: number): number {

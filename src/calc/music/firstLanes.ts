@@ -1,4 +1,4 @@
-/** A sensible assignment to begin with: percussion stays silent, melody left, accompaniment right. */
+/** A sensible initial assignment: percussion silent, melody left, accompaniment right. */
 import type { Lane } from "./lane";
 import type { Score, ScorePart } from "./score";
 

@@ -1,6 +1,6 @@
 /**
- * One coil's gate under construction: pulses are offered in order of time, and what comes out never
- * passes a limit. Times are whole nanoseconds, so that the limits hold to the last digit written.
+ * One coil's gate under construction: pulses are offered in order of time, and the result never
+ * exceeds a limit. Times are whole nanoseconds, so that the limits hold to the last digit written.
  */
 
 import type { CoilLimits } from "./lane";
@@ -43,18 +43,18 @@ interface GateLimits {
   budget: number;
 }
 
-/** Below it a pulse makes no sound that is worth its turn-off: ns; common practice, no source. */
+/** ns; shorter pulses are inaudible and only cost turn-off loss; common practice, no source. */
 export const SHORTEST_PULSE = 1000;
 
 export class GateBuilder {
   readonly gate: Gate = { starts: [], onTimes: [] };
   readonly #limits: GateLimits;
-  /** null where what bursts cost is not known */
+  /** null if the load of the bursts is unknown */
   readonly #budget: LoadBudget | null;
   #windowFirst = 0;
   #windowSum = 0;
 
-  /** @param before a gate whose bursts have left their heat and their load */
+  /** @param before an earlier gate, whose bursts still count as heat and load */
   constructor(limits: CoilLimits, before?: GateBuilder) {
     this.#limits = {
       gap: Math.ceil(limits.shortestGap * NANOSECONDS),
@@ -84,7 +84,7 @@ export class GateBuilder {
     return this.#windowSum - Math.max(0, from - this.gate.starts[this.#windowFirst]);
   }
 
-  /** On-time, in ns, of a wanted one that mains, bus, bank and junction leave. */
+  /** ns, as much of a wanted on-time as mains, bus, bank and junction allow. */
   #leftByLoad(start: number, wanted: number): number {
     return this.#budget ? this.#budget.most(start / NANOSECONDS, wanted) : wanted;
   }
@@ -100,8 +100,8 @@ export class GateBuilder {
    * Offers a pulse; later calls must not offer earlier ones.
    * @param time s
    * @param onTime s
-   * @param patience s, how long it may be delayed before it is dropped
-   * @returns what had to be changed, null where nothing
+   * @param patience s, longest delay before it is dropped
+   * @returns what had to be changed, or null
    */
   offer(time: number, onTime: number, patience: number): Change | null {
     const wanted = Math.floor(onTime * NANOSECONDS);

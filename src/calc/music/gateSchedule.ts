@@ -1,7 +1,7 @@
 /**
- * From a score and its lanes to one gate a coil. Every note is a train of pulses at its frequency;
+ * From a score and its lanes to one gate per coil. Every note is a train of pulses at its frequency;
  * several voices are merged into one gate that keeps every limit. Whatever is shortened, delayed or
- * dropped is counted and said.
+ * dropped is counted and reported.
  */
 
 import { INITIAL_LEVEL } from "./channelNotes";
@@ -22,7 +22,7 @@ export interface NoteOutcome {
   start: number;
   end: number;
   fate: NoteFate;
-  /** what happened, empty where it was played as written */
+  /** what was changed; empty if it was played as written */
   reasons: string[];
   pulses: number;
 }
@@ -31,16 +31,16 @@ export interface CoilSchedule {
   gate: Gate;
   /** every note that a lane sends to this coil */
   notes: NoteOutcome[];
-  /** how many pulses met each change */
+  /** number of pulses by the reason of their change */
   changes: Record<Change, number>;
 }
 
 /** A delay of this part of a period is not heard as another pitch; common practice, no source. */
 export const PATIENCE_IN_PERIODS = 0.125;
 const LOWEST_RATE = 0.1;
-/** Hz, of the highest notes that are heard; a lane may move a note far beyond. Common practice, no source. */
+/** Hz, of the highest audible notes; a lane may transpose a note far beyond. Common practice, no source. */
 const HIGHEST_RATE = 20_000;
-/** Pulses, some milliseconds of work, after which it is said how far the schedule is. */
+/** Pulses, some milliseconds of work, between progress reports. */
 const PULSES_BETWEEN_WORDS = 1024;
 
 interface Tone {
@@ -54,7 +54,7 @@ interface PlayingNote {
   note: CoilNote;
   outcome: NoteOutcome;
   tone: Tone;
-  /** s, that the other notes leave to it */
+  /** s, the share that the other notes leave */
   shared: number;
   /** s */
   next: number;
@@ -104,7 +104,7 @@ function notesForCoil(
   return { notes, outcomes };
 }
 
-/** Shares anew among the notes that sound at a time, by what each asks for at its channel's full level. */
+/** Shares the limits again among the notes that sound at a time, by the on-time of each at its channel's full level. */
 function share(
   playing: readonly PlayingNote[],
   time: number,
@@ -126,7 +126,7 @@ function addReason(outcome: NoteOutcome, reason: string): void {
   if (!outcome.reasons.includes(reason)) outcome.reasons.push(reason);
 }
 
-/** The playing note whose next pulse comes first; null where none plays. */
+/** The playing note whose next pulse comes first; null if none plays. */
 function earliest(playing: readonly PlayingNote[]): PlayingNote | null {
   let first: PlayingNote | null = null;
   for (const candidate of playing) if (!first || candidate.next < first.next) first = candidate;
@@ -192,8 +192,8 @@ const NO_CHANGES: Record<Change, number> = {
 
 /**
  * One coil's gate.
- * @param onProgress called now and then with the part that is done, 0 … 1; returning false cancels
- * @returns null where it was cancelled
+ * @param onProgress called at intervals with the share that is done, 0 … 1; returning false cancels
+ * @returns null if it was cancelled
  */
 export function coilSchedule(
   score: Score,

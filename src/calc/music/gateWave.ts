@@ -1,5 +1,5 @@
 /**
- * The gates as a two-channel wave file, left and right: full level while a gate is on, silence else.
+ * The gates as a two-channel wave file, left and right: full level while a gate is on, otherwise silence.
  * A pulse begins at the next sample and ends at the last before its end, so that the file never holds
  * a longer pulse or a shorter gap than the schedule.
  *

@@ -1,11 +1,11 @@
 /**
- * A junction over its case from burst to burst. Each burst's heat is taken to come at once at its end, which
- * leaves no element colder than it is: the rise is met from above.
+ * A junction over its case from burst to burst. Each burst's heat is assumed to arrive at once at its end, which
+ * leaves no element colder than it is: the rise is an upper estimate.
  * Source: iec60747, transient thermal impedance: a Foster network, each element of first order.
  */
 import type { FosterElement } from "../design-parts";
 
-/** What one burst does to each element: the part of its rise that is left after the burst, and what is added. */
+/** The effect of one burst on each element: the share of its rise that is left after the burst, and the rise added. */
 export interface HeatStep {
   kept: number[];
   /** K */
@@ -45,7 +45,7 @@ export class JunctionTrack {
     return sum;
   }
 
-  /** Takes up the heat of a burst that starts at a time, s; one that starts before the last has ended lets nothing cool. */
+  /** Adds the heat of a burst that starts at a time, s; nothing cools if it starts before the last has ended. */
   heat({ kept, added, lasts }: HeatStep, start: number): void {
     this.riseAt(start);
     const alone = this.#time === start;

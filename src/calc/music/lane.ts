@@ -1,4 +1,4 @@
-/** Where a part of a score goes, and what a coil is allowed; plain data. */
+/** The coil that a part of a score plays on, and the limits of a coil; plain data. */
 import type { CoilLoad } from "./coilLoad";
 
 type Destination = "left" | "right" | "both" | "none";
@@ -15,7 +15,7 @@ export interface Lane {
 
 export type Coil = "left" | "right";
 
-/** What a coil's gate never passes. */
+/** The limits that a coil's gate never exceeds. */
 export interface CoilLimits {
   /** s */
   longestOnTime: number;
@@ -29,11 +29,11 @@ export interface CoilLimits {
   voices: number;
   /** longest on-time that the design allows at a repetition rate: pairs of Hz and s, rates rising */
   onTimeByRate: { rate: number; onTime: number }[];
-  /** what bursts ask of the coil's parts; null where they are not computed */
+  /** load of the bursts on the coil's parts; null if not computed */
   load: CoilLoad | null;
 }
 
-/** How loud and high notes become on-times. */
+/** How loudness and pitch of notes determine on-times. */
 export interface Expression {
   /** s, of a note of full velocity and level below the knee */
   onTime: number;

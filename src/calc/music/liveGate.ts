@@ -1,23 +1,23 @@
-/** A coil's gate while it is played by hand: the same limits as a score's, pulses made as time goes on. */
+/** A coil's gate while it is played live: the same limits as for a score, with pulses made as time passes. */
 import { type Gate, GateBuilder } from "./gate";
 import { PATIENCE_IN_PERIODS } from "./gateSchedule";
 import type { CoilLimits } from "./lane";
 import { allowedOnTime } from "./noteOnTime";
 import { sharedOnTimes } from "./sharedOnTimes";
 
-/** What sounds until it is released. */
+/** A tone that sounds until it is released. */
 export interface LiveTone {
   id: string;
   /** Hz, above zero */
   rate: number;
-  /** s, as asked for; the limits stand above it */
+  /** s, as requested, before the limits are applied */
   onTime: number;
 }
 
 interface Voice extends LiveTone {
   /** s, of its next pulse */
   next: number;
-  /** s, the on-time that it may have beside the others */
+  /** s, the on-time that the other tones leave */
   shared: number;
 }
 
@@ -53,12 +53,12 @@ export class LiveGate {
     return this.#builder.gate;
   }
 
-  /** What sounds now. */
+  /** The tones that sound now. */
   get tones(): readonly LiveTone[] {
     return this.#voices;
   }
 
-  /** Begins a tone, no earlier than what has been handed out; where voices run out the weakest gives way. */
+  /** Begins a tone, no earlier than the pulses already returned; if voices run out, the weakest is ended. */
   press(tone: LiveTone, time: number): void {
     const others = this.#voices.filter((voice) => voice.id !== tone.id);
     const next = Math.max(time, this.#advancedTo);
@@ -80,7 +80,7 @@ export class LiveGate {
     this.#voices = [];
   }
 
-  /** After a pause longer than gap and duty look back, what was played counts no longer, save for its heat. */
+  /** After a pause longer than gap and duty window, earlier pulses no longer count, except for their heat. */
   #forget(time: number): void {
     const { starts, onTimes } = this.#builder.gate;
     const last = starts.length - 1;

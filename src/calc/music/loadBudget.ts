@@ -1,4 +1,4 @@
-/** What bursts, one after another, may still ask of mains, bus, bank and junction. */
+/** The load that consecutive bursts may still put on mains, bus, bank and junction. */
 
 import { type CostCurve, costCurve, longestWithin } from "./burstCost";
 import { type BurstDemand, burstDemands } from "./burstDemand";
@@ -40,7 +40,7 @@ export class LoadBudget {
     return this.#window - this.#sum;
   }
 
-  /** With nothing left in the window no rounding is left in its sum. */
+  /** When the window is empty its sum is reset, so that rounding errors do not accumulate. */
   #forget(): void {
     this.#starts = [];
     this.#meanTimes = [];

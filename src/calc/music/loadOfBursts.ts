@@ -1,4 +1,4 @@
-/** What bursts cost by their on-time, and what the parts of a coil allow. */
+/** The load of bursts by on-time, and the limits of a coil's parts. */
 import type { BurstCase } from "../burst/burstCase";
 import {
   type BurstPhases,
@@ -18,10 +18,10 @@ import type { DesignParts, FosterElement } from "../design-parts";
 import { type BurstCost, costCurve, longestWithin, neverFalling } from "./burstCost";
 import { type CoilLoad, meanWindow, type SupplyPoint } from "./coilLoad";
 
-/** The parts of a design that set what its bursts may cost. */
+/** The parts of a design that determine the limits of its bursts. */
 export type LoadParts = Pick<DesignParts, "tank" | "drive" | "interrupter" | "air">;
 
-/** Part of each limit that is used: the rest is for what lies between the table's on-times and powers. */
+/** Share of each limit that is used; the rest covers the error between the table's on-times and powers. */
 const USED_PART = 0.95;
 /** Part of its no-load voltage that the bus may fall to; common practice, no source. */
 const LEAST_BUS = 0.75;
@@ -29,7 +29,7 @@ const LEAST_BUS = 0.75;
 const SHORT_OF_LIMIT = 2e-9;
 
 /**
- * One unit of the bank to still air: a case of some 50 cm² at 10 W/(m²K), natural convection and radiation together,
+ * One unit of the bank to still air: a case of about 50 cm² at 10 W/(m²K), natural convection and radiation together,
  * and 30 g at 1 J/(g·K). Source: an order of magnitude, no source, for any one capacitor.
  */
 const BANK_THERMAL: FosterElement = { resistance: 20, timeConstant: 600 };
@@ -121,7 +121,7 @@ function peakCeilings({ tank }: LoadParts, all: readonly BurstPhases[]): Ceiling
   ];
 }
 
-/** Where the limit ends the burst a longer on-time is none; where it ends half cycles the burst goes on within it. */
+/** If the current limit ends the burst, a longer on-time has no effect; if it ends half cycles, the burst continues. */
 function limitCeiling({ drive }: LoadParts, { limitReachedAt }: BurstResult): Ceiling[] {
   if (limitReachedAt === null || drive.overCurrentAction === "end half cycle") return [];
   return [{ limiter: "over-current limit", onTime: limitReachedAt - SHORT_OF_LIMIT }];
@@ -162,10 +162,10 @@ function loadOf(design: LoadParts, all: readonly BurstPhases[], ceilings: Ceilin
 }
 
 /**
- * What bursts cost at on-times up to the interrupter's longest, or to where the current limit ends the burst, at a
- * full bus. Accuracy: that of the burst, met from above by some 5 %, because each on-time is taken to end at its worst
- * phase; what lies between the table's on-times is within the part of each limit that is kept back.
- * @returns null where the burst cannot be followed
+ * The load of bursts at on-times up to the interrupter's longest, or to where the current limit ends the burst, at a
+ * full bus. Accuracy: that of the burst, overestimated by about 5 %, because each on-time is assumed to end at its
+ * worst phase; the error between the table's on-times is within the reserved share of each limit.
+ * @returns null if the burst cannot be simulated
  */
 export function loadOfBursts(parts: LoadParts, burstCase: BurstCase): CoilLoad | null {
   const longest = simulateOnTime(burstCase, parts.interrupter.longestOnTime);

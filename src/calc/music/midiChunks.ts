@@ -1,6 +1,6 @@
 /**
  * A pre-pass over the chunks of a Standard MIDI File: unwraps a RIFF container, skips chunks of other
- * kinds, mends lengths that run past the end, and says what it did.
+ * kinds, corrects lengths that run past the end, and reports what it did.
  *
  * Source: standardMidiFiles, "Chunks" and "Header chunks".
  */
@@ -50,7 +50,8 @@ function readHeader(bytes: Uint8Array): MidiHeader | string {
   if (format > 1)
     return `This file has format ${format}; formats 0 and 1 can be opened. Save it again as format 1.`;
   const ticks = division & 0x8000 ? division & 0xff : division;
-  if (ticks === 0) return "This file's header says zero ticks to a beat or frame, so its notes have no time.";
+  if (ticks === 0)
+    return "This file's header specifies zero ticks per beat or frame, so its notes have no times.";
   return { format, division };
 }
 
@@ -73,16 +74,15 @@ export function midiChunks(file: Uint8Array): MidiChunks {
     if (id === "MTrk") {
       const name = `Track ${tracks.length + 1}`;
       if (data.length < length)
-        reports.push(`${name} is cut short: ${data.length} of ${length} bytes are there.`);
+        reports.push(`${name} is cut short: it has ${data.length} of ${length} bytes.`);
       const track = cleanTrack(data, name);
       reports.push(...track.reports);
       tracks.push(track);
     }
     offset += CHUNK_HEAD + length;
   }
-  if (tracks.length === 0)
-    return { ok: false, message: "This file has a header but no track that can be read." };
+  if (tracks.length === 0) return { ok: false, message: "This file has a header but no readable track." };
   if (tracks.length < announced)
-    reports.push(`The header announces ${announced} tracks; ${tracks.length} are there.`);
+    reports.push(`The header announces ${announced} tracks; the file has ${tracks.length}.`);
   return { ok: true, header, tracks, reports };
 }

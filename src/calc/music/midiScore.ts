@@ -25,10 +25,10 @@ interface Track {
 
 const PERCUSSION_CHANNEL = 9;
 const MOST_EVENTS = 1_000_000;
-/** Twelve hours of one note at A4; a schedule of so many takes some ten seconds. */
+/** Twelve hours of one note at A4; a schedule with so many takes about ten seconds. */
 const MOST_PULSES = 20_000_000;
 const MOST_REPORTS = 20;
-/** s; longer files have a broken delta time, or are no performance */
+/** s; longer files have a damaged delta time, or are not a performance */
 const LONGEST = 6 * 3600;
 /** s; common practice, no source */
 const LONGEST_NOTE = 600;
@@ -79,7 +79,7 @@ function tempoMarks(tracks: readonly Track[], reports: string[]): TempoMark[] {
       else zeros++;
     }
   }
-  if (zeros > 0) reports.push(`Tempos of zero were left out, the tempo before them goes on: ${zeros}.`);
+  if (zeros > 0) reports.push(`Tempos of zero were ignored; the previous tempo continues: ${zeros}.`);
   return marks.sort((a, b) => a.tick - b.tick);
 }
 
@@ -128,7 +128,7 @@ function lastEnd(parts: readonly ScorePart[]): number {
   return parts.reduce((last, part) => part.notes.reduce((end, note) => Math.max(end, note.end), last), 0);
 }
 
-/** A note that nothing ends is a broken file's; held to its end it would bury every other in pulses. */
+/** Ends notes that the file never ends; held to the file's end, their pulses would crowd out all others. */
 function endStuckNotes(parts: readonly ScorePart[], reports: string[]): ScorePart[] {
   let stuck = 0;
   const ended = parts.map((part) => ({
@@ -139,17 +139,17 @@ function endStuckNotes(parts: readonly ScorePart[], reports: string[]): ScorePar
       return { ...note, end: note.start + LONGEST_NOTE };
     }),
   }));
-  if (stuck > 0) reports.push(`Notes held for more than ten minutes end there: ${stuck}.`);
+  if (stuck > 0) reports.push(`Notes held for more than ten minutes were ended there: ${stuck}.`);
   return ended;
 }
 
-/** What a file without ends of its notes comes to. */
+/** Reports notes without a duration. */
 function reportUnheld(parts: readonly ScorePart[], reports: string[]): void {
   const unheld = parts.flatMap(({ notes }) => notes).filter(({ start, end }) => end <= start).length;
-  if (unheld > 0) reports.push(`Notes that end as they begin, and do not sound: ${unheld}.`);
+  if (unheld > 0) reports.push(`Notes of zero length, which do not sound: ${unheld}.`);
 }
 
-/** Pulses that the notes ask for as they are written, whatever a coil allows. */
+/** Pulses of the notes as written, without the limits of any coil. */
 function pulsesAsked(parts: readonly ScorePart[]): number {
   const ofNote = ({ start, end, key }: ScoreNote) => (end - start) * keyFrequency(key);
   return parts.reduce((sum, { notes }) => notes.reduce((inner, note) => inner + ofNote(note), sum), 0);
@@ -157,13 +157,13 @@ function pulsesAsked(parts: readonly ScorePart[]): number {
 
 function firstOf(reports: readonly string[]): string[] {
   const more = reports.length - MOST_REPORTS;
-  return more > 0 ? [...reports.slice(0, MOST_REPORTS), `And ${more} more such remarks.`] : [...reports];
+  return more > 0 ? [...reports.slice(0, MOST_REPORTS), `And ${more} more remarks.`] : [...reports];
 }
 
 /**
- * Reads a file as far as it can be read.
+ * Reads as much of a file as can be read.
  * @param bytes the whole file
- * @returns the score with a report of what was left out, or one sentence why there is none
+ * @returns the score with reports of what was left out, or a sentence that says why there is none
  */
 export function midiScore(bytes: Uint8Array): MidiReading {
   const chunks = midiChunks(bytes);
@@ -178,17 +178,18 @@ export function midiScore(bytes: Uint8Array): MidiReading {
   const parts = tracks
     .flatMap((track, index) => trackParts(track, index, map))
     .filter((part) => part.notes.length > 0);
-  if (parts.length === 0) return { ok: false, message: "This file can be read, but no note is in it." };
+  if (parts.length === 0) return { ok: false, message: "This file can be read but contains no notes." };
   if (parts.length > MOST_PARTS) {
     return {
       ok: false,
-      message: `This file holds ${parts.length} parts, and at most ${MOST_PARTS} are read. Open one with fewer.`,
+      message: `This file has ${parts.length} parts; at most ${MOST_PARTS} can be read. Open one with fewer.`,
     };
   }
   if (lastEnd(parts) > LONGEST) {
     return {
       ok: false,
-      message: "By its delta times this file lasts more than six hours; one of them is broken.",
+      message:
+        "According to its delta times this file lasts more than six hours; one of them must be damaged.",
     };
   }
   const ended = endStuckNotes(parts, reports);
@@ -198,7 +199,7 @@ export function midiScore(bytes: Uint8Array): MidiReading {
     const millions = Math.ceil(pulses / 1e6);
     return {
       ok: false,
-      message: `The notes of this file ask for ${millions} million pulses, and at most ${MOST_PULSES / 1e6} million are made. Open a shorter one, or one with fewer parts.`,
+      message: `The notes of this file need ${millions} million pulses; at most ${MOST_PULSES / 1e6} million can be made. Open a shorter one, or one with fewer parts.`,
     };
   }
   return {

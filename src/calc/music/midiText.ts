@@ -8,7 +8,7 @@ const LONGEST_NAME = 120;
 /** A character of UTF-8 has four bytes at most; one more shows that there are more. */
 const MOST_BYTES = 4 * (LONGEST_NAME + 1);
 
-/** Control characters, and those that turn the direction of the text around them. */
+/** Control characters, and those that change the direction of the text around them. */
 const UNPRINTABLE = /[\p{Cc}\u202a-\u202e\u2066-\u2069]+/gu;
 
 /** The first bytes of a text, cut between two characters where it is UTF-8. */
@@ -19,7 +19,7 @@ function head(bytes: Uint8Array): Uint8Array {
   return bytes.subarray(0, end);
 }
 
-/** Percent-encoded UTF-8 is what the language itself decodes, and refuses where it is none. */
+/** Percent-encoded, because the language's own decoder then rejects text that is not UTF-8. */
 function decoded(bytes: Uint8Array): string {
   const codes = Array.from(bytes, (byte) => byte.toString(16).padStart(2, "0"));
   try {

@@ -1,5 +1,5 @@
 /**
- * Walks the events of one track chunk and hands on what a score needs, each complete and well formed,
+ * Walks the events of one track chunk and passes on those that a score needs, each complete and well formed,
  * so that the library that reads them afterwards never meets a broken one.
  *
  * Source: standardMidiFiles, "MTrk event": delta time as a variable-length quantity,
@@ -9,7 +9,7 @@
 import { midiName } from "./midiText";
 
 export interface CleanTrack {
-  /** empty where the track has none */
+  /** empty if the track has none */
   name: string;
   /** the kept events with their delta times, ended by an end-of-track event */
   bytes: number[];
@@ -74,7 +74,7 @@ function dataLength(status: number): number {
   return kind === 0xc || kind === 0xd ? 1 : 2;
 }
 
-/** A channel message, or null where it is none that a score reads (pressure). */
+/** A channel message, or null if a score does not read it (pressure). */
 function channelMessage(reader: Reader, status: number, first: number | null): number[] | null {
   const data = first === null ? [] : [first];
   while (data.length < dataLength(status)) data.push(reader.next());
@@ -101,7 +101,7 @@ function metaEvent(walk: Walk): number[] | null {
   return type === SET_TEMPO && length === TEMPO_LENGTH ? [META, type, TEMPO_LENGTH, ...data] : null;
 }
 
-/** One event without its delta time, or null where it is skipped. */
+/** One event without its delta time, or null if it is skipped. */
 function nextEvent(walk: Walk): number[] | null {
   const { reader } = walk;
   const status = reader.next();
@@ -115,14 +115,14 @@ function nextEvent(walk: Walk): number[] | null {
     walk.runningStatus = status;
     return channelMessage(reader, status, null);
   }
-  if (walk.runningStatus === null) throw new Broken("a data byte stands where an event should begin");
+  if (walk.runningStatus === null) throw new Broken("there is a data byte where an event should begin");
   return channelMessage(reader, walk.runningStatus, status);
 }
 
 const LARGEST_DELTA = 0x0fffffff;
 
 /**
- * Reads one track chunk's data as far as it can be read.
+ * Reads as much of one track chunk's data as can be read.
  * @param data the bytes after the chunk's length
  * @param called what to call the track in a report
  */

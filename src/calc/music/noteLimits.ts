@@ -11,7 +11,7 @@ export interface NoteLimit {
   key: number;
   /** Hz */
   rate: number;
-  /** s; null where not even the shortest pulse is allowed */
+  /** s; null if not even the shortest pulse is allowed */
   onTime: number | null;
   limitedBy: Limiter;
 }
@@ -46,7 +46,7 @@ export function meanOnTime(rate: number, load: CoilLoad, name: MeanTime): number
   return longestWithin(curve, load.window / burstsInWindow(rate, load));
 }
 
-/** K over the case at the worst moment of each burst of the costs' on-times, repeated for ever: met from above. */
+/** K over the case at the worst moment of each burst of the table's on-times, repeated for ever; an upper estimate. */
 export function repeatedJunctionRises(rate: number, { costs, thermal }: CoilLoad): number[] {
   return costs.map(({ switchHeat, junctionRise, lasts }) => {
     const before = switchHeat * repeatedRisePerHeat(thermal, 1 / rate, 1 / rate - lasts);
@@ -86,7 +86,7 @@ function candidates(
 /**
  * The longest on-time at a repetition rate. Every limit falls, or stays, as the rate rises.
  * @param rate Hz, above zero
- * @param load null where what bursts cost is not known: the interrupter's own limits alone
+ * @param load null if the load of the bursts is unknown: the interrupter's own limits alone
  */
 export function rateLimit(
   rate: number,

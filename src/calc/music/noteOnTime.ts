@@ -1,7 +1,7 @@
 import type { CoilLimits, Expression } from "./lane";
 
 /**
- * On-time that a note asks for: proportional to its strength, falling with pitch above the knee
+ * On-time requested by a note: proportional to its strength, falling with pitch above the knee
  * (common practice, no source).
  * @param strength 0 … 1
  * @param rate Hz, the note's repetition rate
@@ -12,7 +12,7 @@ export function wantedOnTime(expression: Expression, strength: number, rate: num
   return expression.onTime * strength * pitch;
 }
 
-/** Index of the first rate that is not below one; the length where none is. */
+/** Index of the first rate that is not below a given one; the length if there is none. */
 function firstNotBelow(table: CoilLimits["onTimeByRate"], rate: number): number {
   let [low, high] = [0, table.length];
   while (low < high) {

@@ -1,7 +1,7 @@
 import type { ScorePart } from "./score";
 
 export interface PartSummary {
-  /** MIDI keys, null where the part has no note */
+  /** MIDI keys, null if the part has no notes */
   range: { lowest: number; highest: number } | null;
   /** most notes that sound at once */
   polyphony: number;

@@ -20,12 +20,12 @@ export interface PatternGate {
   gate: Gate;
   /** s */
   duration: number;
-  /** pulses that were asked for, and those that met each change */
+  /** pulses that were requested, and those that were changed for each reason */
   asked: number;
   changed: Partial<Record<Change, number>>;
 }
 
-/** The gate of a pattern; nothing in it passes a limit. */
+/** The gate of a pattern; nothing in it exceeds a limit. */
 export function patternGate(pattern: PulsePattern, limits: CoilLimits): PatternGate {
   const { rate, onTime, pulses, pause, groups } = pattern;
   const builder = new GateBuilder(limits);

@@ -2,12 +2,12 @@ import { textCell } from "../csv";
 import type { GateToRead } from "./gate";
 import type { Coil } from "./lane";
 
-/** The gates of a show: the right one is absent where one coil plays. */
+/** The gates of a show: the right one is absent if only one coil plays. */
 export type Gates = { left?: GateToRead; right?: GateToRead };
 
 const NO_PULSES: GateToRead = { starts: [], onTimes: [] };
 
-/** The coil whose pulse comes next, from these places in both gates on; at the same time left comes first. */
+/** The coil whose pulse comes next, from these indices in both gates on; at equal times left comes first. */
 function nextCoil({ left, right }: Gates, place: Record<Coil, number>): Coil | null {
   const ofLeft = left && place.left < left.starts.length ? left.starts[place.left] : null;
   const ofRight = right && place.right < right.starts.length ? right.starts[place.right] : null;
@@ -17,7 +17,7 @@ function nextCoil({ left, right }: Gates, place: Record<Coil, number>): Coil | n
 
 const [COMMA, POINT, NEW_LINE, ZERO] = [",", ".", "\n", "0"].map((sign) => sign.charCodeAt(0));
 const HEADER = "time,coil,onTime\n";
-/** Rows of a piece: few enough to be told of, many enough to be worth it. */
+/** Rows of a piece: few enough for progress reports, many enough to be efficient. */
 const PIECE = 8192;
 /** Two times of at most seven digits before the point and nine after it, a coil's name, commas and a new line. */
 const LONGEST_ROW = 64;
@@ -39,7 +39,7 @@ class Text {
     for (let index = 0; index < text.length; index++) this.sign(text.charCodeAt(index));
   }
 
-  /** A whole number with at least so many digits, zeros before it. */
+  /** A whole number with at least so many digits, padded with zeros. */
   digits(value: number, least: number): void {
     let count = least;
     while (value >= 10 ** count) count++;
@@ -98,7 +98,7 @@ export function scheduleCsvPieces(
   return [...pieces, piece.written];
 }
 
-/** Characters of one call: more arguments than this an engine may refuse. */
+/** Characters per call: an engine may refuse more arguments than this. */
 const ARGUMENTS = 8192;
 
 function asciiText(bytes: Uint8Array): string {

@@ -2,7 +2,7 @@ import type { CoilSchedule, NoteFate } from "./gateSchedule";
 
 export interface ScheduleSummary {
   fates: Record<NoteFate, number>;
-  /** notes that met each reason, most frequent first */
+  /** number of notes by the reason of their change, most frequent first */
   reasons: { reason: string; notes: number }[];
   pulses: number;
 }

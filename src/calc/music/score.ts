@@ -1,6 +1,6 @@
-/** A score as it was read: parts of notes in seconds, apart from what any coil will make of it. */
+/** A score as it was read: parts with notes in seconds, independent of any coil. */
 
-/** A value that holds from a time on. */
+/** A value that applies from a time on. */
 export interface Change {
   /** s */
   time: number;
@@ -10,7 +10,7 @@ export interface Change {
 export interface ScoreNote {
   /** s */
   start: number;
-  /** s, when it falls silent: key up, or pedal up where the pedal holds it */
+  /** s, when it ends: key up, or pedal up if the pedal holds it */
   end: number;
   /** MIDI key number, 60 is middle C */
   key: number;
@@ -43,7 +43,7 @@ export interface Score {
   duration: number;
   /** beats per minute; empty with SMPTE division */
   tempos: Change[];
-  /** what could not be read or was put right, a sentence each */
+  /** what could not be read or was corrected, a sentence each */
   reports: string[];
 }
 

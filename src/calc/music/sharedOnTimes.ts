@@ -1,4 +1,4 @@
-/** How tones that sound together share what the duty and the means of a coil allow. */
+/** How tones that sound together share the duty and the mean limits of a coil. */
 import { longestWithin, valueAt } from "./burstCost";
 import { type CoilLoad, meanTimeCurve } from "./coilLoad";
 import type { CoilLimits } from "./lane";
@@ -7,7 +7,7 @@ import { allowedOnTime } from "./noteOnTime";
 interface Tone {
   /** Hz */
   rate: number;
-  /** s, as asked for */
+  /** s, as requested */
   onTime: number;
 }
 
@@ -33,9 +33,9 @@ function byMeans(tones: readonly Tone[], load: CoilLoad): number[] {
 }
 
 /**
- * Longest on-times, s, at which tones keep duty and means together, each giving up the same part: without it the
- * first pulses of a window would take all, and a chord would stutter at the window's rate.
- * @returns Infinity where a tone need not give up anything
+ * Longest on-times, s, at which tones together keep duty and mean limits, each reduced by the same factor; otherwise
+ * the first pulses of a window would take all, and a chord would stutter at the window's rate.
+ * @returns Infinity if a tone need not be reduced
  */
 export function sharedOnTimes(limits: CoilLimits, asked: readonly Tone[]): number[] {
   if (asked.length < 2) return asked.map(() => Number.POSITIVE_INFINITY);

@@ -1,5 +1,5 @@
 /**
- * What a gate does to its coil along the score: duty, power, mains current, bus and temperatures against time, in
+ * The load of a gate on its coil along the score: duty, power, mains current, bus and temperatures against time, in
  * equal steps. Duty and power are means over a window that ends with the step; the junction is followed from burst
  * to burst and shown at its highest within the step.
  */
@@ -13,7 +13,7 @@ export interface TimeLine {
   /** s, start of each step */
   time: number[];
   duty: number[];
-  /** of what the bursts cost; null where that is not known */
+  /** from the load of the bursts; null if that is unknown */
   load: LoadLine | null;
 }
 
@@ -22,7 +22,7 @@ export interface LoadLine {
   power: number[];
   /** A RMS in a line of the mains */
   mainsCurrent: number[];
-  /** V, least of the bus: under the mean power, and lower by what the step's deepest burst takes */
+  /** V, minimum of the bus: under the mean power, less the deepest sag of a burst in the step */
   busVoltage: number[];
   /** K, highest within the step */
   junctionTemperature: number[];
@@ -134,9 +134,9 @@ function loadLine(sums: StepSums, load: CoilLoad, step: number, inWindow: number
 /**
  * The time line of one coil.
  * The mains current is that of the mean power, the bus follows it with a lag of first order: its capacitance times
- * the supply's inner resistance. Each burst is taken at the full bus, so that power and heat are met from above.
+ * the supply's inner resistance. Each burst is computed at the full bus, so power and heat are upper estimates.
  * @param duration s, of the score
- * @param load null where what bursts cost is not known
+ * @param load null if the load of the bursts is unknown
  * @param dutyWindow s
  */
 export function timeLine(gate: Gate, duration: number, load: CoilLoad | null, dutyWindow: number): TimeLine {

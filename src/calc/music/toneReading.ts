@@ -3,7 +3,7 @@ import type { CoilLoad } from "./coilLoad";
 import { repeatedRisePerHeat } from "./junctionTrack";
 import { supplyAt } from "./timeLine";
 
-/** What a steady tone asks of a coil; null where what bursts cost is not known. */
+/** The load of a steady tone on a coil; null if the load of the bursts is unknown. */
 export interface ToneReading {
   duty: number;
   /** W from the reservoir */
@@ -15,7 +15,7 @@ export interface ToneReading {
 }
 
 /**
- * A tone that has sounded for long.
+ * A tone in steady state.
  * @param rate Hz
  * @param onTime s, of each burst
  */

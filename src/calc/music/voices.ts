@@ -1,4 +1,4 @@
-/** Which notes sound on a coil that can sound only so many at once. */
+/** Which notes sound on a coil with a limited number of voices. */
 import type { Change } from "./score";
 
 /** A note as one coil is to play it. */
@@ -20,7 +20,7 @@ export interface CoilNote {
 }
 
 export interface VoiceAllocation {
-  /** in order of start; ends cut where a note gave way */
+  /** in order of start; notes that were displaced end early */
   notes: CoilNote[];
   /** indices of notes that had to end early */
   cut: number[];
@@ -28,13 +28,13 @@ export interface VoiceAllocation {
   dropped: number[];
 }
 
-/** The one that gives way: the weakest, of equally weak ones the oldest. */
+/** The note to displace: the weakest, and of equally weak ones the oldest. */
 function weakest(notes: readonly CoilNote[]): CoilNote {
   return notes.reduce((least, note) => (note.strength < least.strength ? note : least));
 }
 
 /**
- * Allots voices. Where more notes sound than there are voices, the weakest gives way, and of equally
+ * Allocates voices. If more notes sound than there are voices, the weakest is displaced, and of equally
  * weak ones the oldest: a new note is heard, a melody struck harder than its accompaniment stays.
  * @param notes in any order
  * @param voices at least 1

@@ -1,4 +1,4 @@
-/** The worst of each line along a score, with its time. */
+/** The worst moment of each curve along a score. */
 import type { CoilLoad } from "./coilLoad";
 import type { TimeLine } from "./timeLine";
 
@@ -14,13 +14,13 @@ export interface WorstMoment {
   quantity: ScoreQuantity;
   /** SI */
   value: number;
-  /** null where there is none */
+  /** null if there is none */
   limit: number | null;
   /** s */
   time: number;
   /** SI, of a coil at rest */
   rest: number;
-  /** part of the way from rest to the limit; null without one */
+  /** share of the distance from rest to the limit; null without one */
   used: number | null;
 }
 

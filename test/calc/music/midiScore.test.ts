@@ -37,7 +37,7 @@ describe("reading a file", () => {
   it("says of notes that nothing holds that they do not sound, and lasts no time", () => {
     const struck = Array.from({ length: 5 }, (_, index) => [0x00, 0x90, 60 + index, 100]).flat();
     const score = read(rawFile([...struck, ...END]));
-    expect(score.reports).toEqual(["Notes that end as they begin, and do not sound: 5."]);
+    expect(score.reports).toEqual(["Notes of zero length, which do not sound: 5."]);
     expect(score.duration).toBe(0);
   });
 
@@ -214,9 +214,7 @@ describe("files that are not as they should be", () => {
     }));
     expect(midiScore(fileOfNotes([chord]))).toMatchObject({
       ok: false,
-      message: expect.stringMatching(
-        /^The notes of this file ask for \d+ million pulses, and at most 20 million/,
-      ),
+      message: expect.stringMatching(/^The notes of this file need \d+ million pulses; at most 20 million/),
     });
   });
 
@@ -245,7 +243,7 @@ describe("files that are not as they should be", () => {
     const tracks = Array.from({ length: 257 }, () => [...track]).flat();
     expect(midiScore(Uint8Array.from([...header, ...tracks]))).toMatchObject({
       ok: false,
-      message: "This file holds 4112 parts, and at most 4096 are read. Open one with fewer.",
+      message: "This file has 4112 parts; at most 4096 can be read. Open one with fewer.",
     });
   });
 
