@@ -1,4 +1,4 @@
-import { type ClipboardEvent, type KeyboardEvent, useId, useState } from "react";
+import { type ClipboardEvent, type KeyboardEvent, useId, useLayoutEffect, useRef, useState } from "react";
 import type { Dimension } from "../units/dimension";
 import { formatIn } from "../units/format";
 import { parseQuantity } from "../units/parse";
@@ -95,11 +95,24 @@ interface EntryInputProps {
   entry: Entry;
 }
 
+/** Where the text changes with the focus, a browser drops the selection that Tab brings: it is made again. */
+function useSelectionByKey(focused: boolean) {
+  const input = useRef<HTMLInputElement>(null);
+  const isPressed = useRef(false);
+  useLayoutEffect(() => {
+    if (focused && !isPressed.current) input.current?.select();
+    isPressed.current = false;
+  }, [focused]);
+  return { ref: input, onPointerDown: () => (isPressed.current = !focused) };
+}
+
 function EntryInput({ id, field, entry }: EntryInputProps) {
   const [focused, setFocused] = useState(false);
+  const selection = useSelectionByKey(focused);
   const { draft, full, resting, write, commit } = entry;
   return (
     <input
+      {...selection}
       id={id}
       data-field={field.path}
       data-draft={draft ? field.place : undefined}

@@ -59,3 +59,24 @@ it("takes typing back within its own field, and never brings back a text of long
   expect(await texts()).toEqual(before);
   expect(faults).toEqual([]);
 });
+
+it("replaces the whole value when it is typed over after Tab, also where the field then shows more digits", async () => {
+  const { page, faults } = await begin();
+  await page.getByText("inch", { exact: true }).click();
+  const length = page.getByLabel("Winding length", { exact: true });
+  await page.getByLabel("Former diameter", { exact: true }).focus();
+  await page.keyboard.press("Tab");
+  while (!(await length.evaluate((field) => field === document.activeElement)))
+    await page.keyboard.press("Tab");
+  expect(await length.inputValue()).toBe("22.0472440945");
+  await page.keyboard.type("24");
+  await page.keyboard.press("Enter");
+  await page.keyboard.press("Tab");
+  expect(await length.inputValue()).toBe("24");
+  // a click leaves the caret where it was set
+  await length.click();
+  expect(
+    await length.evaluate((field: HTMLInputElement) => field.selectionStart === field.selectionEnd),
+  ).toBe(true);
+  expect(faults).toEqual([]);
+});
