@@ -1,6 +1,8 @@
 import { fileStem } from "../design/fileName";
+import type { Netlist } from "../evaluation/response/netlist";
 import { saveFile } from "../ui/saveFile";
 import { newNetlistFiles } from "../workbench/background/netlistFiles";
+import type { NetlistRequest } from "../workbench/background/netlistJob";
 import { scoreFileOf } from "../workbench/keeping/travellingScore";
 import type { TextFile } from "../workbench/session/documents";
 import { type Notice, withNotice, withoutNotice } from "../workbench/session/notice";
@@ -28,14 +30,28 @@ export function saveDesign(id: string) {
   saveDocument(workbench.exportDesign(id));
 }
 
-const netlistFiles = newNetlistFiles((text, { design, kind }) =>
-  saveFile(`${fileStem(design.title)}-${kind}.cir`, text, "text/plain"),
-);
+const WITHOUT_NETLIST: Notice = {
+  id: "no-netlist",
+  severity: "warning",
+  sentence:
+    "No netlist was written, because the coupled circuit of this design has no solution; see the findings.",
+  details: [],
+  waysOut: ["dismiss"],
+};
 
-/** Exports the coupled circuit of a design for a circuit simulator; does nothing if the design has no solution. */
+function saveNetlistFile(netlist: Netlist | null, { design, kind }: NetlistRequest) {
+  session.store.setState(({ notices }) => ({
+    notices: netlist ? withoutNotice(notices, WITHOUT_NETLIST.id) : withNotice(notices, WITHOUT_NETLIST),
+  }));
+  if (netlist) saveFile(`${fileStem(design.title)}-${kind}.cir`, netlist.text, "text/plain");
+}
+
+const netlistFiles = { response: newNetlistFiles(saveNetlistFile), burst: newNetlistFiles(saveNetlistFile) };
+
+/** Exports the coupled circuit of a design for a circuit simulator; a notice says so if the design has none. */
 export function saveNetlist(id: string, kind: "response" | "burst") {
   settleDrafts(id);
-  netlistFiles.insist({ kind, design: session.store.getState().history.present.designs[id] });
+  netlistFiles[kind].insist({ kind, design: session.store.getState().history.present.designs[id] });
 }
 
 const WITHOUT_SCORE: Notice = {

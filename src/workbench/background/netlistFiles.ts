@@ -6,20 +6,17 @@ import { newTask, type Task } from "./task";
 import { lastEditOf, reportTo } from "./trouble";
 import { startNetlist } from "./workers";
 
-/** @param save offers the text to the user; not called for a design without a coupled circuit */
+/** @param save receives null for a design without a coupled circuit */
 export function newNetlistFiles(
-  save: (text: string, request: NetlistRequest) => void,
+  save: (netlist: Netlist | null, request: NetlistRequest) => void,
 ): Task<NetlistRequest, Netlist | null> {
   return newTask<NetlistRequest, Netlist | null>({
     what: "the export of the netlist",
     startWorker: startNetlist,
-    grace: 0,
+    // one that was asked for is written, whatever is asked for next
+    grace: 5000,
     report: reportTo(session.store),
     lastEdit: () => lastEditOf(session.store.getState()),
-    listener: {
-      result: (netlist, request) => {
-        if (netlist) save(netlist.text, request);
-      },
-    },
+    listener: { result: save },
   });
 }

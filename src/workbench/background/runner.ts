@@ -13,7 +13,7 @@ export interface Work {
 }
 
 /** How a job ended without a result: it threw an error, its worker died, or its worker stopped responding. */
-export type Failure = "threw" | "died" | "silent";
+export type Failure = "threw" | "not started" | "died" | "silent";
 
 /** Called in order: progress and parts any number of times, then either result or failure. */
 export interface Outcome<Result, Part> {
@@ -90,6 +90,11 @@ export function newRunner<Request, Result, Part>({ startWorker }: Work): Runner<
   const send = (request: Request) => {
     try {
       worker ??= start();
+    } catch {
+      fail("not started");
+      return;
+    }
+    try {
       worker.postMessage({ id: lastId, request } satisfies Order<Request>);
     } catch {
       fail("died");

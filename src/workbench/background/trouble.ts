@@ -28,12 +28,15 @@ function capitalised(text: string): string {
 
 const HAPPENED: Record<Trouble["failure"], () => string> = {
   threw: () => "failed",
+  "not started": () => "could not start, because this browser does not let the page run workers",
   died: () => "stopped unexpectedly",
   silent: () => `did not respond for ${patience()} s and was stopped`,
   cancelled: () => "was cancelled",
 };
 
 function remedy({ failure, lastEdit, stopped }: Trouble): string {
+  if (failure === "not started")
+    return "Editing and saving still work; use another browser, or allow workers, to compute.";
   const back = lastEdit === null ? "Change the design" : "Undo that change";
   if (stopped)
     return `It has failed three times in a row and will not restart by itself. ${back}, or compute it again.`;
@@ -43,11 +46,14 @@ function remedy({ failure, lastEdit, stopped }: Trouble): string {
 }
 
 function sentence(trouble: Trouble): string {
-  const after = trouble.lastEdit === null ? "" : `; the last change before it was “${trouble.lastEdit}”`;
+  const isByEdit = trouble.lastEdit !== null && trouble.failure !== "not started";
+  const after = !isByEdit ? "" : `; the last change before it was “${trouble.lastEdit}”`;
   return `${capitalised(trouble.what)} ${HAPPENED[trouble.failure]()}${after}. ${remedy(trouble)}`;
 }
 
 function waysOut({ failure, lastEdit, stopped }: Trouble): WayOut[] {
+  // no change of the design could help
+  if (failure === "not started") return ["compute again", "dismiss"];
   const again: WayOut = failure === "silent" && !stopped ? "wait longer" : "compute again";
   return [...(lastEdit === null ? [] : (["take back the last change"] as const)), again, "dismiss"];
 }

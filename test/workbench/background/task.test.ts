@@ -157,7 +157,7 @@ describe("the watch over a task", () => {
     expect(last().posted).toEqual([2]);
   });
 
-  it("takes a worker that cannot even be started for a dead one", () => {
+  it("says so where a worker cannot even be started", () => {
     const reports: (Trouble | null)[] = [];
     const task = newTask<number, number>({
       what: "the doubling",
@@ -169,7 +169,7 @@ describe("the watch over a task", () => {
       lastEdit: () => null,
     });
     task.ask(1);
-    expect(reports).toMatchObject([{ failure: "died", stopped: false }]);
+    expect(reports).toMatchObject([{ failure: "not started", stopped: false }]);
   });
 
   it("stops after three deaths in a row, says so at each request, and starts again when asked", () => {

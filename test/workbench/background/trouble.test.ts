@@ -17,6 +17,10 @@ describe("the notice of a trouble", () => {
       { failure: "silent" },
       /did not respond for 10 s and was stopped; .* Undo that change, or wait longer\.$/,
     ],
+    [
+      { failure: "not started" },
+      /^The evaluation of the design could not start, because this browser does not let the page run workers\. Editing and saving still work; use another browser, or allow workers, to compute\.$/,
+    ],
     [{ failure: "cancelled" }, /was cancelled/],
     [
       { failure: "died", stopped: true },

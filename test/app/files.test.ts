@@ -1,0 +1,20 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import { saveNetlist } from "../../src/app/files";
+import { session, workbench } from "../../src/workbench/session/session";
+
+beforeEach(() => {
+  workbench.resetToExamples();
+});
+
+describe("a netlist", () => {
+  it.each(["response", "burst"] as const)(
+    "of a design without a solution is refused in a notice: %s",
+    (kind) => {
+      workbench.setValue("secondary.windingLength", 0.1);
+      saveNetlist(session.store.getState().history.present.open, kind);
+      expect(session.store.getState().notices).toMatchObject([
+        { id: "no-netlist", sentence: expect.stringContaining("has no solution; see the findings") },
+      ]);
+    },
+  );
+});
