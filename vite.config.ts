@@ -120,7 +120,8 @@ export default defineConfig({
       node("reference", folders(["reference"]), { isolate: false }),
       node("browser", folders(["browser"]), {
         globalSetup: ["test/browser/support/setup.ts"],
-        // a browser takes most of a small machine: after all else
+        // a browser takes both cores of a small machine: after all else, one file at a time
+        fileParallelism: false,
         sequence: { groupOrder: 1 },
         testTimeout: 60_000,
         hookTimeout: 60_000,

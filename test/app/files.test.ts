@@ -12,9 +12,10 @@ describe("a netlist", () => {
     (kind) => {
       workbench.setValue("secondary.windingLength", 0.1);
       saveNetlist(session.store.getState().history.present.open, kind);
-      expect(session.store.getState().notices).toMatchObject([
-        { id: "no-netlist", sentence: expect.stringContaining("has no solution; see the findings") },
-      ]);
+      const { notices } = session.store.getState();
+      expect(notices.find(({ id }) => id === "no-netlist")?.sentence).toMatch(
+        /has no solution; see the findings/,
+      );
     },
   );
 });

@@ -112,6 +112,8 @@ function OutcomeMessage({ message, restored }: Outcome) {
 interface ListsProps {
   versions: readonly VersionSummary[];
   open: string;
+  group: GroupName;
+  onGroup: (group: GroupName) => void;
   chosenId: string | null;
   read: ReadVersion;
   now: Date;
@@ -120,8 +122,8 @@ interface ListsProps {
 }
 
 /** The versions by group, each group on a tab of its own. */
-function Lists({ versions, open, chosenId, read, now, onChoose, onEmptyBin }: ListsProps) {
-  const [group, setGroup] = useGroup();
+function Lists(props: ListsProps) {
+  const { versions, open, group, onGroup, chosenId, read, now, onChoose, onEmptyBin } = props;
   const groups = versionGroups(versions, open);
   const tabs = GROUPS.map(
     ({ name, label, empty }): Tab => ({
@@ -154,7 +156,7 @@ function Lists({ versions, open, chosenId, read, now, onChoose, onEmptyBin }: Li
       tabs={tabs}
       chosen={group}
       onChoose={(id) => {
-        setGroup(id as GroupName);
+        onGroup(id as GroupName);
         onChoose(null);
       }}
     />
@@ -256,6 +258,7 @@ export function Versions() {
   const show = useShow((whole) => whole);
   const read = useMemo(() => newVersionReader(workbench.versions.read), []);
   const [question, setQuestion] = useState<"delete" | "empty" | null>(null);
+  const [group, setGroup] = useGroup();
   const outcome = useOutcome(show);
   const { root, chosenId, choose, backToList } = useChosen(outcome.clear);
   const chosen = versions?.find(({ id }) => id === chosenId) ?? null;
@@ -278,6 +281,8 @@ export function Versions() {
             <Lists
               versions={versions}
               open={show.open}
+              group={group}
+              onGroup={setGroup}
               chosenId={chosenId}
               read={read}
               now={seenAt}
